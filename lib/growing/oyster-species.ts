@@ -1,0 +1,143 @@
+import { blockMaterials, blockMethods } from './block-species-suitability.ts';
+import { oysterMaterials, oysterMethods } from './oyster-suitability.ts';
+import type { SpeciesDefault, SpeciesTiming } from './species-default.ts';
+
+/** Bags, buckets and trays of a fast oyster: about a month to the first picking, three flushes. */
+const fastOysterTiming: SpeciesTiming = {
+  containers: ['bag', 'bucket', 'tray', 'block'],
+  colonisedDays: { from: 12, to: 25 },
+  pinsDays: { from: 16, to: 32 },
+  firstHarvestDays: { from: 21, to: 40 },
+  betweenFlushesDays: { from: 7, to: 14 },
+  flushes: { from: 2, to: 3 },
+  evidence: ['OLIVE20', 'IJA21', 'ADJAPONG15', 'COFFEEHUSK', 'SUST22'],
+};
+
+const oysterLogTiming: SpeciesTiming = {
+  containers: ['log'],
+  colonisedDays: { from: 150, to: 365 },
+  pinsDays: null,
+  firstHarvestDays: { from: 180, to: 540 },
+  betweenFlushesDays: null,
+  flushes: null,
+  evidence: [],
+};
+
+/** The oysters and the elm oyster: fast growers on straw that bear a lime soak. */
+export const oysterSpecies: readonly SpeciesDefault[] = [
+  {
+    code: 'pleurotus_ostreatus',
+    scientificName: 'Pleurotus ostreatus',
+    commonName: { en: 'Oyster mushroom', es: 'Seta ostra' },
+    ncbiTaxonId: 5322,
+    limeTolerant: true,
+    isOyster: true,
+    materials: oysterMaterials,
+    methods: oysterMethods,
+    timing: [fastOysterTiming, oysterLogTiming],
+    colonisingCelsius: { from: 20, to: 28 },
+    fruitingCelsius: { from: 10, to: 21 },
+  },
+  {
+    code: 'pleurotus_pulmonarius',
+    scientificName: 'Pleurotus pulmonarius',
+    commonName: { en: 'Phoenix oyster', es: 'Seta ostra de verano' },
+    ncbiTaxonId: 28995,
+    limeTolerant: true,
+    isOyster: true,
+    materials: oysterMaterials,
+    methods: oysterMethods,
+    timing: [fastOysterTiming, oysterLogTiming],
+    colonisingCelsius: { from: 22, to: 30 },
+    fruitingCelsius: { from: 18, to: 30 },
+  },
+  {
+    code: 'pleurotus_citrinopileatus',
+    scientificName: 'Pleurotus citrinopileatus',
+    commonName: { en: 'Golden oyster', es: 'Seta ostra dorada' },
+    ncbiTaxonId: 98342,
+    limeTolerant: true,
+    isOyster: true,
+    materials: oysterMaterials,
+    methods: oysterMethods,
+    timing: [fastOysterTiming],
+    colonisingCelsius: { from: 22, to: 30 },
+    fruitingCelsius: { from: 18, to: 28 },
+  },
+  {
+    code: 'pleurotus_djamor',
+    scientificName: 'Pleurotus djamor',
+    commonName: { en: 'Pink oyster', es: 'Seta ostra rosada' },
+    ncbiTaxonId: 34470,
+    limeTolerant: true,
+    isOyster: true,
+    materials: oysterMaterials,
+    methods: oysterMethods,
+    timing: [
+      {
+        containers: ['bag', 'bucket', 'tray', 'block'],
+        colonisedDays: { from: 8, to: 18 },
+        pinsDays: { from: 11, to: 24 },
+        firstHarvestDays: { from: 15, to: 30 },
+        betweenFlushesDays: { from: 7, to: 12 },
+        flushes: { from: 2, to: 3 },
+        evidence: [],
+      },
+    ],
+    colonisingCelsius: { from: 24, to: 30 },
+    fruitingCelsius: { from: 20, to: 30 },
+  },
+  {
+    code: 'hypsizygus_ulmarius',
+    scientificName: 'Hypsizygus ulmarius',
+    commonName: { en: 'Elm oyster', es: 'Seta del olmo' },
+    ncbiTaxonId: 71891,
+    limeTolerant: true,
+    isOyster: false,
+    materials: oysterMaterials,
+    methods: oysterMethods,
+    timing: [
+      {
+        ...fastOysterTiming,
+        colonisedDays: { from: 14, to: 28 },
+        pinsDays: { from: 20, to: 36 },
+        firstHarvestDays: { from: 25, to: 45 },
+        evidence: [],
+      },
+      {
+        containers: ['bed'],
+        colonisedDays: { from: 30, to: 90 },
+        pinsDays: null,
+        firstHarvestDays: { from: 60, to: 240 },
+        betweenFlushesDays: null,
+        flushes: null,
+        evidence: [],
+      },
+    ],
+    colonisingCelsius: { from: 20, to: 28 },
+    fruitingCelsius: { from: 12, to: 22 },
+  },
+  {
+    code: 'pleurotus_eryngii',
+    scientificName: 'Pleurotus eryngii',
+    commonName: { en: 'King oyster', es: 'Seta de cardo' },
+    ncbiTaxonId: 5323,
+    limeTolerant: false,
+    isOyster: true,
+    materials: blockMaterials,
+    methods: blockMethods,
+    timing: [
+      {
+        containers: ['bag', 'bucket', 'tray', 'block'],
+        colonisedDays: { from: 20, to: 40 },
+        pinsDays: { from: 26, to: 50 },
+        firstHarvestDays: { from: 35, to: 60 },
+        betweenFlushesDays: { from: 10, to: 18 },
+        flushes: { from: 1, to: 2 },
+        evidence: ['COFFEEHUSK'],
+      },
+    ],
+    colonisingCelsius: { from: 22, to: 27 },
+    fruitingCelsius: { from: 10, to: 18 },
+  },
+];
