@@ -1,4 +1,4 @@
-import type { ContainerKind } from './vocabulary.ts';
+import type { ContainerKind } from './vocabulary';
 
 /**
  * Days from inoculation to which a batch is judged, per species and container. Common practice, all of them:

@@ -1,7 +1,7 @@
-import { compostMaterials, compostMethods } from './compost-suitability.ts';
-import { paddyStrawMaterials } from './paddy-straw-suitability.ts';
-import type { SpeciesDefault } from './species-default.ts';
-import { bedMethods, wineCapMaterials } from './wine-cap-suitability.ts';
+import { compostMaterials, compostMethods } from './compost-suitability';
+import { paddyStrawMaterials } from './paddy-straw-suitability';
+import type { SpeciesDefault } from './species-default';
+import { bedMethods, wineCapMaterials } from './wine-cap-suitability';
 
 /** Mushrooms grown in beds on the ground, on straw piles or on compost. */
 export const bedSpecies: readonly SpeciesDefault[] = [

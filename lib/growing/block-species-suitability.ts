@@ -1,5 +1,5 @@
-import type { MaterialSuitability, MethodSuitability } from './species-default.ts';
-import { materialRow, methodRow, noLimeRow, spentSubstrateRow } from './suitability-row.ts';
+import type { MaterialSuitability, MethodSuitability } from './species-default';
+import { materialRow, methodRow, noLimeRow, spentSubstrateRow } from './suitability-row';
 
 /** King oyster and black poplar mushroom: wood-based blocks first, straw second. */
 export const blockMaterials: readonly MaterialSuitability[] = [

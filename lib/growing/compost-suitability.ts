@@ -1,5 +1,5 @@
-import type { MaterialSuitability, MethodSuitability } from './species-default.ts';
-import { materialRow, methodRow, noLimeRow } from './suitability-row.ts';
+import type { MaterialSuitability, MethodSuitability } from './species-default';
+import { materialRow, methodRow, noLimeRow } from './suitability-row';
 
 /** Almond agaricus: needs composted material. */
 export const compostMaterials: readonly MaterialSuitability[] = [

@@ -1,6 +1,6 @@
-import { blockMaterials, blockMethods } from './block-species-suitability.ts';
-import { hardwoodMaterials } from './hardwood-suitability.ts';
-import type { SpeciesDefault, SpeciesTiming } from './species-default.ts';
+import { blockMaterials, blockMethods } from './block-species-suitability';
+import { hardwoodMaterials } from './hardwood-suitability';
+import type { SpeciesDefault, SpeciesTiming } from './species-default';
 
 const slowLogTiming: SpeciesTiming = {
   containers: ['log'],

@@ -1,5 +1,5 @@
-import type { MaterialSuitability } from './species-default.ts';
-import { materialRow, spentSubstrateRow } from './suitability-row.ts';
+import type { MaterialSuitability } from './species-default';
+import { materialRow, spentSubstrateRow } from './suitability-row';
 
 /** Shiitake, lion's mane, maitake, nameko: mushrooms of hardwood. */
 export const hardwoodMaterials: readonly MaterialSuitability[] = [

@@ -1,5 +1,5 @@
-import type { LocalText } from './local-text.ts';
-import type { MaterialKind, MethodKind } from './vocabulary.ts';
+import type { LocalText } from './local-text';
+import type { MaterialKind, MethodKind } from './vocabulary';
 
 /** Whether a material's dry mass counts as substrate or as nutritional supplement; both are in the BE denominator. */
 export type MaterialRole = 'substrate' | 'supplement';

@@ -1,6 +1,6 @@
-import type { LocalText } from './local-text.ts';
-import type { FermentWindow, HeatWindow, LimeWindow, TreatmentWindow } from './treatment-window.ts';
-import type { MethodKind } from './vocabulary.ts';
+import type { LocalText } from './local-text';
+import type { FermentWindow, HeatWindow, LimeWindow, TreatmentWindow } from './treatment-window';
+import type { MethodKind } from './vocabulary';
 
 /** A hazard whose caution is shown where the step is taken; the wording belongs to the screens. */
 export type CautionCode =

@@ -1,6 +1,6 @@
-import { blockMaterials, blockMethods } from './block-species-suitability.ts';
-import { oysterMaterials, oysterMethods } from './oyster-suitability.ts';
-import type { SpeciesDefault, SpeciesTiming } from './species-default.ts';
+import { blockMaterials, blockMethods } from './block-species-suitability';
+import { oysterMaterials, oysterMethods } from './oyster-suitability';
+import type { SpeciesDefault, SpeciesTiming } from './species-default';
 
 /** Bags, buckets and trays of a fast oyster: about a month to the first picking, three flushes. */
 const fastOysterTiming: SpeciesTiming = {

@@ -1,5 +1,5 @@
-import type { MaterialSuitability, MethodSuitability } from './species-default.ts';
-import { materialRow, methodRow, spentSubstrateRow } from './suitability-row.ts';
+import type { MaterialSuitability, MethodSuitability } from './species-default';
+import { materialRow, methodRow, spentSubstrateRow } from './suitability-row';
 
 /** Oysters and elm oyster. */
 export const oysterMaterials: readonly MaterialSuitability[] = [

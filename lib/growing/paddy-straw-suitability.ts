@@ -1,5 +1,5 @@
-import type { MaterialSuitability } from './species-default.ts';
-import { materialRow } from './suitability-row.ts';
+import type { MaterialSuitability } from './species-default';
+import { materialRow } from './suitability-row';
 
 /** Paddy straw mushroom. */
 export const paddyStrawMaterials: readonly MaterialSuitability[] = [

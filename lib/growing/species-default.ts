@@ -1,6 +1,6 @@
-import type { LocalText } from './local-text.ts';
-import type { SourceKey } from './sources.ts';
-import type { ContainerKind, MaterialKind, MethodKind } from './vocabulary.ts';
+import type { LocalText } from './local-text';
+import type { SourceKey } from './sources';
+import type { ContainerKind, MaterialKind, MethodKind } from './vocabulary';
 
 /** Whole days, both ends included. */
 export type DayRange = { readonly from: number; readonly to: number };

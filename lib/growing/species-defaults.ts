@@ -1,7 +1,7 @@
-import { bedSpecies } from './bed-species.ts';
-import { hardwoodSpecies } from './hardwood-species.ts';
-import { oysterSpecies } from './oyster-species.ts';
-import type { SpeciesDefault } from './species-default.ts';
+import { bedSpecies } from './bed-species';
+import { hardwoodSpecies } from './hardwood-species';
+import { oysterSpecies } from './oyster-species';
+import type { SpeciesDefault } from './species-default';
 
 /**
  * The species a new network starts with. Temperatures, timing, lime tolerance and suitability are common

@@ -1,5 +1,5 @@
-import type { MaterialSuitability, MethodSuitability, SuitabilityVerdict } from './species-default.ts';
-import type { MaterialKind, MethodKind } from './vocabulary.ts';
+import type { MaterialSuitability, MethodSuitability, SuitabilityVerdict } from './species-default';
+import type { MaterialKind, MethodKind } from './vocabulary';
 
 /*
  * Rows of the suitability tables: which material and treatment suit a kind of mushroom, with the reason a

@@ -1,4 +1,4 @@
-import type { ReadingPlace } from './vocabulary.ts';
+import type { ReadingPlace } from './vocabulary';
 
 /**
  * The window a treatment is checked against. Every number can be changed by the network and is passed in to the

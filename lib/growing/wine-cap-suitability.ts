@@ -1,5 +1,5 @@
-import type { MaterialSuitability, MethodSuitability } from './species-default.ts';
-import { materialRow, methodRow, noLimeRow, spentSubstrateRow } from './suitability-row.ts';
+import type { MaterialSuitability, MethodSuitability } from './species-default';
+import { materialRow, methodRow, noLimeRow, spentSubstrateRow } from './suitability-row';
 
 /** Wine cap. */
 export const wineCapMaterials: readonly MaterialSuitability[] = [
