@@ -72,3 +72,21 @@ export type Destination = (typeof destinations)[number];
 /** Where a treatment reading was taken: the middle of the load, or the water around it. */
 export const readingPlaces = ['load_middle', 'water'] as const;
 export type ReadingPlace = (typeof readingPlaces)[number];
+
+/** From which weighing or measure a batch's dry mass was worked out; `none`: it cannot be. */
+export const dryMassOrigins = [
+  'filled_mass',
+  'mass_before_treatment',
+  'log_size',
+  'log_green_mass',
+  'none',
+] as const;
+export type DryMassOrigin = (typeof dryMassOrigins)[number];
+
+/** What was done with contaminated units. Units left, isolated or cut out still live; the rest are gone. */
+export const findingActions = ['left_in_place', 'isolated', 'cut_out', 'discarded', 'buried'] as const;
+export type FindingActionKind = (typeof findingActions)[number];
+
+/** What a component of a batch is; additives (gypsum, lime) stay out of the dry mass that BE divides by. */
+export const componentRoles = ['substrate', 'supplement', 'additive'] as const;
+export type ComponentRoleKind = (typeof componentRoles)[number];
