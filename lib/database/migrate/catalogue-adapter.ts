@@ -38,8 +38,7 @@ const adapter = (ask: SqlDriverAdapter['queryRaw']): SqlMigrationAwareDriverAdap
   const connect = async (): Promise<SqlDriverAdapter> => ({
     ...names,
     queryRaw: ask,
-    // The engine makes the schema "public" where it finds none; there is nothing to make it in.
-    executeRaw: async () => 0,
+    executeRaw: readOnly,
     executeScript: readOnly,
     startTransaction: readOnly,
     getConnectionInfo: () => ({ schemaName: 'public', supportsRelationJoins: true }),
@@ -58,6 +57,3 @@ export const catalogueOf = (pool: Pool) =>
       rows: result.rows,
     };
   });
-
-/** A database that holds nothing: what the first migration starts from. */
-export const emptyCatalogue = () => adapter(async () => ({ columnNames: [], columnTypes: [], rows: [] }));
