@@ -26,8 +26,7 @@ export type CannotReason =
   | 'not-enough-readings'
   | 'no-load-readings'
   | 'gap-in-readings'
-  | 'end-before-start'
-  | 'not-a-date';
+  | 'end-before-start';
 
 /** A figure the records cannot give, with the reason and the numbers a reader needs to act on it. */
 export type CannotCompute = {
