@@ -1,0 +1,13 @@
+import 'next-auth';
+import 'next-auth/jwt';
+
+declare module 'next-auth' {
+  interface Session {
+    sid?: string | undefined;
+  }
+}
+declare module 'next-auth/jwt' {
+  interface JWT {
+    sid?: string | undefined;
+  }
+}

@@ -1,0 +1,21 @@
+import type { z } from 'zod';
+import type { FieldError, Result } from '@/lib/base/result';
+
+const code = /^[a-z]+(-[a-z]+)*$/;
+
+/** Parses with an input schema whose messages are error codes; every problem names its field. */
+export function parseInput<S extends z.ZodType>(schema: S, raw: unknown): Result<z.output<S>> {
+  const parsed = schema.safeParse(raw);
+  if (parsed.success) return { kind: 'ok', value: parsed.data };
+  const seen = new Set<string>();
+  const errors: FieldError[] = [];
+  for (const issue of parsed.error.issues) {
+    const field = issue.path.join('.');
+    if (seen.has(field)) continue;
+    seen.add(field);
+    const values = issue.code === 'custom' ? (issue.params as FieldError['values']) : undefined;
+    const errorCode = code.test(issue.message) ? issue.message : issue.code === 'unrecognized_keys' ? 'unknown-field' : 'not-an-option';
+    errors.push(values === undefined ? { field, code: errorCode } : { field, code: errorCode, values });
+  }
+  return { kind: 'invalid', errors };
+}

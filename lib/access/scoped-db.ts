@@ -1,0 +1,99 @@
+import 'server-only';
+import { notFound, type Result } from '@/lib/base/result';
+import { unscopedDatabase } from '@/lib/database/client';
+import { refusalOf } from '@/lib/database/database-error';
+import type { Prisma } from '@/lib/database/generated/client';
+import type { RecordOrigin } from '@/lib/database/generated/enums';
+import type { Actor } from './actor';
+import type { ReadContext, WriteContext } from './context';
+
+/** A transaction in which the database knows who asks. The type has no way to open another one. */
+export type ScopedDb = Prisma.TransactionClient;
+
+class RolledBack<T> extends Error {
+  constructor(readonly result: Result<T>) {
+    super('rolled back');
+  }
+}
+
+type Settings = { personId: string; networkId: string; reason?: string; origin?: RecordOrigin };
+
+/** Sets who asks for the length of one transaction. */
+async function introduce(db: ScopedDb, settings: Settings): Promise<void> {
+  await db.$queryRaw`select set_config('app.person_id', ${settings.personId}, true),
+    set_config('app.network_id', ${settings.networkId}, true),
+    set_config('app.reason', ${settings.reason ?? ''}, true),
+    set_config('app.origin', ${settings.origin ?? ''}, true)`;
+}
+
+/** Runs queries as the actor, all in one transaction. */
+export function readAs<T>(actor: Actor, ask: (context: ReadContext) => Promise<T>): Promise<T> {
+  return unscopedDatabase().$transaction(async (db) => {
+    await introduce(db, { personId: actor.personId, networkId: actor.networkId });
+    return ask({ db, actor });
+  });
+}
+
+export type WriteOptions = {
+  readonly reason?: string;
+  readonly origin?: RecordOrigin;
+  readonly confirmed?: ReadonlySet<string>;
+  readonly now?: Date;
+};
+
+/**
+ * Runs a command as the actor: commits when it answers ok, takes everything back otherwise. What the row
+ * policies refuse is answered as not found; a broken rule that no command foresaw is thrown on.
+ */
+export async function writeAs<T>(
+  actor: Actor,
+  options: WriteOptions,
+  command: (context: WriteContext) => Promise<Result<T>>,
+): Promise<Result<T>> {
+  const origin = options.origin ?? 'form';
+  try {
+    return await unscopedDatabase().$transaction(async (db) => {
+      await introduce(db, {
+        personId: actor.personId,
+        networkId: actor.networkId,
+        origin,
+        ...(options.reason === undefined ? {} : { reason: options.reason }),
+      });
+      const result = await command({
+        db,
+        actor,
+        origin,
+        confirmed: options.confirmed ?? new Set(),
+        now: options.now ?? new Date(),
+      });
+      if (result.kind !== 'ok') throw new RolledBack(result);
+      return result;
+    });
+  } catch (error) {
+    if (error instanceof RolledBack) return error.result as Result<T>;
+    const refusal = refusalOf(error);
+    if (refusal?.kind === 'not-yours' || refusal?.kind === 'missing-reference') return notFound;
+    if (refusal?.kind === 'rule') return { kind: 'invalid', errors: [{ field: '', code: ruleCode(refusal.code) }] };
+    if (refusal?.kind === 'duplicate') return { kind: 'invalid', errors: [{ field: '', code: 'already-there' }] };
+    if (refusal?.kind === 'retry') return { kind: 'invalid', errors: [{ field: '', code: 'try-again' }] };
+    throw error;
+  }
+}
+
+function ruleCode(code: string): string {
+  const codes: Record<string, string> = { PB002: 'rule-before-inoculation', PB003: 'rule-too-many-units', PB004: 'rule-weighing-sums' };
+  return codes[code] ?? 'rule-broken';
+}
+
+/** For the person themselves, before or without a network: their session, account and preferences. */
+export function asPerson<T>(personId: string, ask: (db: ScopedDb) => Promise<T>): Promise<T> {
+  return unscopedDatabase().$transaction(async (db) => {
+    await introduce(db, { personId, networkId: '' });
+    return ask(db);
+  });
+}
+
+/** For nobody: only the look-up functions of the database answer here. */
+export function asNobody<T>(ask: (db: ScopedDb) => Promise<T>): Promise<T> {
+  return unscopedDatabase().$transaction((db) => ask(db));
+}
