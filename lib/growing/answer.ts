@@ -15,6 +15,7 @@ export type CannotReason =
   | 'beds-have-no-be'
   | 'area-missing'
   | 'days-not-positive'
+  | 'less-than-a-year'
   | 'no-harvest-yet'
   | 'no-inoculated-units'
   | 'more-than-inoculated'
