@@ -1,0 +1,39 @@
+import access from './en/access.json';
+import batches from './en/batches.json';
+import common from './en/common.json';
+import comparison from './en/comparison.json';
+import errors from './en/errors.json';
+import failure from './en/failure.json';
+import findings from './en/findings.json';
+import lots from './en/lots.json';
+import people from './en/people.json';
+import questions from './en/questions.json';
+import report from './en/report.json';
+import settings from './en/settings.json';
+import sites from './en/sites.json';
+import treatments from './en/treatments.json';
+import vocabulary from './en/vocabulary.json';
+import weighings from './en/weighings.json';
+
+/** Every English text, one area a file. A new area needs one line here and one in `es.ts`. */
+export const en = {
+  access,
+  batches,
+  common,
+  comparison,
+  errors,
+  failure,
+  findings,
+  lots,
+  people,
+  questions,
+  report,
+  settings,
+  sites,
+  treatments,
+  vocabulary,
+  weighings,
+};
+
+/** The shape every language has to have. */
+export type Messages = typeof en;

@@ -1,0 +1,37 @@
+import type { Messages } from './en';
+import access from './es/access.json';
+import batches from './es/batches.json';
+import common from './es/common.json';
+import comparison from './es/comparison.json';
+import errors from './es/errors.json';
+import failure from './es/failure.json';
+import findings from './es/findings.json';
+import lots from './es/lots.json';
+import people from './es/people.json';
+import questions from './es/questions.json';
+import report from './es/report.json';
+import settings from './es/settings.json';
+import sites from './es/sites.json';
+import treatments from './es/treatments.json';
+import vocabulary from './es/vocabulary.json';
+import weighings from './es/weighings.json';
+
+/** Every Spanish text; the type makes a missing one an error of the compiler. */
+export const es: Messages = {
+  access,
+  batches,
+  common,
+  comparison,
+  errors,
+  failure,
+  findings,
+  lots,
+  people,
+  questions,
+  report,
+  settings,
+  sites,
+  treatments,
+  vocabulary,
+  weighings,
+};
