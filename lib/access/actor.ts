@@ -1,4 +1,10 @@
-import type { Language, MassUnit, MembershipRole, TemperatureUnit, VolumeUnit } from '@/lib/database/generated/enums';
+import type {
+  Language,
+  MassUnit,
+  MembershipRole,
+  TemperatureUnit,
+  VolumeUnit,
+} from '@/lib/database/generated/enums';
 
 /** A signed-in person and how they like to read. */
 export type Person = {

@@ -20,7 +20,11 @@ export function authOptions(): NextAuthOptions {
           const input = signInInput.safeParse(credentials);
           if (!input.success) return null;
           const agent: unknown = request.headers?.['user-agent'];
-          const result = await signIn(input.data.email, input.data.password, typeof agent === 'string' ? agent : undefined);
+          const result = await signIn(
+            input.data.email,
+            input.data.password,
+            typeof agent === 'string' ? agent : undefined,
+          );
           return result.kind === 'ok' ? { id: result.value.sessionId } : null;
         },
       }),

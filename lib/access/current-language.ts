@@ -8,5 +8,7 @@ export async function currentLanguage(): Promise<{ language: Language; region: s
   const signed = await currentSigned();
   if (signed) return { language: signed.person.language, region: signed.person.region };
   const wish = (await headers()).get('accept-language') ?? '';
-  return /^es\b/i.test(wish.trim()) ? { language: 'es', region: 'es-US' } : { language: 'en', region: 'en-US' };
+  return /^es\b/i.test(wish.trim())
+    ? { language: 'es', region: 'es-US' }
+    : { language: 'en', region: 'en-US' };
 }

@@ -1,6 +1,6 @@
 import 'server-only';
-import { getServerSession } from 'next-auth';
 import { redirect } from 'next/navigation';
+import { getServerSession } from 'next-auth';
 import { cache } from 'react';
 import type { MembershipRole } from '@/lib/database/generated/enums';
 import type { Actor, Person } from './actor';

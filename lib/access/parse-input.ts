@@ -14,7 +14,11 @@ export function parseInput<S extends z.ZodType>(schema: S, raw: unknown): Result
     if (seen.has(field)) continue;
     seen.add(field);
     const values = issue.code === 'custom' ? (issue.params as FieldError['values']) : undefined;
-    const errorCode = code.test(issue.message) ? issue.message : issue.code === 'unrecognized_keys' ? 'unknown-field' : 'not-an-option';
+    const errorCode = code.test(issue.message)
+      ? issue.message
+      : issue.code === 'unrecognized_keys'
+        ? 'unknown-field'
+        : 'not-an-option';
     errors.push(values === undefined ? { field, code: errorCode } : { field, code: errorCode, values });
   }
   return { kind: 'invalid', errors };

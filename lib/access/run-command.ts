@@ -6,7 +6,7 @@ import type { Actor } from './actor';
 import type { WriteContext } from './context';
 import { requireActor } from './current';
 import { parseInput } from './parse-input';
-import { writeAs, type WriteOptions } from './scoped-db';
+import { type WriteOptions, writeAs } from './scoped-db';
 
 /** A command: works in the actor's transaction and answers; anything but ok takes its writes back. */
 export type Command<I, T> = (context: WriteContext, input: I) => Promise<Result<T>>;

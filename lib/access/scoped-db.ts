@@ -73,15 +73,21 @@ export async function writeAs<T>(
     if (error instanceof RolledBack) return error.result as Result<T>;
     const refusal = refusalOf(error);
     if (refusal?.kind === 'not-yours' || refusal?.kind === 'missing-reference') return notFound;
-    if (refusal?.kind === 'rule') return { kind: 'invalid', errors: [{ field: '', code: ruleCode(refusal.code) }] };
-    if (refusal?.kind === 'duplicate') return { kind: 'invalid', errors: [{ field: '', code: 'already-there' }] };
+    if (refusal?.kind === 'rule')
+      return { kind: 'invalid', errors: [{ field: '', code: ruleCode(refusal.code) }] };
+    if (refusal?.kind === 'duplicate')
+      return { kind: 'invalid', errors: [{ field: '', code: 'already-there' }] };
     if (refusal?.kind === 'retry') return { kind: 'invalid', errors: [{ field: '', code: 'try-again' }] };
     throw error;
   }
 }
 
 function ruleCode(code: string): string {
-  const codes: Record<string, string> = { PB002: 'rule-before-inoculation', PB003: 'rule-too-many-units', PB004: 'rule-weighing-sums' };
+  const codes: Record<string, string> = {
+    PB002: 'rule-before-inoculation',
+    PB003: 'rule-too-many-units',
+    PB004: 'rule-weighing-sums',
+  };
   return codes[code] ?? 'rule-broken';
 }
 

@@ -1,6 +1,6 @@
 import 'server-only';
-import { encode } from 'next-auth/jwt';
 import { cookies } from 'next/headers';
+import { encode } from 'next-auth/jwt';
 import { environment } from '@/lib/base/environment';
 import { sessionSeconds } from './auth-options';
 

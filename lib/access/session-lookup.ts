@@ -27,7 +27,9 @@ export type Signed = { readonly person: Person; readonly actor: Actor | undefine
 export async function lookUpSession(sessionId: string): Promise<Signed | undefined> {
   if (!z.uuid().safeParse(sessionId).success) return undefined;
   const rows = await asNobody(
-    (db) => db.$queryRaw<unknown[]>`select session_id::text, person_id::text, person_name, language::text, region, mass_unit::text,
+    (db) => db.$queryRaw<
+      unknown[]
+    >`select session_id::text, person_id::text, person_name, language::text, region, mass_unit::text,
       temperature_unit::text, volume_unit::text, network_id::text, network_name, network_time_zone, membership_id::text,
       member_role::text, site_ids::text[] from app.session_lookup(${sessionId}::uuid)`,
   );

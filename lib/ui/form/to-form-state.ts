@@ -1,0 +1,67 @@
+import 'server-only';
+import type { Failure, FieldError, Question } from '@/lib/base/result';
+import { type DynamicWords, dynamicWords } from '../i18n/dynamic-words';
+import type { FormState } from './field-spec';
+
+/** The label of a field in its area's catalogue, indexes dropped: `components.0.grams` is `components.grams`. */
+function labelOf(words: DynamicWords, area: string, field: string): string {
+  const key = `${area}.fields.${field
+    .split('.')
+    .filter((part) => !/^\d+$/.test(part))
+    .join('.')}`;
+  return words.has(key) ? words(key) : field;
+}
+
+/** Everything typed, to be shown again; passwords are the one exception. */
+export function postedValues(data: FormData): FormState['values'] {
+  const values: Record<string, string | string[]> = {};
+  for (const name of new Set(data.keys())) {
+    if (name.startsWith('$ACTION') || name === 'confirmed' || /password/i.test(name)) continue;
+    const texts = data.getAll(name).filter((value): value is string => typeof value === 'string');
+    values[name] = texts.length > 1 ? texts : (texts[0] ?? '');
+  }
+  return values;
+}
+
+/** Turns a command's refusal into the words of the form it came from. */
+export async function toFormState(area: string, data: FormData, failure: Failure): Promise<FormState> {
+  const words = await dynamicWords();
+  const sentence = (group: 'errors' | 'questions', problem: FieldError | Question): string => {
+    const key = `${group}.${problem.code}`;
+    const values = {
+      label: problem.field === '' ? '' : labelOf(words, area, problem.field),
+      ...problem.values,
+    };
+    return words.has(key) ? words(key, values) : `${values.label}: ${problem.code}`;
+  };
+  const values = postedValues(data);
+  switch (failure.kind) {
+    case 'invalid':
+      return {
+        values,
+        errors: failure.errors.map((error) => ({ field: error.field, text: sentence('errors', error) })),
+        questions: [],
+      };
+    case 'confirm':
+      return {
+        values,
+        errors: [],
+        questions: failure.questions.map((question) => ({
+          code: question.code,
+          text: sentence('questions', question),
+        })),
+      };
+    case 'not-found':
+      return {
+        values,
+        errors: [{ field: '', text: sentence('errors', { field: '', code: 'not-found' }) }],
+        questions: [],
+      };
+    case 'conflict':
+      return {
+        values,
+        errors: [{ field: '', text: sentence('errors', { field: '', code: 'conflict' }) }],
+        questions: [],
+      };
+  }
+}
