@@ -1,0 +1,94 @@
+import { parseMassEntry } from '@/lib/growing/mass-entry';
+import {
+  entryField,
+  optionalEntryField,
+  type Reader,
+  type Reading,
+  read,
+  type Typed,
+  wrong,
+} from './entry-field';
+
+export type MassLimits = {
+  /** Highest mass allowed, grams; 100 t unless said otherwise. */
+  readonly mostGrams?: number;
+  /** Whether 0 may be entered. */
+  readonly zero?: boolean;
+};
+
+/** A mass with what was typed, kept beside it where the table has a place for it. */
+export type EnteredMass = {
+  readonly grams: number;
+  readonly entered: { readonly text: string; readonly unit: string } | null;
+};
+
+const massUnits = ['kg', 'g', 'lb', 'oz'] as const;
+type MassEntryUnit = (typeof massUnits)[number];
+
+function isMassUnit(unit: string): unit is MassEntryUnit {
+  return (massUnits as readonly string[]).includes(unit);
+}
+
+/** Grams in words that say the unit, for a message that a catalogue embeds. */
+function spoken(grams: number): string {
+  return grams >= 1000 ? `${Number((grams / 1000).toFixed(3))} kg` : `${Number(grams.toFixed(1))} g`;
+}
+
+function limited(grams: number, { mostGrams = 100_000_000, zero = false }: MassLimits): Reading<number> {
+  const whole = Math.round(grams);
+  if (grams < 0) return wrong(zero ? 'negative' : 'not-positive');
+  if (whole === 0 && !(zero && grams === 0)) return wrong('not-positive');
+  if (whole > mostGrams) return wrong('too-large', { max: spoken(mostGrams) });
+  return read(whole);
+}
+
+function readMass(typed: Typed, limits: MassLimits): Reading<EnteredMass> {
+  if (typeof typed === 'number') {
+    if (!Number.isInteger(typed)) return wrong('not-whole');
+    const grams = limited(typed, limits);
+    return grams.kind === 'read' ? read({ grams: grams.value, entered: null }) : grams;
+  }
+  const unit = typed.unit ?? 'kg';
+  if (!isMassUnit(unit)) return wrong('unit-unknown');
+  const entry = parseMassEntry(typed.text, unit);
+  if (entry.kind === 'unreadable') return wrong('not-a-number');
+  if (entry.kind === 'ambiguous') {
+    const [first, second] = entry.readings;
+    return wrong('ambiguous-number', { first: spoken(first ?? 0), second: spoken(second ?? 0) });
+  }
+  const grams = limited(entry.grams, limits);
+  return grams.kind === 'read'
+    ? read({ grams: grams.value, entered: { text: typed.text.trim(), unit } })
+    : grams;
+}
+
+function enteredReader(limits: MassLimits): Reader<EnteredMass> {
+  return (typed) => readMass(typed, limits);
+}
+
+function gramsReader(limits: MassLimits): Reader<number> {
+  return (typed) => {
+    const mass = readMass(typed, limits);
+    return mass.kind === 'read' ? read(mass.value.grams) : mass;
+  };
+}
+
+/** A mass in whole grams: from `{ text, unit }` with unit kg, g, lb or oz, or from a number of grams. */
+export function massField(limits: MassLimits = {}) {
+  return entryField(gramsReader(limits));
+}
+
+/** A mass that may be left out; blank is null. */
+export function optionalMassField(limits: MassLimits = {}) {
+  return optionalEntryField(gramsReader(limits));
+}
+
+/** A mass with what was typed. */
+export function enteredMassField(limits: MassLimits = {}) {
+  return entryField(enteredReader(limits));
+}
+
+/** A mass with what was typed, that may be left out; blank is null. */
+export function optionalEnteredMassField(limits: MassLimits = {}) {
+  return optionalEntryField(enteredReader(limits));
+}

@@ -1,0 +1,54 @@
+import { parseNumberEntry } from '@/lib/growing/number-entry';
+import {
+  entryField,
+  optionalEntryField,
+  type Reader,
+  type Reading,
+  read,
+  type Typed,
+  wrong,
+} from './entry-field';
+
+export type NumberLimits = {
+  /** Lowest and highest value allowed, both included. */
+  readonly least?: number;
+  readonly most?: number;
+  /** Decimal places kept. */
+  readonly places?: number;
+};
+
+/** The number in an entry without a unit; both decimal signs are read, an entry with two readings is asked about. */
+export function readNumber(typed: Typed): Reading<number> {
+  if (typeof typed === 'number') return read(typed);
+  const entry = parseNumberEntry(typed.text);
+  if (entry.kind === 'number') return read(entry.value);
+  if (entry.kind === 'unreadable') return wrong('not-a-number');
+  const [first, second] = entry.readings;
+  return wrong('ambiguous-number', { first: String(first), second: String(second) });
+}
+
+/** Refuses a number outside its limits. */
+export function within(value: number, { least, most, places = 6 }: NumberLimits): Reading<number> {
+  const rounded = Number(value.toFixed(places));
+  if (least !== undefined && rounded < least)
+    return wrong(least === 0 ? 'negative' : 'too-small', { min: String(least) });
+  if (most !== undefined && rounded > most) return wrong('too-large', { max: String(most) });
+  return read(rounded);
+}
+
+function numberReader(limits: NumberLimits): Reader<number> {
+  return (typed) => {
+    const number = readNumber(typed);
+    return number.kind === 'read' ? within(number.value, limits) : number;
+  };
+}
+
+/** A number that must be given. */
+export function numberField(limits: NumberLimits = {}) {
+  return entryField(numberReader(limits));
+}
+
+/** A number that may be left out; blank is null. */
+export function optionalNumberField(limits: NumberLimits = {}) {
+  return optionalEntryField(numberReader(limits));
+}
