@@ -3,6 +3,11 @@ import { defineConfig } from 'vitest/config';
 
 const root = import.meta.dirname;
 
+/** Folders whose tests touch no database; everything else gets the server for tests. */
+const pure = ['stats', 'growing', 'base', 'architecture'].map(
+  (folder) => `tests/${folder}/**/*.test.{ts,tsx}`,
+);
+
 export default defineConfig({
   resolve: {
     alias: {
@@ -13,7 +18,19 @@ export default defineConfig({
   test: {
     pool: 'forks',
     maxWorkers: 2,
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     testTimeout: 20_000,
+    hookTimeout: 30_000,
+    projects: [
+      { extends: true, test: { name: 'pure', include: pure } },
+      {
+        extends: true,
+        test: {
+          name: 'database',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: pure,
+          globalSetup: 'tests/support/database-setup.ts',
+        },
+      },
+    ],
   },
 });

@@ -23,7 +23,16 @@ END
 $$;
 
 -- The owner hands functions over to pinset_definer and replaces them in later migrations.
-GRANT pinset_definer TO pinset_owner WITH INHERIT TRUE, SET TRUE;
+DO $$
+BEGIN
+  IF NOT EXISTS (
+    SELECT FROM pg_auth_members
+    WHERE roleid = 'pinset_definer'::regrole AND member = 'pinset_owner'::regrole AND inherit_option AND set_option
+  ) THEN
+    GRANT pinset_definer TO pinset_owner WITH INHERIT TRUE, SET TRUE;
+  END IF;
+END
+$$;
 
 ALTER SCHEMA public OWNER TO pinset_owner;
 REVOKE ALL ON SCHEMA public FROM PUBLIC;

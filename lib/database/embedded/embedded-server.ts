@@ -1,27 +1,22 @@
 import { spawnSync } from 'node:child_process';
 import { Client } from 'pg';
 import { createCluster } from './create-cluster';
-import { type DatabaseUrls, databaseUrls } from './database-urls';
 import { withFolderLock } from './folder-lock';
 import { passwordsOf } from './passwords';
-import { giveRoles, prepareDatabase } from './prepare-database';
+import { prepareDatabase, recordsDatabase } from './prepare-database';
+import { type DatabaseUrls, databaseUrls, type ServerAccess } from './server-access';
 import { type ServerHome, serverHome } from './server-home';
 import { startServer } from './start-server';
 
 /** A hold on the PostgreSQL server of one folder, which runs for as long as somebody holds it. */
-export type EmbeddedServer = {
-  port: number;
-  /** The addresses of a database of this server, by default the one Pinset keeps its records in. */
-  urls: (database?: string) => DatabaseUrls;
-  /** Applies roles.sql to a database of this server and lets the roles sign in. */
-  giveRoles: (database: string) => Promise<void>;
+export type EmbeddedServer = ServerAccess & {
+  /** The addresses of the database in which Pinset keeps its records. */
+  urls: DatabaseUrls;
   /** Settles when the server goes away without having been asked to. */
   lost: Promise<void>;
   /** Lets go of the server, and stops it when nobody else holds it. */
   release: () => Promise<void>;
 };
-
-const keeperName = 'pinset keeper';
 
 function stop({ programs, dataFolder, account }: ServerHome) {
   const stopped = spawnSync(programs.pgCtl, ['stop', '-D', dataFolder, '-m', 'fast', '-w'], {
@@ -33,50 +28,54 @@ function stop({ programs, dataFolder, account }: ServerHome) {
     throw new Error(`PostgreSQL did not stop: ${stopped.error?.message ?? stopped.stderr}`);
 }
 
-const otherKeepers = async (client: Client) => {
-  const { rows } = await client.query<{ others: number }>(
-    'SELECT count(*)::int AS others FROM pg_stat_activity WHERE application_name = $1 AND pid <> pg_backend_pid()',
-    [keeperName],
+/** How the connection that holds a server is called in pg_stat_activity, before the name of its holder. */
+export const holdPrefix = 'pinset holds: ';
+
+async function isHeldByOthers(keeper: Client) {
+  const { rows } = await keeper.query(
+    'SELECT FROM pg_stat_activity WHERE starts_with(application_name, $1) AND pid <> pg_backend_pid()',
+    [holdPrefix],
   );
-  return rows[0]?.others ?? 0;
-};
+  return rows.length > 0;
+}
 
 /**
  * Opens the embedded PostgreSQL server of `folder`: creates it at first use with random passwords and the
  * three roles of roles.sql, starts it unless it runs, and holds it. The hold is a connection, so it ends with
  * the process however that ends. A server left behind by a killed command is taken over with its data.
  */
-export const openEmbeddedServer = (folder: string): Promise<EmbeddedServer> =>
+export const openEmbeddedServer = (folder: string, holder: string): Promise<EmbeddedServer> =>
   withFolderLock(folder, async () => {
     const home = await serverHome(folder);
     const passwords = passwordsOf(folder, home.dataFolder);
     createCluster(home, passwords.postgres);
-    const port = await startServer(home, passwords, folder);
-    await prepareDatabase(passwords, port);
+    const access = { passwords, port: await startServer(home, passwords, folder) };
+    await prepareDatabase(access);
 
     const keeper = new Client({
-      connectionString: databaseUrls(passwords, port, 'postgres').superuser,
-      application_name: keeperName,
+      connectionString: databaseUrls(access, 'postgres').superuser,
+      application_name: `${holdPrefix}${holder}`,
       keepAlive: true,
     });
-    let released = false;
+    let hold: 'held' | 'released' | 'lost' = 'held';
     const lost = new Promise<void>((resolve) => {
       // The end follows every error, so the error itself needs no answer.
       keeper.on('error', () => {});
-      keeper.on('end', () => released || resolve());
+      keeper.on('end', () => {
+        if (hold === 'released') return;
+        hold = 'lost';
+        resolve();
+      });
     });
     await keeper.connect();
-    return {
-      port,
-      lost,
-      giveRoles: (database) => giveRoles(passwords, port, database),
-      urls: (database = 'pinset') => databaseUrls(passwords, port, database),
-      release: () =>
-        withFolderLock(folder, async () => {
-          released = true;
-          const isLast = (await otherKeepers(keeper)) === 0;
-          await keeper.end();
-          if (isLast) stop(home);
-        }),
+
+    const release = async () => {
+      if (hold !== 'held') return;
+      hold = 'released';
+      const isLast = !(await isHeldByOthers(keeper));
+      await keeper.end();
+      if (isLast) stop(home);
     };
+    const urls = databaseUrls(access, recordsDatabase);
+    return { ...access, lost, urls, release: () => withFolderLock(folder, release) };
   });

@@ -2,10 +2,10 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { closeSync, openSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { databaseUrls } from './database-urls';
 import { freePort, isFree } from './free-port';
 import type { Passwords } from './passwords';
 import { clearStaleLock, lastPort, whoAnswers } from './running-server';
+import { databaseUrls } from './server-access';
 import type { ServerHome } from './server-home';
 
 const firstPort = 54_320;
@@ -50,7 +50,7 @@ async function becomesReady(url: string, dataFolder: string, hasEnded: () => boo
 
 /** The port of the server of `home`, which is started unless it runs. Survives the process that started it. */
 export async function startServer(home: ServerHome, passwords: Passwords, folder: string): Promise<number> {
-  const urlOn = (port: number) => databaseUrls(passwords, port, 'postgres').superuser;
+  const urlOn = (port: number) => databaseUrls({ passwords, port }, 'postgres').superuser;
   const earlier = lastPort(home.dataFolder);
   if (earlier !== undefined) {
     const answer = await whoAnswers(urlOn(earlier), home.dataFolder);
