@@ -1,0 +1,142 @@
+/**
+ * What every screen, export and report shows of a number: the number with its history. Codes are stable words
+ * that the catalogues translate; no sentence in a reader's language is made here.
+ */
+
+/** Unit of the value. Percentages run 0-100 (a biological efficiency may exceed 100). */
+export type FigureUnit =
+  | 'percent'
+  | 'kilograms'
+  | 'kilograms-per-square-metre'
+  | 'grams-per-log-year'
+  | 'people'
+  | 'sites';
+
+/** How the figure was worked out. */
+export type FigureMethodCode =
+  /** One binomial sample of like units. */
+  | 'wilson'
+  /** Sum of contaminated units over sum of inoculated units, variance between clusters. */
+  | 'clustered-proportion'
+  /** Sum over sum, linearised variance between clusters. */
+  | 'ratio-of-sums'
+  /** Plain counting or adding up; nothing is inferred. */
+  | 'sum';
+
+export type FigureMethod = {
+  readonly code: FigureMethodCode;
+  /** Published source of the method, as a reference; empty for plain sums. */
+  readonly source: string;
+  /** What the interval treats as independent of each other. */
+  readonly clusteredBy: 'unit' | 'treatment-run' | 'site' | 'nothing';
+};
+
+export type NoIntervalReason =
+  /** Fewer than three clusters by treatment run. */
+  | 'too-few-runs'
+  /** Fewer than three sites. */
+  | 'too-few-sites'
+  /** Beds are shown as counts of failed beds. */
+  | 'beds-are-counted'
+  /** A sum of everything recorded: nothing was sampled. */
+  | 'complete-count'
+  /** The data do not carry an interval although there are clusters enough. */
+  | 'not-enough-data';
+
+export type ShownInterval =
+  | {
+      readonly kind: 'interval';
+      readonly low: number;
+      readonly high: number;
+      /** 0-1, for instance 0.95. */
+      readonly level: number;
+      readonly method: string;
+    }
+  | { readonly kind: 'none'; readonly reason: NoIntervalReason };
+
+/** Something the reader must know about the rows behind a figure. */
+export type FigureMark =
+  | 'assumed-moisture'
+  | 'few-batches'
+  | 'mixed-trim'
+  | 'trimmed'
+  | 'as-picked'
+  | 'shared-weighing'
+  | 'species-pooled'
+  | 'materials-pooled'
+  | 'second-life'
+  | 'run-not-recorded';
+
+export type LeftOutReason =
+  | 'voided'
+  /** The assessment day still lies ahead. */
+  | 'window-open'
+  /** No assessment window is set for this species and container. */
+  | 'no-window'
+  /** No look or finding on or after the end of the window, and units left that could have been looked at. */
+  | 'not-inspected'
+  /** Dry mass (of a bed: area) cannot be worked out. */
+  | 'no-dry-mass'
+  | 'no-area'
+  /** Closed as picked but not weighed. */
+  | 'not-weighed'
+  /** Old enough, nothing weighed, and not said whether nothing was picked. */
+  | 'harvest-unknown'
+  /** Biological efficiency of logs: only over a finished log's life. */
+  | 'log-not-finished'
+  /** Not among the batches that a narrower figure is about, for instance those that cropped. */
+  | 'did-not-crop';
+
+export type LeftOut = {
+  readonly reason: LeftOutReason;
+  readonly batches: number;
+  readonly units: number;
+};
+
+/** How much lies behind a figure. */
+export type FigureSize = {
+  readonly batches: number;
+  readonly units: number;
+  /** Clusters by treatment run; an untreated batch is one of its own. */
+  readonly runs: number;
+  readonly sites: number;
+};
+
+/** The sums that the figure divides, in the unit named; kept whole so that they can be checked by hand. */
+export type FigureParts = {
+  readonly numerator: number;
+  readonly denominator: number;
+  readonly unit: 'units' | 'grams' | 'grams-and-square-centimetres' | 'grams-and-log-days';
+};
+
+export type FigureHistory = {
+  readonly unit: FigureUnit;
+  readonly n: FigureSize;
+  readonly parts: FigureParts;
+  readonly method: FigureMethod;
+  readonly marks: readonly FigureMark[];
+  readonly leftOut: readonly LeftOut[];
+  /** Instant (UTC, ISO 8601) at which the records were read. */
+  readonly asOf: string;
+  /** Query string (without '?') that opens the rows behind the figure; empty when there is no such page. */
+  readonly rowsQuery: string;
+};
+
+export type ShownFigure =
+  /** An estimate with its interval, or with the reason why none is given. */
+  | (FigureHistory & { readonly kind: 'figure'; readonly value: number; readonly interval: ShownInterval })
+  /** Too little for an estimate: the sums only, for instance "3 of 40 bags". */
+  | (FigureHistory & { readonly kind: 'counts'; readonly reason: NoIntervalReason })
+  /** Nothing to show; the reason is what was left out, or that there is no record at all. */
+  | (Omit<FigureHistory, 'parts'> & { readonly kind: 'cannot'; readonly reason: CannotShowReason });
+
+export type CannotShowReason = 'no-batches' | 'all-left-out' | 'beds-have-no-be';
+
+/** Confidence level of every interval that is shown. */
+export const shownLevel = 0.95;
+
+/** A figure on fewer batches than this carries the mark "few batches". Common practice, not a published limit. */
+export const fewBatches = 10;
+
+/** Fewer independent clusters than this and only the counts are shown. */
+export const fewestClusters = 3;
