@@ -1,15 +1,17 @@
 import { type Answer, answer, cannotCompute } from './answer';
 import { addDays, type CalendarDate } from './calendar-date';
 
-/** Units first found contaminated on a date; follow-ups on them are never counted again. */
-export type FoundUnits = { readonly on: CalendarDate; readonly units: number };
+/** Units on the date they were first found contaminated, or lost; follow-ups on them are never counted again. */
+export type DatedUnits = { readonly on: CalendarDate; readonly units: number };
 
 export type ContaminationRecord = {
   readonly inoculatedUnits: number;
   readonly inoculatedOn: CalendarDate;
   /** Days from inoculation to which the batch is judged; the day itself is still inside. */
   readonly windowDays: number;
-  readonly findings: readonly FoundUnits[];
+  readonly findings: readonly DatedUnits[];
+  /** Units lost for another cause that had not been found contaminated before; they stay in the denominator. */
+  readonly losses: readonly DatedUnits[];
   /** Dates on which all living units were looked at and none was newly contaminated. */
   readonly looks: readonly CalendarDate[];
   readonly today: CalendarDate;
@@ -31,38 +33,38 @@ export type ContaminationOutcome =
   | { readonly kind: 'not-inspected'; readonly windowEnd: CalendarDate; readonly soFar: number }
   | { readonly kind: 'window-open'; readonly windowEnd: CalendarDate; readonly soFar: number };
 
+function sumUnits(events: readonly DatedUnits[]): number {
+  return events.reduce((sum, event) => sum + event.units, 0);
+}
+
 /**
- * The contamination outcome of one batch. A unit counts once, by the date it was first found; records dated after
- * `today` or before inoculation are left out by the forms and do not occur. The window is over once its last day
- * has passed or a look or finding was recorded on that day.
- * Units lost for other causes before contamination stay among the inoculated. More found than inoculated units
- * is "cannot compute". A total loss to contamination before the window's end counts as inspected: nothing is
- * left to look at.
+ * The contamination outcome of one batch, judged from the window's last day on. A unit counts once, by the date it
+ * was first found. Units lost for other causes before contamination stay among the inoculated.
+ * A batch nobody looked at on or after the window's end is `not-inspected`, except when no clean unit is left
+ * standing: then no later look could change the count, and leaving out total failures would flatter the rate.
+ * More units found and lost than inoculated is "cannot compute".
  */
 export function contaminationOutcome(record: ContaminationRecord): Answer<ContaminationOutcome> {
-  const { inoculatedUnits, inoculatedOn, windowDays, findings, looks, today } = record;
+  const { inoculatedUnits, inoculatedOn, windowDays, findings, losses, looks, today } = record;
   if (!Number.isInteger(inoculatedUnits) || inoculatedUnits < 1) {
-    return cannotCompute('no-inoculated-units', { inoculatedUnits });
+    return cannotCompute('no-inoculated-units', { inoculatedUnits: String(inoculatedUnits) });
   }
-  const atAnyTime = findings.reduce((sum, finding) => sum + finding.units, 0);
-  if (atAnyTime > inoculatedUnits) {
-    return cannotCompute('more-than-inoculated', { contaminatedUnits: atAnyTime, inoculatedUnits });
+  const found = sumUnits(findings);
+  const removed = found + sumUnits(losses);
+  if (removed > inoculatedUnits) {
+    return cannotCompute('more-than-inoculated', { removedUnits: removed, inoculatedUnits });
   }
   const windowEnd = addDays(inoculatedOn, windowDays);
+  if (today < windowEnd) return answer({ kind: 'window-open', windowEnd, soFar: found });
   const looked = [...looks, ...findings.map((finding) => finding.on)].some((on) => on >= windowEnd);
-  const over = today > windowEnd || (today === windowEnd && looked);
-  if (!over) return answer({ kind: 'window-open', windowEnd, soFar: atAnyTime });
-  if (!looked && atAnyTime < inoculatedUnits) {
-    return answer({ kind: 'not-inspected', windowEnd, soFar: atAnyTime });
+  if (!looked && removed < inoculatedUnits) {
+    return answer({ kind: 'not-inspected', windowEnd, soFar: found });
   }
-  const byEnd = findings
-    .filter((finding) => finding.on <= windowEnd)
-    .reduce((sum, finding) => sum + finding.units, 0);
   return answer({
     kind: 'inspected',
     windowEnd,
-    contaminatedByWindowEnd: byEnd,
-    contaminatedAtAnyTime: atAnyTime,
+    contaminatedByWindowEnd: sumUnits(findings.filter((finding) => finding.on <= windowEnd)),
+    contaminatedAtAnyTime: found,
     inoculatedUnits,
   });
 }
