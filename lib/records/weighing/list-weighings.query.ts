@@ -1,0 +1,50 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { asCalendarDate, asDate } from '../fields/stored-date';
+import type { WeighingFilter } from './weighing-filter.input';
+import { type WeighingView, weighingInclude, weighingView } from './weighing-view';
+
+export const weighingsPerPage = 50;
+
+/** Weighings that the actor may see, newest first, a page at a time; `next` is the address of the following page. */
+export async function listWeighings(
+  { db }: ReadContext,
+  filter: WeighingFilter,
+): Promise<{ weighings: WeighingView[]; next: string | undefined }> {
+  const after = filter.after === null ? undefined : cursorOf(filter.after);
+  const rows = await db.weighing.findMany({
+    where: {
+      ...(filter.voided === 'yes' ? {} : { voidedAt: null }),
+      ...(filter.site === null ? {} : { siteId: filter.site }),
+      ...(filter.batch === null ? {} : { lines: { some: { batchId: filter.batch, voidedAt: null } } }),
+      weighedOn: {
+        ...(filter.from === null ? {} : { gte: asDate(filter.from) }),
+        ...(filter.to === null ? {} : { lte: asDate(filter.to) }),
+      },
+      ...(after === undefined
+        ? {}
+        : {
+            OR: [
+              { weighedOn: { lt: after.weighedOn } },
+              { weighedOn: after.weighedOn, id: { lt: after.id } },
+            ],
+          }),
+    },
+    include: weighingInclude,
+    orderBy: [{ weighedOn: 'desc' }, { id: 'desc' }],
+    take: weighingsPerPage + 1,
+  });
+  const shown = rows.slice(0, weighingsPerPage);
+  const last = shown.at(-1);
+  return {
+    weighings: shown.map(weighingView),
+    next: rows.length > weighingsPerPage && last ? `${asCalendarDate(last.weighedOn)}_${last.id}` : undefined,
+  };
+}
+
+function cursorOf(after: string): { weighedOn: Date; id: string } | undefined {
+  const [date = '', id = ''] = after.split('_');
+  return /^\d{4}-\d{2}-\d{2}$/.test(date) && /^[0-9a-f-]{36}$/.test(id)
+    ? { weighedOn: asDate(date), id }
+    : undefined;
+}

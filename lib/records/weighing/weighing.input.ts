@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { trimStates } from '@/lib/growing/vocabulary';
+import { optionalChoiceField } from '../fields/choice-field';
+import { optionalCountField } from '../fields/count-field';
+import { dateField } from '../fields/date-field';
+import { idField, optionalIdField } from '../fields/id-field';
+import { enteredMassField, optionalMassField } from '../fields/mass-field';
+import { revisionField } from '../fields/revision-field';
+import { optionalTextField, textField } from '../fields/text-field';
+
+const mostBatches = 12;
+
+/** One batch in the crate. Without a mass of its own it gets its share by live units. */
+const lineInput = z.object({
+  batchId: optionalIdField,
+  flush: optionalCountField({ most: 60 }),
+  fresh: optionalMassField(),
+  forcedFlush: optionalChoiceField(['yes', 'no']),
+});
+
+/** Rows of a form come keyed by their number; blank rows are dropped. */
+const linesField = z
+  .preprocess(
+    (raw) =>
+      raw !== null && typeof raw === 'object' && !Array.isArray(raw) ? Object.values(raw) : (raw ?? []),
+    z.array(lineInput).max(mostBatches, 'too-many-rows'),
+  )
+  .transform((lines) =>
+    lines.flatMap((line) => (line.batchId === null ? [] : [{ ...line, batchId: line.batchId }])),
+  );
+
+const weighingFields = {
+  weighedOn: dateField,
+  fresh: enteredMassField(),
+  trimState: optionalChoiceField(trimStates),
+  lines: linesField,
+  sold: optionalMassField(),
+  given: optionalMassField(),
+  kept: optionalMassField(),
+  discarded: optionalMassField(),
+  grade: optionalTextField(60),
+  note: optionalTextField(),
+};
+
+export const recordWeighingInput = z.object({ id: optionalIdField, ...weighingFields });
+
+export const correctWeighingInput = z.object({
+  id: idField,
+  revision: revisionField,
+  reason: textField(1000),
+  ...weighingFields,
+});
+
+/** A weighing as both commands read it. */
+export type WeighingInput = Omit<z.output<typeof recordWeighingInput>, 'id'>;
