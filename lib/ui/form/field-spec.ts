@@ -27,11 +27,20 @@ export type FieldSpec =
     })
   | (Named & { readonly kind: 'date'; readonly quick: readonly ChoiceOption[] })
   | (Named & { readonly kind: 'moment'; readonly quick: readonly ChoiceOption[] })
-  | (Named & { readonly kind: 'select'; readonly options: readonly ChoiceOption[]; readonly emptyLabel?: string })
+  | (Named & {
+      readonly kind: 'select';
+      readonly options: readonly ChoiceOption[];
+      readonly emptyLabel?: string;
+    })
   | (Named & { readonly kind: 'radio'; readonly options: readonly ChoiceOption[] })
   | (Named & { readonly kind: 'several'; readonly options: readonly ChoiceOption[] })
   | { readonly kind: 'hidden'; readonly name: string }
-  | { readonly kind: 'caution'; readonly name: string; readonly title: string; readonly lines: readonly string[] }
+  | {
+      readonly kind: 'caution';
+      readonly name: string;
+      readonly title: string;
+      readonly lines: readonly string[];
+    }
   | { readonly kind: 'prose'; readonly name: string; readonly text: string }
   | {
       readonly kind: 'group';

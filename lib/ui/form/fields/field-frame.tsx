@@ -1,0 +1,36 @@
+import type { ReactNode } from 'react';
+import { errorOf, type FieldContext } from '../field-context';
+import { fieldId } from '../field-id';
+import { FieldError } from './field-error';
+
+type Props = {
+  readonly spec: {
+    readonly name: string;
+    readonly label: string;
+    readonly hint?: string;
+    readonly optional?: boolean;
+  };
+  readonly context: FieldContext;
+  readonly children: ReactNode;
+};
+
+/** Label, hint and error of a field with one input. */
+export function FieldFrame({ spec, context, children }: Props) {
+  const id = fieldId(spec.name);
+  const error = errorOf(context, spec.name);
+  return (
+    <div className={error === undefined ? 'field' : 'field field-wrong'}>
+      <label htmlFor={id} className="field-label">
+        {spec.label}
+        {spec.optional ? <span className="quiet"> {context.words.optional}</span> : null}
+      </label>
+      {spec.hint === undefined ? null : (
+        <p id={`${id}-hint`} className="field-hint">
+          {spec.hint}
+        </p>
+      )}
+      <FieldError name={spec.name} text={error} words={context.words} />
+      {children}
+    </div>
+  );
+}

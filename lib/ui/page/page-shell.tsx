@@ -1,0 +1,40 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getTranslations } from 'next-intl/server';
+import type { ReactNode } from 'react';
+import { type NavItem, NavLinks } from './nav-links';
+
+type Props = {
+  /** Name of the network, or of the product before sign-in. */
+  readonly name: string;
+  readonly nav?: readonly NavItem[];
+  /** What stands at the end of the header: the person's page, signing out, unsent entries. */
+  readonly account?: ReactNode;
+  readonly children: ReactNode;
+};
+
+/** Header, main and footer of every page; the help link is always the first thing of the footer. */
+export async function PageShell({ name, nav = [], account, children }: Props) {
+  const t = await getTranslations('common');
+  return (
+    <>
+      <a href="#main" className="skip-link">
+        {t('skipToMain')}
+      </a>
+      <header className="page-header">
+        <p className="page-network">
+          <Link href="/">{name}</Link>
+        </p>
+        {nav.length === 0 ? null : <NavLinks items={nav} label={t('navigation')} />}
+        {account === undefined ? null : <div className="page-account">{account}</div>}
+      </header>
+      <main id="main" className="page-main" tabIndex={-1}>
+        {children}
+      </main>
+      <footer className="page-footer">
+        <Link href={'/help' as Route}>{t('help')}</Link>
+        <p>{t('footerLine', { network: name })}</p>
+      </footer>
+    </>
+  );
+}
