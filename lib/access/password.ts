@@ -2,6 +2,7 @@ import 'server-only';
 import { hash, verify } from '@node-rs/argon2';
 import { ZxcvbnFactory } from '@zxcvbn-ts/core';
 import * as common from '@zxcvbn-ts/language-common';
+import { type Failure, invalid } from '@/lib/base/result';
 
 // OWASP Password Storage Cheat Sheet: argon2id, at least 19 MiB, two passes, one lane.
 const settings = { memoryCost: 19_456, timeCost: 2, parallelism: 1 } as const;
@@ -37,9 +38,16 @@ export async function passwordFits(password: string, stored: string | undefined)
 
 const strength = new ZxcvbnFactory({ dictionary: common.dictionary, graphs: common.adjacencyGraphs });
 
-/** What is wrong with a new password, as an error code; undefined when it may be used. */
-export function passwordProblem(password: string, own: readonly string[]): string | undefined {
-  if (password.length < 10) return 'password-short';
-  if (password.length > 200) return 'too-long';
-  return strength.check(password, [...own]).score < 2 ? 'password-common' : undefined;
+const shortest = 10;
+const longest = 200;
+
+/** What is wrong with a new password; undefined when it may be used. `own`: words that must not make it up. */
+export function passwordProblem(
+  field: string,
+  password: string,
+  own: readonly string[],
+): Failure | undefined {
+  if (password.length < shortest) return invalid(field, 'password-short', { min: shortest });
+  if (password.length > longest) return invalid(field, 'password-long', { max: longest });
+  return strength.check(password, [...own]).score < 2 ? invalid(field, 'password-common') : undefined;
 }

@@ -1,18 +1,9 @@
 import 'server-only';
-import { createHash, randomBytes } from 'node:crypto';
 import { newId } from '@/lib/base/new-id';
-import { invalid, notFound, ok, type Result } from '@/lib/base/result';
+import { notFound, ok, type Result } from '@/lib/base/result';
 import { hashPassword, passwordProblem } from './password';
 import { asNobody } from './scoped-db';
-
-export function newToken(): string {
-  return randomBytes(24).toString('base64url');
-}
-
-/** Tokens are stored hashed: whoever reads the table cannot use them. */
-export function hashToken(token: string): string {
-  return createHash('sha256').update(token).digest('hex');
-}
+import { hashToken } from './token';
 
 export async function setupLinkIsOpen(token: string): Promise<boolean> {
   const rows = await asNobody(
@@ -36,8 +27,8 @@ export async function useSetupLink(
   token: string,
   first: FirstCoordinator,
 ): Promise<Result<{ personId: string; networkId: string }>> {
-  const problem = passwordProblem(first.password, [first.name, first.email, first.networkName]);
-  if (problem) return invalid('password', problem);
+  const problem = passwordProblem('password', first.password, [first.name, first.email, first.networkName]);
+  if (problem) return problem;
   const personId = newId();
   const passwordHash = await hashPassword(first.password);
   const rows = await asNobody(

@@ -23,7 +23,7 @@ export async function signIn(
       >`select person_id::text, password_hash, disabled, locked from app.sign_in_lookup(${email})`,
   );
   const fits = await passwordFits(password, found?.password_hash);
-  if (found?.locked) return invalid('email', 'locked');
+  if (found?.locked) return invalid('email', 'locked', { minutes: 15 });
   if (!found || !fits || found.disabled) {
     if (found && !fits)
       await asNobody((db) => db.$queryRaw`select app.note_sign_in_failure(${found.person_id}::uuid)::text`);

@@ -41,7 +41,12 @@ export function implausibleYield(batch: WeighedBatch, grams: number): Question[]
           {
             field: 'fresh',
             code: question.code,
-            values: { code: batch.code, limit: question.limit, given: Math.round(question.given) },
+            values: {
+              code: batch.code,
+              limit: question.limit,
+              given: Math.round(question.given),
+              percent: Math.round(question.given),
+            },
           },
         ],
   );

@@ -59,7 +59,7 @@ export async function prepareWeighing(
   const destinations = destinationsOf(input);
   const placed = destinations.reduce((sum, { grams }) => sum + grams, 0);
   if (placed > input.fresh.grams)
-    return invalid('sold', 'destinations-exceed', { placed, fresh: input.fresh.grams });
+    return invalid('sold', 'sum-over', { sum: `${placed} g`, whole: `${input.fresh.grams} g` });
   const impossible = batches.flatMap((batch, index): FieldError[] =>
     impossibleYield(batch, masses[index] ?? 0),
   );
@@ -102,7 +102,8 @@ function lineMasses(input: WeighingInput, batches: readonly WeighedBatch[]): num
   const missing = typed.indexOf(null);
   if (missing >= 0) return invalid(`lines.${missing}.fresh`, 'missing');
   const sum = typed.reduce<number>((total, grams) => total + (grams ?? 0), 0);
-  if (sum !== input.fresh.grams) return invalid('fresh', 'sums-differ', { sum, total: input.fresh.grams });
+  if (sum !== input.fresh.grams)
+    return invalid('fresh', 'sums-differ', { sum: `${sum} g`, whole: `${input.fresh.grams} g` });
   return typed.map((grams) => grams ?? 0);
 }
 

@@ -1,0 +1,10 @@
+import { z } from 'zod';
+
+/** A short code in capitals, digits and hyphens, 2-20 characters. */
+export const codeField = z.unknown().transform((raw, context): string => {
+  const text = typeof raw === 'string' ? raw.trim().toUpperCase() : '';
+  if (text === '') context.addIssue({ code: 'custom', message: 'missing' });
+  else if (!/^[A-Z0-9][A-Z0-9-]{1,19}$/.test(text))
+    context.addIssue({ code: 'custom', message: 'code-form' });
+  return text;
+});

@@ -1,0 +1,12 @@
+import { z } from 'zod';
+import { choiceField } from '../fields/choice-field';
+import { idListField } from '../fields/id-field';
+import { optionalTextField } from '../fields/text-field';
+
+export const memberRoles = ['coordinator', 'member', 'funder'] as const;
+
+export const invitePersonInput = z.object({
+  role: choiceField(memberRoles),
+  siteIds: idListField,
+  forName: optionalTextField(120),
+});

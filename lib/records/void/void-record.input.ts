@@ -1,0 +1,31 @@
+import { z } from 'zod';
+import { choiceField } from '../fields/choice-field';
+import { idField } from '../fields/id-field';
+import { revisionField } from '../fields/revision-field';
+import { textField } from '../fields/text-field';
+
+/** What can be voided, by the name it has in addresses. */
+export const voidableKinds = [
+  'batch',
+  'weighing',
+  'finding',
+  'finding-follow-up',
+  'look',
+  'loss',
+  'check',
+  'treatment-run',
+  'treatment-reading',
+  'substrate-lot',
+  'substrate-receipt',
+  'spawn-lot',
+  'spawn-receipt',
+  'site',
+] as const;
+export type VoidableKind = (typeof voidableKinds)[number];
+
+export const voidRecordInput = z.object({
+  kind: choiceField(voidableKinds),
+  id: idField,
+  revision: revisionField,
+  reason: textField(1000),
+});
