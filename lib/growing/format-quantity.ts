@@ -1,0 +1,68 @@
+import type { DecimalSign } from './decimal-reading';
+import { gramsPerKilogram, gramsPerOunce, gramsPerPound } from './mass-units';
+
+/** Digits are written in Latin numerals everywhere so that printed codes and figures can be compared. */
+function numberText(value: number, region: string, least: number, most: number): string {
+  return new Intl.NumberFormat(region, {
+    minimumFractionDigits: least,
+    maximumFractionDigits: most,
+    numberingSystem: 'latn',
+  }).format(value);
+}
+
+/** U+00A0: keeps a number and its unit on one line. */
+export const unitSpace = '\u00a0';
+
+/** The decimal sign of a number region such as 'en-US', 'es-ES' or 'es-US'. */
+export function decimalSignOf(region: string): DecimalSign {
+  return numberText(0.5, region, 1, 1).includes(',') ? ',' : '.';
+}
+
+/** A number of a unit in a region's writing, up to `most` decimals: `12.5 L`. */
+export function formatWithUnit(value: number, unit: string, region: string, most: number, least = 0): string {
+  return `${numberText(value, region, least, most)}${unitSpace}${unit}`;
+}
+
+function formatPounds(grams: number, region: string): string {
+  const totalOunces = grams / gramsPerOunce;
+  if (Math.abs(totalOunces) < 16) {
+    const tenths = Math.round(totalOunces * 10) / 10;
+    if (Math.abs(tenths) < 16) return formatWithUnit(tenths, 'oz', region, 1);
+  }
+  const ounces = Math.round(Math.abs(totalOunces));
+  const sign = grams < 0 ? '-' : '';
+  const pounds = formatWithUnit(Math.floor(ounces / 16), 'lb', region, 0);
+  return `${sign}${pounds}${unitSpace}${formatWithUnit(ounces % 16, 'oz', region, 0)}`;
+}
+
+/**
+ * A mass in the reader's unit and region. `kg`: from 1 kg on kilograms to the gram, below it grams.
+ * `lb`: pounds and whole ounces, below one pound ounces to a tenth. 1360 g is "1.36 kg" and "3 lb 0 oz".
+ */
+export function formatMass(grams: number, unit: 'kg' | 'lb', region: string): string {
+  if (unit === 'lb') return formatPounds(grams, region);
+  return Math.abs(grams) >= gramsPerKilogram
+    ? formatWithUnit(grams / gramsPerKilogram, 'kg', region, 3)
+    : formatWithUnit(grams, 'g', region, 0);
+}
+
+/**
+ * The same mass in the reader's unit and its twin, for the echo beside a field ("1.36 kg, that is 3 lb 0 oz"); the
+ * words between come from the catalogue.
+ */
+export function massEcho(
+  grams: number,
+  unit: 'kg' | 'lb',
+  region: string,
+): { readonly own: string; readonly twin: string } {
+  return {
+    own: formatMass(grams, unit, region),
+    twin: formatMass(grams, unit === 'kg' ? 'lb' : 'kg', region),
+  };
+}
+
+/** A large mass in one unit, for totals: `1,250.5 kg` or `2,756.9 lb`, one decimal. */
+export function formatTotalMass(grams: number, unit: 'kg' | 'lb', region: string): string {
+  const value = unit === 'kg' ? grams / gramsPerKilogram : grams / gramsPerPound;
+  return formatWithUnit(value, unit, region, 1, 1);
+}
