@@ -141,17 +141,18 @@ function readCompound<Unit extends string>(
   const pair = grammar.compounds?.find(
     (one) => one.large === unit && (smallUnit === undefined || one.small === smallUnit),
   );
-  const whole = large[0];
-  if (!pair || large.length !== 1 || whole === undefined || !Number.isInteger(whole)) {
-    return unreadable('more-than-one-number');
-  }
+  // The larger part is whole, so "1,250 lb 3 oz" has one reading; "1,000 lb 3 oz" still has two.
+  const wholes = large.filter(Number.isInteger);
+  if (!pair || wholes.length === 0) return unreadable('more-than-one-number');
   const fitting = small.filter((amount) => amount < pair.ratio);
   if (fitting.length === 0) return unreadable('part-too-large');
-  const readings: QuantityPart<Unit>[][] = fitting.map((amount) => [
-    { amount: whole, unit },
-    { amount, unit: pair.small },
-  ]);
   const decimals = smallUnit === undefined && Number.isInteger(small[0]) ? small[0] : undefined;
-  if (decimals !== undefined) readings.push([{ amount: Number(`${whole}.${decimals}`), unit }]);
+  const readings = wholes.flatMap((whole): QuantityPart<Unit>[][] => [
+    ...fitting.map((amount) => [
+      { amount: whole, unit },
+      { amount, unit: pair.small },
+    ]),
+    ...(decimals === undefined ? [] : [[{ amount: Number(`${whole}.${decimals}`), unit }]]),
+  ]);
   return { kind: 'readings', readings, unitTyped: true };
 }
