@@ -10,6 +10,6 @@ export function checkEventDate(
 ): Failure | undefined {
   const inoculatedOn = batch.inoculatedOn.toISOString().slice(0, 10);
   if (date > todayInZone(batch.site.timeZone, now)) return invalid(field, 'future-date');
-  if (date < inoculatedOn) return invalid(field, 'before-inoculation', { date: inoculatedOn });
+  if (date < inoculatedOn) return invalid(field, 'before', { date: inoculatedOn });
   return undefined;
 }

@@ -1,25 +1,25 @@
-import { fahrenheitToCelsius } from '@/lib/growing/temperature-units';
+import { parseTemperatureEntry } from '@/lib/growing/temperature-entry';
 import { entryField, optionalEntryField, type Reader, read, wrong } from './entry-field';
-import { type EntryUnit, readInUnit } from './unit-number';
-
-const units: readonly EntryUnit[] = [
-  { name: 'celsius', written: /\s*(°\s*)?C$/i, toStored: (value) => value },
-  { name: 'fahrenheit', written: /\s*(°\s*)?F$/i, toStored: fahrenheitToCelsius },
-];
+import { ambiguous, unreadableCode } from './unreadable-code';
 
 const range = {
   celsius: { min: '-20 °C', max: '130 °C' },
   fahrenheit: { min: '-4 °F', max: '266 °F' },
 } as const;
 
+function limited(celsius: number, unit: keyof typeof range) {
+  const tenth = Number(celsius.toFixed(1));
+  return tenth >= -20 && tenth <= 130 ? read(tenth) : wrong('temperature-range', range[unit]);
+}
+
 const readCelsius: Reader<number> = (typed) => {
-  const value = readInUnit(typed, units);
-  if (value.kind === 'wrong') return value;
-  const celsius = Number(value.value.toFixed(1));
-  if (celsius >= -20 && celsius <= 130) return read(celsius);
-  const inFahrenheit =
-    typeof typed === 'object' && (typed.unit === 'fahrenheit' || /F$/i.test(typed.text.trim()));
-  return wrong('temperature-range', inFahrenheit ? range.fahrenheit : range.celsius);
+  if (typeof typed === 'number') return limited(typed, 'celsius');
+  const unit = typed.unit ?? 'celsius';
+  if (unit !== 'celsius' && unit !== 'fahrenheit') return wrong('unit-unknown');
+  const entry = parseTemperatureEntry(typed.text, unit);
+  if (entry.kind === 'unreadable') return unreadableCode(entry);
+  if (entry.kind === 'ambiguous') return ambiguous(entry.readings, (value) => `${value.toFixed(1)} °C`);
+  return limited(entry.celsius, entry.understood.unit);
 };
 
 /** A temperature in degrees Celsius to a tenth, -20 to 130: from `{ text, unit }` with unit celsius or fahrenheit. */

@@ -4,7 +4,10 @@ import { z } from 'zod';
 export function choiceField<const V extends readonly string[]>(values: V) {
   return z.unknown().transform((raw, context): V[number] => {
     if (typeof raw === 'string' && (values as readonly string[]).includes(raw)) return raw as V[number];
-    context.addIssue({ code: 'custom', message: raw === undefined || raw === null || raw === '' ? 'missing' : 'not-an-option' });
+    context.addIssue({
+      code: 'custom',
+      message: raw === undefined || raw === null || raw === '' ? 'missing' : 'not-an-option',
+    });
     return z.NEVER;
   });
 }

@@ -1,3 +1,4 @@
+import { parseCountEntry } from '@/lib/growing/count-entry';
 import { entryField, optionalEntryField, type Reader, read, wrong } from './entry-field';
 import { readNumber } from './number-field';
 
@@ -5,7 +6,7 @@ export type CountLimits = { readonly least?: number; readonly most?: number };
 
 function countReader({ least = 1, most = 100_000 }: CountLimits): Reader<number> {
   return (typed) => {
-    const number = readNumber(typed);
+    const number = readNumber(typed, parseCountEntry);
     if (number.kind === 'wrong') return number;
     if (!Number.isInteger(number.value)) return wrong('not-whole');
     if (number.value < least)

@@ -6,7 +6,10 @@ const uuid = z.uuid();
 export const idField = z.unknown().transform((raw, context): string => {
   const parsed = uuid.safeParse(raw);
   if (parsed.success) return parsed.data.toLowerCase();
-  context.addIssue({ code: 'custom', message: raw === undefined || raw === null || raw === '' ? 'missing' : 'not-an-option' });
+  context.addIssue({
+    code: 'custom',
+    message: raw === undefined || raw === null || raw === '' ? 'missing' : 'not-an-option',
+  });
   return z.NEVER;
 });
 

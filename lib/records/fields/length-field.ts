@@ -1,24 +1,25 @@
-import { centimetresToMillimetres, feetToMillimetres, inchesToMillimetres } from '@/lib/growing/length-units';
-import { entryField, optionalEntryField, type Reader, read, wrong } from './entry-field';
-import { type EntryUnit, readInUnit } from './unit-number';
+import { type LengthEntryUnit, parseLengthEntry } from '@/lib/growing/length-entry';
+import { entryField, optionalEntryField, type Reader, type Reading, read, wrong } from './entry-field';
+import { ambiguous, unreadableCode } from './unreadable-code';
 
-// The first is meant when no unit is given; longer spellings come before the letters they end in.
-const units: readonly EntryUnit[] = [
-  { name: 'cm', written: /\s*cm\.?$/i, toStored: centimetresToMillimetres },
-  { name: 'mm', written: /\s*mm\.?$/i, toStored: (value) => value },
-  { name: 'm', written: /\s*m\.?$/i, toStored: (value) => value * 1000 },
-  { name: 'in', written: /\s*(in\.?|inch|inches|"|″|pulg\.?|pulgadas?)$/i, toStored: inchesToMillimetres },
-  { name: 'ft', written: /\s*(ft\.?|foot|feet|'|′|pies?)$/i, toStored: feetToMillimetres },
-];
-
+const units = ['cm', 'mm', 'm', 'in', 'ft'] as const satisfies readonly LengthEntryUnit[];
 const longestMillimetres = 100_000;
 
-const readMillimetres: Reader<number> = (typed) => {
-  const value = readInUnit(typed, units);
-  if (value.kind === 'wrong') return value;
-  const millimetres = Math.round(value.value);
+function limited(exact: number): Reading<number> {
+  const millimetres = Math.round(exact);
   if (millimetres < 1) return wrong('not-positive');
   return millimetres > longestMillimetres ? wrong('too-large', { max: '100 m' }) : read(millimetres);
+}
+
+const readMillimetres: Reader<number> = (typed) => {
+  if (typeof typed === 'number') return limited(typed);
+  const unit = typed.unit === null ? 'cm' : units.find((one) => one === typed.unit);
+  if (unit === undefined) return wrong('unit-unknown');
+  const entry = parseLengthEntry(typed.text, unit);
+  if (entry.kind === 'unreadable') return unreadableCode(entry);
+  if (entry.kind === 'ambiguous')
+    return ambiguous(entry.readings, (value) => `${Number((value / 10).toFixed(1))} cm`);
+  return limited(entry.millimetres);
 };
 
 /** A length in whole millimetres, up to 100 m: from `{ text, unit }` with unit cm, mm, m, in or ft. */

@@ -1,4 +1,4 @@
-import { parseMassEntry } from '@/lib/growing/mass-entry';
+import { type MassEntryUnit, massEntryUnits, parseMassEntry } from '@/lib/growing/mass-entry';
 import {
   entryField,
   optionalEntryField,
@@ -8,6 +8,7 @@ import {
   type Typed,
   wrong,
 } from './entry-field';
+import { ambiguous, unreadableCode } from './unreadable-code';
 
 export type MassLimits = {
   /** Highest mass allowed, grams; 100 t unless said otherwise. */
@@ -22,11 +23,8 @@ export type EnteredMass = {
   readonly entered: { readonly text: string; readonly unit: string } | null;
 };
 
-const massUnits = ['kg', 'g', 'lb', 'oz'] as const;
-type MassEntryUnit = (typeof massUnits)[number];
-
 function isMassUnit(unit: string): unit is MassEntryUnit {
-  return (massUnits as readonly string[]).includes(unit);
+  return (massEntryUnits as readonly string[]).includes(unit);
 }
 
 /** Grams in words that say the unit, for a message that a catalogue embeds. */
@@ -51,11 +49,8 @@ function readMass(typed: Typed, limits: MassLimits): Reading<EnteredMass> {
   const unit = typed.unit ?? 'kg';
   if (!isMassUnit(unit)) return wrong('unit-unknown');
   const entry = parseMassEntry(typed.text, unit);
-  if (entry.kind === 'unreadable') return wrong('not-a-number');
-  if (entry.kind === 'ambiguous') {
-    const [first, second] = entry.readings;
-    return wrong('ambiguous-number', { first: spoken(first ?? 0), second: spoken(second ?? 0) });
-  }
+  if (entry.kind === 'unreadable') return unreadableCode(entry);
+  if (entry.kind === 'ambiguous') return ambiguous(entry.readings, spoken);
   const grams = limited(entry.grams, limits);
   return grams.kind === 'read'
     ? read({ grams: grams.value, entered: { text: typed.text.trim(), unit } })

@@ -1,4 +1,4 @@
-import { parseNumberEntry } from '@/lib/growing/number-entry';
+import { type NumberEntry, parseNumberEntry } from '@/lib/growing/number-entry';
 import {
   entryField,
   optionalEntryField,
@@ -8,6 +8,7 @@ import {
   type Typed,
   wrong,
 } from './entry-field';
+import { ambiguous, unreadableCode } from './unreadable-code';
 
 export type NumberLimits = {
   /** Lowest and highest value allowed, both included. */
@@ -18,13 +19,11 @@ export type NumberLimits = {
 };
 
 /** The number in an entry without a unit; both decimal signs are read, an entry with two readings is asked about. */
-export function readNumber(typed: Typed): Reading<number> {
+export function readNumber(typed: Typed, parse: (text: string) => NumberEntry): Reading<number> {
   if (typeof typed === 'number') return read(typed);
-  const entry = parseNumberEntry(typed.text);
+  const entry = parse(typed.text);
   if (entry.kind === 'number') return read(entry.value);
-  if (entry.kind === 'unreadable') return wrong('not-a-number');
-  const [first, second] = entry.readings;
-  return wrong('ambiguous-number', { first: String(first), second: String(second) });
+  return entry.kind === 'unreadable' ? unreadableCode(entry) : ambiguous(entry.readings, String);
 }
 
 /** Refuses a number outside its limits. */
@@ -38,7 +37,9 @@ export function within(value: number, { least, most, places = 6 }: NumberLimits)
 
 function numberReader(limits: NumberLimits): Reader<number> {
   return (typed) => {
-    const number = readNumber(typed);
+    const number = readNumber(typed, (text) =>
+      parseNumberEntry(text, { allowNegative: (limits.least ?? -1) < 0 }),
+    );
     return number.kind === 'read' ? within(number.value, limits) : number;
   };
 }

@@ -1,15 +1,10 @@
+import { parsePercentEntry } from '@/lib/growing/percent-entry';
 import { entryField, optionalEntryField, type Reader, read, wrong } from './entry-field';
 import { readNumber } from './number-field';
 
-function withoutSign(text: string): string {
-  return text.trim().replace(/\s*%$/, '');
-}
-
 function percentReader(hundred: 'allowed' | 'moisture-hundred'): Reader<number> {
   return (typed) => {
-    const number = readNumber(
-      typeof typed === 'number' ? typed : { ...typed, text: withoutSign(typed.text) },
-    );
+    const number = readNumber(typed, parsePercentEntry);
     if (number.kind === 'wrong') return number;
     const percent = Number(number.value.toFixed(2));
     if (percent < 0 || percent > 100) return wrong('percent-range');

@@ -4,8 +4,10 @@ import { z } from 'zod';
 const unwanted = /[\p{Cc}\u202A-\u202E\u2066-\u2069]/u;
 
 function checked(text: string, longest: number, context: z.RefinementCtx): string {
-  if (text.length > longest) context.addIssue({ code: 'custom', message: 'too-long', params: { longest } });
-  else if (unwanted.test(text.replace(/[\t\r\n]/g, ''))) context.addIssue({ code: 'custom', message: 'control-characters' });
+  if (text.length > longest)
+    context.addIssue({ code: 'custom', message: 'too-long', params: { max: longest } });
+  else if (unwanted.test(text.replace(/[\t\r\n]/g, '')))
+    context.addIssue({ code: 'custom', message: 'control-characters' });
   return text;
 }
 

@@ -24,7 +24,8 @@ export function monthOf(text: string): number | undefined {
 /** 'YYYY-MM-DD' when the three parts are a real date of the years 1950-2100; undefined otherwise. */
 export function isoDateOf(day: string, month: string, year: string): string | undefined {
   const monthNumber = monthOf(month);
-  if (!/^\d{1,2}$/.test(day.trim()) || monthNumber === undefined || !/^\d{4}$/.test(year.trim())) return undefined;
+  if (!/^\d{1,2}$/.test(day.trim()) || monthNumber === undefined || !/^\d{4}$/.test(year.trim()))
+    return undefined;
   const y = Number(year);
   const d = Number(day);
   const date = new Date(Date.UTC(y, monthNumber - 1, d));

@@ -1,0 +1,11 @@
+import { z } from 'zod';
+import { optionalIdField } from '../fields/id-field';
+import { optionalTextField } from '../fields/text-field';
+import { batchFields } from './batch-fields';
+
+export const startBatchInput = z.object({
+  id: optionalIdField,
+  /** A code of the grower's own choice, such as one already written on the bags; drawn when left out. */
+  code: optionalTextField(20),
+  ...batchFields,
+});
