@@ -1,0 +1,34 @@
+import type { NextConfig } from 'next';
+
+/** What every answer carries. The policy for scripts needs a nonce per answer and is set in proxy.ts. */
+const headers = [
+  { key: 'Strict-Transport-Security', value: 'max-age=63072000' },
+  { key: 'X-Content-Type-Options', value: 'nosniff' },
+  { key: 'X-Frame-Options', value: 'DENY' },
+  { key: 'Referrer-Policy', value: 'same-origin' },
+  { key: 'Cross-Origin-Opener-Policy', value: 'same-origin' },
+  { key: 'Permissions-Policy', value: 'camera=(), microphone=(), geolocation=()' },
+];
+
+/** Answers of the interface for programs are data and never a page. */
+const dataPolicy = { key: 'Content-Security-Policy', value: "default-src 'none'; frame-ancestors 'none'" };
+
+export default {
+  output: 'standalone',
+  outputFileTracingRoot: import.meta.dirname,
+  typedRoutes: true,
+  poweredByHeader: false,
+  serverExternalPackages: ['pg', '@node-rs/argon2'],
+  turbopack: {
+    root: import.meta.dirname,
+    resolveAlias: { 'next-intl/config': './lib/ui/i18n/request.ts' },
+  },
+  experimental: {
+    // A megabyte pasted into a field is answered by the form, which can say which field; not by the server.
+    serverActions: { bodySizeLimit: '4mb' },
+  },
+  headers: async () => [
+    { source: '/:path*', headers },
+    { source: '/api/:path*', headers: [dataPolicy] },
+  ],
+} satisfies NextConfig;

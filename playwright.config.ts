@@ -1,0 +1,43 @@
+import { defineConfig, devices } from '@playwright/test';
+import { freePort } from './lib/database/embedded/free-port';
+import { findBrowser } from './lib/launch/find-browser';
+
+// Set once by the first process that reads this file, and inherited by the workers and the server.
+process.env.PINSET_TEST_PORT ??= String(await freePort(4200));
+process.env.PINSET_SIGN_INS ??= `.pinset/test/browser-${process.env.PINSET_TEST_PORT}/sign-ins.json`;
+process.env.CHROMIUM ??= await findBrowser();
+
+// "localhost" as in NEXTAUTH_URL: for a browser 127.0.0.1 is another host with other cookies.
+const baseURL = `http://localhost:${process.env.PINSET_TEST_PORT}`;
+
+export default defineConfig({
+  testDir: 'tests/browser',
+  outputDir: 'test-results',
+  workers: 2,
+  fullyParallel: true,
+  forbidOnly: true,
+  timeout: 30_000,
+  reporter: [['list'], ['json', { outputFile: '.pinset/test/browser-results.json' }]],
+  use: {
+    ...devices['Desktop Chrome'],
+    baseURL,
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+    launchOptions: {
+      executablePath: process.env.CHROMIUM,
+      args: [
+        '--disable-gpu',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+      ],
+    },
+  },
+  webServer: {
+    command: 'exec node lib/launch/browser-server.mjs',
+    url: `${baseURL}/sign-in`,
+    timeout: 300_000,
+    stdout: 'pipe',
+    gracefulShutdown: { signal: 'SIGTERM', timeout: 20_000 },
+  },
+});
