@@ -1,0 +1,99 @@
+import { dotProduct, solveWithFactor } from '../linear-algebra/small-matrix';
+import type { Criterion, Derivatives } from './criterion';
+import { positiveFactor } from './positive-factor';
+import { type SecantPair, withSecantPairs } from './secant-pairs';
+
+export type Minimum = {
+  readonly x: Float64Array;
+  readonly value: number;
+  readonly gradient: Float64Array;
+  /** The curvature model at x. */
+  readonly curvature: Float64Array;
+  readonly evaluations: number;
+  readonly converged: boolean;
+};
+
+export type MinimiseOptions = {
+  /** Stop once a full step promises a decrease below this. Default 1e-13. */
+  readonly tolerance?: number;
+  readonly mostEvaluations?: number;
+  /** The longest step allowed in coordinate i from x[i]. */
+  readonly longestStep?: (x: number, i: number) => number;
+};
+
+/**
+ * Minimises a smooth function from a start: each step solves (curvature model) step = -gradient and is halved until the
+ * value goes down. The model is the criterion's own guess, corrected by the changes of gradient seen on the last steps
+ * (BFGS updates), so that convergence is fast from the first step and superlinear at the end. No randomness.
+ *
+ * The criterion must end with `x` as its last evaluated point: `value` is called there again when it is not.
+ */
+export function minimise(criterion: Criterion, start: Float64Array, options: MinimiseOptions = {}): Minimum {
+  const tolerance = options.tolerance ?? 1e-13;
+  const most = options.mostEvaluations ?? 200;
+  const size = criterion.dimension;
+  let x = Float64Array.from(start);
+  let value = criterion.value(x);
+  let evaluations = 1;
+  if (size === 0 || !Number.isFinite(value)) {
+    const empty = new Float64Array(size);
+    const converged = Number.isFinite(value);
+    return { x, value, gradient: empty, curvature: new Float64Array(size * size), evaluations, converged };
+  }
+  let here: Derivatives = criterion.derivatives();
+  const pairs: SecantPair[] = [];
+  for (;;) {
+    const curvature = withSecantPairs(here.curvature, pairs, size);
+    const { factor } = positiveFactor(curvature, size);
+    const step = here.gradient.map((slope) => -slope);
+    solveWithFactor(factor, size, step);
+    limitStep(step, x, options.longestStep);
+    const slope = dotProduct(here.gradient, step);
+    if (-slope / 2 < tolerance) return finish(true, curvature);
+    if (evaluations >= most) return finish(false, curvature);
+    const noise = 1e-12 * (1 + Math.abs(value));
+    let length = 1;
+    let found = false;
+    for (let tries = 0; tries < 40 && !found; tries++) {
+      const next = x.map((at, i) => at + length * (step[i] as number));
+      const nextValue = criterion.value(next);
+      evaluations += 1;
+      if (nextValue <= value + 1e-4 * length * slope + noise) {
+        const there = criterion.derivatives();
+        pairs.push({
+          change: next.map((at, i) => at - (x[i] as number)),
+          response: there.gradient.map((g, i) => g - (here.gradient[i] as number)),
+        });
+        if (pairs.length > Math.min(size + 2, 12)) pairs.shift();
+        x = next;
+        value = nextValue;
+        here = there;
+        found = true;
+      } else {
+        length *= tries < 2 ? 0.5 : 0.25;
+      }
+    }
+    if (!found) {
+      // Nothing below this point along the step: rounding is all that is left, or the model is useless here.
+      if (pairs.length === 0 || -slope / 2 < 1e-9) return finish(-slope / 2 < 1e-6, curvature);
+      pairs.length = 0;
+      criterion.value(x);
+    }
+  }
+
+  function finish(converged: boolean, curvature: Float64Array): Minimum {
+    criterion.value(x);
+    return { x, value, gradient: here.gradient, curvature, evaluations, converged };
+  }
+}
+
+function limitStep(step: Float64Array, x: Float64Array, longest?: (x: number, i: number) => number): void {
+  if (!longest) return;
+  let share = 1;
+  for (let i = 0; i < step.length; i++) {
+    const most = longest(x[i] as number, i);
+    const wanted = Math.abs(step[i] as number);
+    if (wanted > most) share = Math.min(share, most / wanted);
+  }
+  if (share < 1) for (let i = 0; i < step.length; i++) step[i] = (step[i] as number) * share;
+}
