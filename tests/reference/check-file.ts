@@ -11,6 +11,8 @@ export type FileReport = {
   readonly failures: string[];
   /** Leaves of each not-offered entry, by its text. */
   readonly notOffered: Map<string, number>;
+  /** Leaves whose reference value is known to be wrong, by reason. */
+  readonly referenceErrors: Map<string, number>;
 };
 
 /** Runs all cases of one file. A case passes when each of its expected leaves does. */
@@ -27,6 +29,7 @@ export function checkFile(
     worstToleranceUsed: 0,
     failures: [],
     notOffered: new Map(),
+    referenceErrors: new Map(),
   };
   for (const referenceCase of file.cases) {
     const failures = handler
@@ -47,10 +50,11 @@ function checkCase(
   report: FileReport,
 ): string[] {
   const { id, input, expected, r_call: rCall } = referenceCase;
+  const context = { file, caseId: id, input, rCall, expected };
   let leaves: LeafComparison[];
   try {
-    const computed = handler.run(input, { file, caseId: id, rCall, expected });
-    leaves = compareWithExpected(expected, computed, (path) => handler.tolerance(path, file));
+    const computed = handler.run(input, context);
+    leaves = compareWithExpected(expected, computed, (path) => handler.tolerance(path, file, context));
   } catch (error) {
     return [`${id}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`];
   }
@@ -59,8 +63,12 @@ function checkCase(
     // Only what was not computed can be excused; a wrong number never is.
     const entry = leaf.computed === undefined ? findNotOffered(list, file.method, leaf.path) : undefined;
     if (entry) {
-      const text = `${entry.path}: ${entry.reason}`;
-      report.notOffered.set(text, (report.notOffered.get(text) ?? 0) + 1);
+      count(report.notOffered, `${entry.path}: ${entry.reason}`);
+      continue;
+    }
+    const reason = leaf.passed ? undefined : handler.errorOfReference?.(leaf.path, context);
+    if (reason !== undefined) {
+      count(report.referenceErrors, reason);
       continue;
     }
     report.numbers += 1;
@@ -73,4 +81,8 @@ function checkCase(
     report.worstToleranceUsed = Math.max(report.worstToleranceUsed, leaf.toleranceUsed);
   }
   return failures;
+}
+
+function count(counts: Map<string, number>, text: string): void {
+  counts.set(text, (counts.get(text) ?? 0) + 1);
 }

@@ -22,6 +22,8 @@ export type Tolerance = { readonly relative: number; readonly absolute: number }
 export type ReferenceContext = {
   readonly file: ReferenceFile;
   readonly caseId: string;
+  /** The same as the case input handed to `run`. */
+  readonly input: unknown;
   readonly rCall: string;
   /** Only to learn which keys are asked for; reading values from it would make the check worthless. */
   readonly expected: unknown;
@@ -37,7 +39,12 @@ export type ReferenceHandler = {
   readonly method: string;
   run(caseInput: unknown, context: ReferenceContext): Record<string, unknown>;
   /** `path` is the dotted place of the number in `expected`, such as `comparisons.0.se`. */
-  tolerance(path: string, file: ReferenceFile): Tolerance;
+  tolerance(path: string, file: ReferenceFile, context: ReferenceContext): Tolerance;
+  /**
+   * Why the reference value at `path` is known to be wrong, by a rule over the input with proof in the tests of the
+   * library. Asked only about values that differ; they are printed and counted apart.
+   */
+  errorOfReference?(path: string, context: ReferenceContext): string | undefined;
 };
 
 /** The entry `name` of the file's own tolerance table; a missing entry is a fault in the file, so it throws. */
@@ -49,5 +56,5 @@ export function statedTolerance(file: ReferenceFile, name: string): number {
 
 /** The tolerance of files that state just `relative` and `absolute`. */
 export function plainTolerance(_path: string, file: ReferenceFile): Tolerance {
-  return { relative: statedTolerance(file, 'relative'), absolute: file.tolerance['absolute'] ?? 0 };
+  return { relative: statedTolerance(file, 'relative'), absolute: file.tolerance.absolute ?? 0 };
 }
