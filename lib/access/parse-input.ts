@@ -13,7 +13,7 @@ export function parseInput<S extends z.ZodType>(schema: S, raw: unknown): Result
     const field = issue.path.join('.');
     if (seen.has(field)) continue;
     seen.add(field);
-    const values = issue.code === 'custom' ? (issue.params as FieldError['values']) : undefined;
+    const values = valuesOf(issue);
     const errorCode = code.test(issue.message)
       ? issue.message
       : issue.code === 'unrecognized_keys'
@@ -22,4 +22,12 @@ export function parseInput<S extends z.ZodType>(schema: S, raw: unknown): Result
     errors.push(values === undefined ? { field, code: errorCode } : { field, code: errorCode, values });
   }
   return { kind: 'invalid', errors };
+}
+
+/** The numbers that the sentence of an error needs. */
+function valuesOf(issue: z.core.$ZodIssue): FieldError['values'] {
+  if (issue.code === 'custom') return issue.params as FieldError['values'];
+  if (issue.code === 'too_big') return { max: Number(issue.maximum) };
+  if (issue.code === 'too_small') return { min: Number(issue.minimum) };
+  return undefined;
 }

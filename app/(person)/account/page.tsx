@@ -1,0 +1,43 @@
+import Link from 'next/link';
+import { getTranslations } from 'next-intl/server';
+import { requirePerson } from '@/lib/access/current';
+import { preferenceFields } from '@/lib/ui/access/preference-fields';
+import { loadFormWords } from '@/lib/ui/form/load-form-words';
+import { RecordForm } from '@/lib/ui/form/record-form';
+import { changePreferencesAction, signOutAction } from './actions';
+
+export default async function AccountPage() {
+  const person = await requirePerson();
+  const t = await getTranslations('access.account');
+  const { name, language, region, massUnit, temperatureUnit, volumeUnit } = person;
+  return (
+    <>
+      <RecordForm
+        action={changePreferencesAction}
+        heading={t('heading')}
+        fields={await preferenceFields()}
+        values={{ name, language, region, massUnit, temperatureUnit, volumeUnit }}
+        submitLabel={t('save')}
+        words={await loadFormWords()}
+      />
+      <p>
+        <Link href="/account/password">{t('changePassword')}</Link>
+      </p>
+      <p>
+        <Link href="/networks">{t('otherNetwork')}</Link>
+      </p>
+      <h2>{t('sessions')}</h2>
+      <p>{t('signedInAs', { name })}</p>
+      <form action={signOutAction}>
+        <p>
+          <button type="submit" name="reach" value="this-session" className="button">
+            {t('signOut')}
+          </button>{' '}
+          <button type="submit" name="reach" value="all-sessions" className="button">
+            {t('signOutAll')}
+          </button>
+        </p>
+      </form>
+    </>
+  );
+}
