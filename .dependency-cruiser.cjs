@@ -1,0 +1,157 @@
+/**
+ * Who may import whom. One row per module: the modules it may import as they are, and those of which it may
+ * import types only (`types`). What stands in no row is forbidden. DEVELOPERS.md shows the same table.
+ */
+const browserSafe = '^lib/base/(errors|result|form-data|new-id)[.]';
+/** The fixed words of the database: languages, container kinds and the like. */
+const words = '^lib/database/generated/enums[.]ts$';
+const inputs = '^lib/records/.*[.]input[.]ts$';
+
+/** @type {Record<string, { from: string, may: string[], types?: string[] }>} */
+const modules = {
+  base: { from: '^lib/base/', may: ['^lib/base/'] },
+  stats: { from: '^lib/stats/', may: ['^lib/stats/'] },
+  growing: { from: '^lib/growing/', may: ['^lib/growing/'] },
+  database: { from: '^lib/database/', may: ['^lib/base/', '^lib/database/'] },
+  access: { from: '^lib/access/', may: ['^lib/base/', '^lib/database/', '^lib/access/'] },
+  records: {
+    from: '^lib/records/',
+    may: ['^lib/base/', '^lib/database/', '^lib/growing/', '^lib/access/', '^lib/records/'],
+  },
+  analysis: {
+    from: '^lib/analysis/',
+    may: ['^lib/base/', '^lib/database/', '^lib/stats/', '^lib/growing/', '^lib/access/', '^lib/analysis/'],
+  },
+  report: {
+    from: '^lib/report/',
+    may: ['^lib/base/', '^lib/database/', '^lib/growing/', '^lib/access/', '^lib/analysis/', '^lib/report/'],
+  },
+  intake: {
+    from: '^lib/intake/',
+    may: ['^lib/base/', '^lib/database/', '^lib/growing/', '^lib/access/', '^lib/records/', '^lib/intake/'],
+  },
+  offline: { from: '^lib/offline/', may: [browserSafe, inputs, '^lib/growing/', '^lib/offline/'] },
+  ui: {
+    from: '^lib/ui/',
+    may: [browserSafe, inputs, '^lib/growing/', '^lib/offline/', '^lib/ui/'],
+    types: ['^lib/stats/', '^lib/access/', '^lib/records/', '^lib/analysis/', '^lib/report/', words],
+  },
+  app: {
+    from: '^(app/|proxy[.]ts$)',
+    may: [browserSafe, '^lib/(growing|access|records|analysis|report|intake|offline|ui)/', '^app/'],
+    types: [words],
+  },
+  launch: {
+    from: '^lib/launch/',
+    may: ['^lib/base/', '^lib/database/', '^lib/access/setup-link[.]', '^lib/launch/'],
+  },
+  seed: {
+    from: '^seed/',
+    may: [
+      '^lib/base/',
+      '^lib/database/client[.]',
+      '^lib/stats/random/',
+      '^lib/growing/',
+      '^lib/access/',
+      '^lib/records/',
+      '^seed/',
+    ],
+  },
+};
+
+/** Files outside a rule, each with its reason. */
+const exceptions = {
+  // next-intl asks this file for the reader's language; it runs on the server only.
+  ui: 'lib/ui/i18n/request[.]ts$',
+};
+
+const ours = '^(app|lib|seed|tests|prisma)/';
+
+const moduleRules = Object.entries(modules).flatMap(([name, { from, may, types = [] }]) => {
+  const source = exceptions[name] ? { path: from, pathNot: exceptions[name] } : { path: from };
+  const rules = [
+    {
+      name: `${name}-imports-only-what-it-may`,
+      severity: 'error',
+      from: source,
+      to: { path: ours, pathNot: [...may, ...types] },
+    },
+  ];
+  if (types.length > 0)
+    rules.push({
+      name: `${name}-imports-only-types-from-there`,
+      severity: 'error',
+      from: source,
+      to: { path: types, pathNot: may, dependencyTypesNot: ['type-only'] },
+    });
+  return rules;
+});
+
+/** Packages that belong to one part of the house. */
+const onlyIn = (name, packages, from) => ({
+  name,
+  severity: 'error',
+  from: { path: '^(app|lib|seed|proxy[.]ts)', pathNot: from },
+  to: { path: `(^|/)node_modules/(${packages})/` },
+});
+
+module.exports = {
+  forbidden: [
+    ...moduleRules,
+    {
+      name: 'no-cycle',
+      severity: 'error',
+      comment: 'A type may refer back; code that runs may not.',
+      from: { pathNot: '^lib/database/generated/' },
+      to: {
+        circular: true,
+        viaOnly: { dependencyTypesNot: ['type-only'], pathNot: '^lib/database/generated/' },
+      },
+    },
+    {
+      name: 'pure-modules-touch-nothing',
+      severity: 'error',
+      comment: 'Calculations load in a browser and depend on their arguments alone.',
+      from: { path: '^lib/(stats|growing)/' },
+      to: { dependencyTypes: ['core', 'npm', 'npm-dev', 'npm-optional', 'npm-peer', 'npm-no-pkg'] },
+    },
+    {
+      name: 'generated-client-only-as-types',
+      severity: 'error',
+      comment: 'Whoever holds the client as a value can ask the database without an actor.',
+      from: {
+        path: '^(app|lib|seed|proxy[.]ts)',
+        pathNot: '^lib/(database/(generated/|client[.]ts$|database-error[.]ts$)|access/scoped-db[.]ts$)',
+      },
+      to: { path: '^lib/database/generated/', dependencyTypesNot: ['type-only'] },
+    },
+    onlyIn('drivers-only-in-database', 'pg|@prisma/[^/]+|prisma', '^lib/database/'),
+    onlyIn('passwords-only-in-access', '@node-rs/argon2', '^lib/access/'),
+    onlyIn('sign-in-only-in-access', 'next-auth', '^(lib/access/|app/api/auth/)'),
+    onlyIn('recharts-only-in-ui', 'recharts', '^lib/ui/'),
+    {
+      name: 'no-development-package-at-run-time',
+      severity: 'error',
+      from: { path: '^(app|lib|proxy[.]ts)', pathNot: '^lib/(launch|database/migrate)/' },
+      to: { dependencyTypes: ['npm-dev'], dependencyTypesNot: ['type-only'] },
+    },
+    { name: 'nothing-unresolved', severity: 'error', from: {}, to: { couldNotResolve: true } },
+    {
+      name: 'no-import-from-tests',
+      severity: 'error',
+      from: { pathNot: '^tests/' },
+      to: { path: '^tests/' },
+    },
+  ],
+  options: {
+    doNotFollow: { path: '(^|/)node_modules/|^lib/database/generated/' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    combinedDependencies: true,
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'require', 'node', 'default', 'types'],
+    },
+    exclude: { path: '^tests/architecture/fixtures/' },
+  },
+};
