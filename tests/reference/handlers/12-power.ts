@@ -48,7 +48,7 @@ function sizeOfProportions(asked: z.infer<typeof proportionsSize>) {
   };
   if (asked.ratio !== undefined) {
     const unequal = orNull(twoProportionsSampleSize({ ...plan, ratio: asked.ratio }));
-    answer['unequal'] = {
+    answer.unequal = {
       ratio_n2_over_n1: asked.ratio,
       n1: unequal?.firstGroup ?? null,
       n2: unequal?.secondGroup ?? null,
@@ -60,7 +60,7 @@ function sizeOfProportions(asked: z.infer<typeof proportionsSize>) {
     const clustering = { meanSize: asked.m, intraClusterCorrelation: asked.icc };
     const alike = clustersNeeded(equal.firstGroup, { ...clustering, sizeVariation: 0 });
     const unlike = clustersNeeded(equal.firstGroup, { ...clustering, sizeVariation: asked.cv });
-    answer['cluster'] = {
+    answer.cluster = {
       design_effect: alike.designEffect,
       design_effect_unequal_sizes: unlike.designEffect,
       n_per_group: alike.observationsPerGroup,
@@ -95,7 +95,7 @@ function sizeOfMeans(asked: z.infer<typeof meansSize>) {
       intraClusterCorrelation: asked.icc,
       sizeVariation: asked.cv,
     });
-    answer['cluster'] = {
+    answer.cluster = {
       design_effect: needed.designEffect,
       n: needed.observationsPerGroup,
       clusters: needed.clustersPerGroup,
