@@ -5,7 +5,7 @@
 const browserSafe = '^lib/base/(errors|result|form-data|new-id)[.]';
 /** The fixed words of the database: languages, container kinds and the like. */
 const words = '^lib/database/generated/enums[.]ts$';
-const inputs = '^lib/records/.*[.]input[.]ts$';
+const inputs = '^lib/(records|access|analysis|report)/.*[.]input[.]ts$';
 
 /** @type {Record<string, { from: string, may: string[], types?: string[] }>} */
 const modules = {

@@ -51,6 +51,7 @@ const allowed: [from: string, to: string, statement?: string][] = [
   ['lib/records/typed.ts', 'lib/database/generated/client.ts', 'import type'],
   ['lib/ui/shown.tsx', 'lib/analysis/by-site.ts', 'import type'],
   ['lib/ui/form.tsx', 'lib/records/batch.input.ts'],
+  ['lib/ui/preference.tsx', 'lib/access/preferences.input.ts'],
   ['lib/ui/refused.tsx', 'lib/base/result.ts'],
   ['app/list.tsx', 'lib/records/site.queries.ts'],
   ['tests/borrow.ts', 'lib/stats/mean.ts'],
