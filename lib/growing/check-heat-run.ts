@@ -51,9 +51,9 @@ function judge(hold: HeatHold, window: HeatWindow, running: boolean): HeatVerdic
  * what the time lies. Comparison with a minimum allows 0.05 C, half the last digit of a reading.
  */
 export function checkHeatRun(run: HeatRun, window: HeatWindow): Answer<HeatCheck> {
-  const here = run.readings
+  const here = [...run.readings]
     .filter((reading) => reading.place === window.place && Number.isFinite(reading.celsius))
-    .toSorted((first, second) => first.at.getTime() - second.at.getTime());
+    .sort((first, second) => first.at.getTime() - second.at.getTime());
   const [first] = here;
   const last = here.at(-1);
   if (!first || !last) {

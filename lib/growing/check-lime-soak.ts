@@ -63,7 +63,7 @@ export function checkLimeSoak(soak: LimeSoak, window: LimeWindow): Answer<LimeCh
   const running = soak.endedAt === null;
   const minutesSubmerged = minutesBetween(soak.startedAt, soak.endedAt ?? soak.now);
   if (minutesSubmerged < 0) return cannotCompute('end-before-start', { minutes: minutesSubmerged });
-  const readings = soak.readings.toSorted((first, second) => first.at.getTime() - second.at.getTime());
+  const readings = [...soak.readings].sort((first, second) => first.at.getTime() - second.at.getTime());
   const minutesAtPh =
     readings.length === 0 ? null : minutesAtOrAbove(readings, window.minPh, soak.startedAt, minutesSubmerged);
   const short = minutesSubmerged < window.minMinutes;

@@ -1,31 +1,22 @@
 import { type CalendarDate, daysBetween } from './calendar-date';
 
-/** What was weighed from a batch before: the day and the flush it was counted to (1, 2, …). */
-export type EarlierPicking = { readonly weighedOn: CalendarDate; readonly flush: number };
-
-/** Common practice: pickings of one flush lie within a few days; a longer pause begins the next flush. */
-export const usualFlushGapDays = 6;
+/** Days without picking after which the next harvest is taken for a new flush, if the species says nothing. Common practice. */
+export const usualFlushGapDays = 7;
 
 /**
- * The flush to propose for a picking on `date`: the same one as the latest earlier picking while the pause is
- * shorter than `gapDays`, the next one after that, 1 for the first picking. A proposal only; the person decides.
+ * The flush number to propose for a harvest: 1 for the first; the last one again while picking goes on; one more when
+ * at least `gapDays` passed since the last picking. A harvest dated before earlier ones proposes the flush of
+ * the latest picking up to that day. The person can change it.
  */
 export function proposeFlush(
-  earlier: readonly EarlierPicking[],
-  date: CalendarDate,
-  gapDays = usualFlushGapDays,
+  earlier: readonly { readonly on: CalendarDate; readonly flush: number }[],
+  harvestedOn: CalendarDate,
+  gapDays: number = usualFlushGapDays,
 ): number {
-  let latest: EarlierPicking | undefined;
-  for (const picking of earlier) {
-    if (picking.weighedOn > date) continue;
-    if (
-      !latest ||
-      picking.weighedOn > latest.weighedOn ||
-      (picking.weighedOn === latest.weighedOn && picking.flush > latest.flush)
-    ) {
-      latest = picking;
-    }
-  }
-  if (!latest) return 1;
-  return daysBetween(latest.weighedOn, date) >= gapDays ? latest.flush + 1 : latest.flush;
+  const before = earlier.filter((harvest) => harvest.on <= harvestedOn);
+  if (before.length === 0) return 1;
+  const last = before.reduce((latest, harvest) =>
+    harvest.on > latest.on || (harvest.on === latest.on && harvest.flush > latest.flush) ? harvest : latest,
+  );
+  return daysBetween(last.on, harvestedOn) >= gapDays ? last.flush + 1 : last.flush;
 }

@@ -48,7 +48,7 @@ type Token =
   | { readonly kind: 'word'; readonly word: string };
 
 const tokenShape =
-  /([+-]?) ?(?:(\d{1,4}) +)?(\d{1,4})\/(\d{1,4})(?![\d/])|([+-]?) ?((?:\d|[.,\u066b](?=\d))(?:[\d.,\u066b\u066c]| (?=\d{3}(?![\d/])))*)|([\p{L}°%'"#]+)/uy;
+  /([+-]?) ?(?:(\d{1,4}) +)?(\d{1,4})\/(\d{1,4})(?![\d/])|([+-]?) ?((?:\d|[.,\u066b](?=\d))(?:[\d.,\u066b\u066c]| (?=\d{3}(?![\d/])))*)|([\p{L}°%'"#]+)[.,;:]?/uy;
 
 function tokenOf(match: RegExpExecArray, sign: DecimalSign | null): Token {
   const [, fractionSign, whole, top, bottom, numberSign, digits, word] = match;
@@ -62,7 +62,7 @@ function tokenOf(match: RegExpExecArray, sign: DecimalSign | null): Token {
     };
   }
   // A sign left hanging at the end ("3, ", "5.") ends the number, it is no part of it.
-  const bare = (digits ?? '').replace(/(?<=\d)[.,]$/, '');
+  const bare = (digits ?? '').replace(/(\d)[.,]$/, '$1');
   return { kind: 'number', readings: decimalReadings(bare, sign), negative: numberSign === '-' };
 }
 
@@ -70,10 +70,8 @@ function tokens(text: string, sign: DecimalSign | null): readonly Token[] | null
   const found: Token[] = [];
   let at = 0;
   while (at < text.length) {
-    const gap = /[\s]+|(?<=\p{L})[.,;:]/uy;
-    gap.lastIndex = at;
-    if (gap.test(text)) {
-      at = gap.lastIndex;
+    if (/\s/.test(text.charAt(at))) {
+      at += 1;
       continue;
     }
     tokenShape.lastIndex = at;
