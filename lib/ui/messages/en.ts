@@ -4,6 +4,7 @@ import common from './en/common.json';
 import comparison from './en/comparison.json';
 import errors from './en/errors.json';
 import failure from './en/failure.json';
+import figures from './en/figures.json';
 import findings from './en/findings.json';
 import lots from './en/lots.json';
 import people from './en/people.json';
@@ -23,6 +24,7 @@ export const en = {
   comparison,
   errors,
   failure,
+  figures,
   findings,
   lots,
   people,

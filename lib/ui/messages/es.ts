@@ -5,6 +5,7 @@ import common from './es/common.json';
 import comparison from './es/comparison.json';
 import errors from './es/errors.json';
 import failure from './es/failure.json';
+import figures from './es/figures.json';
 import findings from './es/findings.json';
 import lots from './es/lots.json';
 import people from './es/people.json';
@@ -24,6 +25,7 @@ export const es: Messages = {
   comparison,
   errors,
   failure,
+  figures,
   findings,
   lots,
   people,

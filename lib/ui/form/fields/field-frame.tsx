@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { sentenceCase } from '@/lib/ui/format/sentence-case';
 import { errorOf, type FieldContext } from '../field-context';
 import { fieldId } from '../field-id';
 import { FieldError } from './field-error';
@@ -21,7 +22,7 @@ export function FieldFrame({ spec, context, children }: Props) {
   return (
     <div className={error === undefined ? 'field' : 'field field-wrong'}>
       <label htmlFor={id} className="field-label">
-        {spec.label}
+        {sentenceCase(spec.label)}
         {spec.optional ? <span className="quiet"> {context.words.optional}</span> : null}
       </label>
       {spec.hint === undefined ? null : (

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { sentenceCase } from '@/lib/ui/format/sentence-case';
 import { errorOf, type FieldContext } from '../field-context';
 import { describedBy, fieldId } from '../field-id';
 import { FieldError } from './field-error';
@@ -24,7 +25,7 @@ export function FieldSet({ spec, context, children }: Props) {
       aria-describedby={describedBy(spec.name, { hint: spec.hint !== undefined, error: error !== undefined })}
     >
       <legend className="field-label">
-        {spec.label}
+        {sentenceCase(spec.label)}
         {spec.optional ? <span className="quiet"> {context.words.optional}</span> : null}
       </legend>
       {spec.hint === undefined ? null : (

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { sentenceCase } from '@/lib/ui/format/sentence-case';
 import { errorOf, type FieldContext } from '../field-context';
 import { describedBy, fieldId } from '../field-id';
 import { fieldNames } from '../field-names';
@@ -24,9 +25,9 @@ export function GroupField({ spec, context, children }: Props) {
   if (spec.folded) {
     return (
       <details className="group-folded" open={holdsSomething(spec.fields, context)}>
-        <summary id={id}>{spec.legend}</summary>
+        <summary id={id}>{sentenceCase(spec.legend)}</summary>
         <fieldset className="group">
-          <legend className="visually-hidden">{spec.legend}</legend>
+          <legend className="visually-hidden">{sentenceCase(spec.legend)}</legend>
           {hint}
           <FieldError name={spec.name} text={error} words={context.words} />
           {children}
@@ -41,7 +42,7 @@ export function GroupField({ spec, context, children }: Props) {
       className="group"
       aria-describedby={describedBy(spec.name, { hint: spec.hint !== undefined, error: error !== undefined })}
     >
-      <legend className="group-legend">{spec.legend}</legend>
+      <legend className="group-legend">{sentenceCase(spec.legend)}</legend>
       {hint}
       <FieldError name={spec.name} text={error} words={context.words} />
       {children}
