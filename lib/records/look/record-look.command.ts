@@ -14,14 +14,17 @@ export async function recordLook(
   input: z.output<typeof recordLookInput>,
 ): Promise<Result<{ id: string; batchId: string }>> {
   const { db, actor, origin, now } = context;
+  const id = input.id ?? newId();
+  const repeat = await db.look.findFirst({ where: { id, createdById: actor.personId } });
+  if (repeat) return ok({ id, batchId: repeat.batchId });
   const batch = await openBatch(context, input.batchId);
   if (!batch) return notFound;
   const wrongDate = checkEventDate('lookedOn', input.lookedOn, batch, now);
   if (wrongDate) return wrongDate;
-  const look = await db.look.create({
+  await db.look.create({
     data: {
       networkId: actor.networkId,
-      id: input.id ?? newId(),
+      id,
       batchId: batch.id,
       siteId: batch.siteId,
       lookedOn: asDate(input.lookedOn),
@@ -30,5 +33,5 @@ export async function recordLook(
       createdById: actor.personId,
     },
   });
-  return ok({ id: look.id, batchId: batch.id });
+  return ok({ id, batchId: batch.id });
 }

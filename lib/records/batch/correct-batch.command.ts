@@ -1,0 +1,34 @@
+import 'server-only';
+import type { z } from 'zod';
+import type { WriteContext } from '@/lib/access/context';
+import { notFound, ok, type Result } from '@/lib/base/result';
+import { addBatchChildren, voidBatchChildren } from './batch-children';
+import { batchColumns } from './batch-columns';
+import { checkCorrection } from './check-correction';
+import type { correctBatchInput } from './correct-batch.input';
+import { prepareBatch } from './prepare-batch';
+
+/** Corrects a batch as a whole: everything typed at its start is replaced, the old stays in the history. */
+export async function correctBatch(
+  context: WriteContext,
+  input: z.output<typeof correctBatchInput>,
+): Promise<Result<{ id: string }>> {
+  const { db, actor } = context;
+  const { id, revision, reason } = input;
+  const batch = await db.batch.findFirst({ where: { id, voidedAt: null } });
+  if (!batch) return notFound;
+  if (batch.revision !== revision) return { kind: 'conflict', current: batch.revision };
+  const errors = await checkCorrection(context, batch, input);
+  if (errors.length > 0) return { kind: 'invalid', errors };
+  const prepared = await prepareBatch(context, input, batch.secondLife);
+  if (prepared.kind !== 'ok') return prepared;
+  const { startedById, ...columns } = batchColumns(input, prepared.value, actor.personId);
+  await voidBatchChildren(context, id, reason);
+  const { count } = await db.batch.updateMany({
+    where: { id, revision, voidedAt: null },
+    data: { ...columns, ...(input.startedById === null ? {} : { startedById }) },
+  });
+  if (count === 0) return { kind: 'conflict', current: revision + 1 };
+  await addBatchChildren(context, { id, siteId: input.siteId }, prepared.value);
+  return ok({ id });
+}
