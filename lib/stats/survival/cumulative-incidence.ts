@@ -68,11 +68,16 @@ export function cumulativeIncidence(
   const table = lifeTable(followUps, [...new Set([...causes, ...causesOf(followUps)])]);
   if (table.units === 0) return cannotCompute('no-data', 'No units were watched.');
   const clustered = variance === 'clustered' ? clusteredIncidenceVariance(followUps, table) : null;
-  const variances = clustered === null ? independentIncidenceVariance(table) : clustered;
   const clusters = clustered?.kind === 'variance' ? clustered.clusters : null;
-  const quantile =
-    clusters === null ? normalQuantile(0.5 + level / 2) : tQuantile(0.5 + level / 2, clusters - 1);
-  const independentCounts = clustered === null ? null : clustersWatched(followUps, table);
+  const variances = clustered === null ? independentIncidenceVariance(table) : [];
+  const upper = 0.5 + level / 2;
+  const quantile = clusters === null ? normalQuantile(upper) : tQuantile(upper, clusters - 1);
+  const watched =
+    clustered === null ? table.rows.map(({ atRisk }) => atRisk) : clustersWatched(followUps, table);
+  const standardErrorOf = (step: number, cause: number): number | CannotCompute => {
+    if (clustered?.kind === 'cannot-compute') return clustered;
+    return Math.sqrt(elementAt(elementAt(clustered?.variances ?? variances, step), cause));
+  };
   const { incidence, overallSurvival } = incidenceOf(table);
   return {
     kind: 'cumulative-incidence',
@@ -81,12 +86,7 @@ export function cumulativeIncidence(
       events: table.rows.reduce((sum, row) => sum + elementAt(row.events, index), 0),
       steps: table.rows.map((row, step): IncidenceStep => {
         const estimate = elementAt(elementAt(incidence, step), index);
-        const squared = Array.isArray(variances)
-          ? elementAt(elementAt(variances, step), index)
-          : variances.kind === 'variance'
-            ? elementAt(elementAt(variances.variances, step), index)
-            : variances;
-        const standardError = typeof squared === 'number' ? Math.sqrt(squared) : squared;
+        const standardError = standardErrorOf(step, index);
         return {
           time: row.time,
           atRisk: row.atRisk,
@@ -98,7 +98,7 @@ export function cumulativeIncidence(
               ? incidenceInterval(estimate, standardError, {
                   quantile,
                   level,
-                  watched: independentCounts === null ? row.atRisk : elementAt(independentCounts, step),
+                  watched: elementAt(watched, step),
                 })
               : standardError,
         };

@@ -11,8 +11,13 @@ export type CusumSetting = {
   readonly shift: CusumShift;
   /** Correlation of units within a batch, 0 up to 1. Ignoring it makes false alarms far more frequent. */
   readonly intraBatchCorrelation: number;
-  /** Lattice points per unit of score: scores and limit are rounded to 1 / scale. */
+  /** Lattice points per unit of score. */
   readonly scale: number;
+  /**
+   * What becomes of a score between two lattice points: 'nearest' rounds it, and the answer is exact for the chart so
+   * rounded; 'shared' gives each neighbour the share that keeps the mean, which comes closer to the chart as drawn.
+   */
+  readonly rounding: 'nearest' | 'shared';
   /** Odds of an event relative to the probabilities given: 1 = in control. */
   readonly trueOdds: number;
 };
@@ -21,8 +26,8 @@ export type CusumSetting = {
  * Average run length of a CUSUM: how many batches (or units) it takes on average from 0 to an alarm when the odds of
  * an event are `trueOdds` times those expected. With 1 this is the mean time between false alarms.
  *
- * The chart rounded to the lattice 1 / scale is solved as a Markov chain; batch counts are binomial, or
- * beta-binomial where units of a batch correlate.
+ * The chart on the lattice 1 / scale is solved as a Markov chain; batch counts are binomial, or beta-binomial where
+ * units of a batch correlate.
  *
  * @throws ArgumentError for an empty list, a scale below 1, probabilities outside 0-1 or too fine a lattice.
  */
@@ -41,15 +46,21 @@ export function cusumLatticeSteps(batches: readonly TypicalBatch[], setting: Cus
   requirePositive('scale', setting.scale);
   requirePositive('trueOdds', setting.trueOdds);
   const moves = new Map<number, number>();
+  const add = (step: number, share: number) => {
+    moves.set(step, (moves.get(step) ?? 0) + share);
+  };
   for (const { units, probability } of batches) {
     requireCount('units', units);
     requireProbability('probability', probability);
     const score = cusumWeights(probability, setting.shift);
     const actual = (setting.trueOdds * probability) / (1 - probability + setting.trueOdds * probability);
     betaBinomialDensities(units, actual, setting.intraBatchCorrelation).forEach((density, events) => {
-      const weight = events * score.event + (units - events) * score.noEvent;
-      const step = Math.round(weight * setting.scale);
-      moves.set(step, (moves.get(step) ?? 0) + density / batches.length);
+      const place = (events * score.event + (units - events) * score.noEvent) * setting.scale;
+      const share = density / batches.length;
+      const below = setting.rounding === 'nearest' ? Math.round(place) : Math.floor(place);
+      const above = setting.rounding === 'nearest' ? 0 : place - below;
+      add(below, share * (1 - above));
+      if (above > 0) add(below + 1, share * above);
     });
   }
   return [...moves].map(([step, probability]) => ({ step, probability }));

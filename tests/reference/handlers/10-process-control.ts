@@ -114,6 +114,7 @@ function runLengthCase({ p0, RA, h, scale, true_odds }: z.infer<typeof runLength
         shift: { inControlOdds: 1, alarmOdds: at(RA, index) },
         intraBatchCorrelation: 0,
         scale: at(scale, index),
+        rounding: 'nearest',
         trueOdds: at(true_odds, index),
       }),
     ),
