@@ -1,0 +1,41 @@
+import { findRoot } from '../find-root';
+
+/** Where a profile deviance rises by `rise` above its minimum, on either side of the estimate. */
+export type ProfileLimits = { readonly low: number; readonly high: number };
+
+/**
+ * Profile-likelihood limits: the values v with deviance(v) - minimum = rise (the chi-square quantile with 1 df), deviance(v)
+ * being -2 log-likelihood maximised over everything else with the quantity held at v.
+ *
+ * @param firstStep about one standard error, where the search outwards begins.
+ * @param lowest the boundary of the parameter (0 for a standard deviation); it is the lower limit when the profile does
+ *   not rise enough before it. Infinity is the upper limit when the profile never rises enough.
+ */
+export function profileLimits(
+  deviance: (value: number) => number,
+  estimate: number,
+  minimum: number,
+  rise: number,
+  firstStep: number,
+  lowest = Number.NEGATIVE_INFINITY,
+): ProfileLimits {
+  const distance = (value: number) => Math.sqrt(Math.max(deviance(value) - minimum, 0)) - Math.sqrt(rise);
+  const search = (direction: 1 | -1): number => {
+    let inside = estimate;
+    let step = 2 * firstStep;
+    for (let tries = 0; tries < 60; tries++) {
+      let outside = inside + direction * step;
+      if (direction < 0 && outside <= lowest) outside = lowest;
+      const there = distance(outside);
+      if (there > 0) {
+        const width = Math.abs(outside - inside);
+        return findRoot(distance, Math.min(inside, outside), Math.max(inside, outside), 1e-8 * width);
+      }
+      if (outside === lowest) return lowest;
+      inside = outside;
+      step *= 1.6;
+    }
+    return direction * Number.POSITIVE_INFINITY;
+  };
+  return { low: estimate <= lowest ? lowest : search(-1), high: search(1) };
+}
