@@ -1,3 +1,4 @@
+import type { Route } from 'next';
 import { redirect } from 'next/navigation';
 import { requireActor } from '@/lib/access/current';
 
@@ -6,5 +7,5 @@ const firstPage = { coordinator: '/comparison', member: '/today', funder: '/repo
 /** Nobody stays here: each role has a first page of its own. */
 export default async function FirstPage() {
   const actor = await requireActor();
-  redirect(firstPage[actor.role]);
+  redirect(firstPage[actor.role] as Route);
 }

@@ -23,6 +23,9 @@ export const voidableKinds = [
 ] as const;
 export type VoidableKind = (typeof voidableKinds)[number];
 
+/** Which record, as the address of its page names it. */
+export const voidableInput = z.object({ kind: choiceField(voidableKinds), id: idField });
+
 export const voidRecordInput = z.object({
   kind: choiceField(voidableKinds),
   id: idField,

@@ -1,0 +1,26 @@
+import { getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { listSites } from '@/lib/records/site/list-sites.query';
+import { loadFormWords } from '@/lib/ui/form/load-form-words';
+import { RecordForm } from '@/lib/ui/form/record-form';
+import { inviteFields } from '@/lib/ui/people/invite-fields';
+import { invitePersonAction } from './actions';
+
+export default async function InvitePage() {
+  const actor = await requireActor('coordinator');
+  const sites = await readAs(actor, listSites);
+  const t = await getTranslations('people');
+  return (
+    <RecordForm
+      action={invitePersonAction}
+      heading={t('invite')}
+      fields={await inviteFields(sites)}
+      values={{ role: 'member' }}
+      submitLabel={t('makeLink')}
+      words={await loadFormWords()}
+    >
+      <p>{t('inviteIntro')}</p>
+    </RecordForm>
+  );
+}

@@ -1,0 +1,52 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getLocale, getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { getSite } from '@/lib/records/site/get-site.query';
+import { formatDate } from '@/lib/ui/format/date-text';
+import { DefinitionList } from '@/lib/ui/page/definition-list';
+import { Heading } from '@/lib/ui/page/heading';
+import { NotThere } from '@/lib/ui/page/not-there';
+import { Notice } from '@/lib/ui/page/notice';
+
+export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
+  const { id } = await params;
+  const actor = await requireActor('coordinator', 'member');
+  const site = await readAs(actor, (context) => getSite(context, id));
+  if (!site) return <NotThere />;
+  const t = await getTranslations('sites');
+  const words = await getTranslations('vocabulary');
+  const common = await getTranslations('common');
+  const locale = await getLocale();
+  const when = (date: string | null) => (date === null ? common('notRecorded') : formatDate(date, locale));
+  return (
+    <>
+      <Heading text={site.name} />
+      {site.voided === null ? null : (
+        <Notice tone="watch">{t('voided', { reason: site.voided.reason })}</Notice>
+      )}
+      <DefinitionList
+        items={[
+          { label: t('columns.code'), value: site.code },
+          { label: t('columns.kind'), value: words(`siteKind.${site.kind}`) },
+          { label: t('columns.timeZone'), value: site.timeZone },
+          { label: t('columns.trimDefault'), value: words(`trimState.${site.trimDefault}`) },
+          { label: t('columns.openedOn'), value: when(site.openedOn) },
+          ...(site.closedOn === null ? [] : [{ label: t('columns.closedOn'), value: when(site.closedOn) }]),
+          ...(site.note === null ? [] : [{ label: t('columns.note'), value: site.note }]),
+        ]}
+      />
+      <p>
+        <Link href={`/batches?site=${site.id}` as Route}>{t('seeBatches')}</Link>
+      </p>
+      {actor.role === 'coordinator' ? (
+        <p className="record-links">
+          <Link href={`/sites/${site.id}/correct`}>{common('correct')}</Link>{' '}
+          <Link href={`/void/site/${site.id}?back=/sites/${site.id}`}>{common('void')}</Link>{' '}
+          <Link href={`/history/${site.id}`}>{t('history')}</Link>
+        </p>
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,89 @@
+import 'server-only';
+import type { ScopedDb } from '@/lib/access/scoped-db';
+import type { VoidableKind } from './void-record.input';
+
+type Standing = { revision: number; voidedAt: Date | null } | null;
+type Table = {
+  find: (id: string) => Promise<Standing>;
+  mark: (
+    where: { id: string; revision: number; voidedAt: null },
+    data: { voidedAt: Date; voidReason: string },
+  ) => Promise<{ count: number }>;
+};
+
+/** How to find and mark a record of each kind that can be voided. */
+export function voidableTable(db: ScopedDb, kind: VoidableKind): Table {
+  const select = { revision: true, voidedAt: true } as const;
+  switch (kind) {
+    case 'batch':
+      return {
+        find: (id) => db.batch.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.batch.updateMany({ where, data }),
+      };
+    case 'weighing':
+      return {
+        find: (id) => db.weighing.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.weighing.updateMany({ where, data }),
+      };
+    case 'finding':
+      return {
+        find: (id) => db.finding.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.finding.updateMany({ where, data }),
+      };
+    case 'finding-follow-up':
+      return {
+        find: (id) => db.findingFollowUp.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.findingFollowUp.updateMany({ where, data }),
+      };
+    case 'look':
+      return {
+        find: (id) => db.look.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.look.updateMany({ where, data }),
+      };
+    case 'loss':
+      return {
+        find: (id) => db.loss.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.loss.updateMany({ where, data }),
+      };
+    case 'check':
+      return {
+        find: (id) => db.check.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.check.updateMany({ where, data }),
+      };
+    case 'treatment-run':
+      return {
+        find: (id) => db.treatmentRun.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.treatmentRun.updateMany({ where, data }),
+      };
+    case 'treatment-reading':
+      return {
+        find: (id) => db.treatmentReading.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.treatmentReading.updateMany({ where, data }),
+      };
+    case 'substrate-lot':
+      return {
+        find: (id) => db.substrateLot.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.substrateLot.updateMany({ where, data }),
+      };
+    case 'substrate-receipt':
+      return {
+        find: (id) => db.substrateReceipt.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.substrateReceipt.updateMany({ where, data }),
+      };
+    case 'spawn-lot':
+      return {
+        find: (id) => db.spawnLot.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.spawnLot.updateMany({ where, data }),
+      };
+    case 'spawn-receipt':
+      return {
+        find: (id) => db.spawnReceipt.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.spawnReceipt.updateMany({ where, data }),
+      };
+    case 'site':
+      return {
+        find: (id) => db.site.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.site.updateMany({ where, data }),
+      };
+  }
+}

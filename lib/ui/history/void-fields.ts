@@ -1,0 +1,13 @@
+import { getTranslations } from 'next-intl/server';
+import type { FieldSpec } from '../form/field-spec';
+
+export async function voidFields(): Promise<FieldSpec[]> {
+  const t = await getTranslations('common.voiding');
+  return [
+    { kind: 'hidden', name: 'kind' },
+    { kind: 'hidden', name: 'id' },
+    { kind: 'hidden', name: 'revision' },
+    { kind: 'hidden', name: 'back' },
+    { kind: 'text', name: 'reason', label: t('reason'), hint: t('reasonHint') },
+  ];
+}
