@@ -1,6 +1,6 @@
 import type { Prisma } from '@/lib/database/generated/client';
 import { asDate } from '../fields/stored-date';
-import type { BatchInput } from './batch-fields';
+import type { BatchInput } from './batch-fields.input';
 import type { PreparedBatch } from './prepare-batch';
 
 /** What was typed, kept beside the grams it was read as. */

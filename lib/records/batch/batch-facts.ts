@@ -1,6 +1,6 @@
 import { otherSpeciesWindow } from '@/lib/growing/assessment-window-defaults';
 import type { KnownMoisture } from '@/lib/growing/batch-dry-mass';
-import type { BatchInput } from './batch-fields';
+import type { BatchInput } from './batch-fields.input';
 import type { BatchLookups } from './batch-lookups';
 import { filledGramsOf } from './check-batch';
 import type { BatchFacts } from './derive-batch';

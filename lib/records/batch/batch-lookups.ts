@@ -11,7 +11,7 @@ import type {
   SubstrateLot,
   TreatmentRun,
 } from '@/lib/database/generated/client';
-import type { BatchInput } from './batch-fields';
+import type { BatchInput } from './batch-fields.input';
 
 /** Everything that a batch points to, as far as the actor may see it and it is not voided. */
 export type BatchLookups = {

@@ -4,7 +4,7 @@ import { daysBetween } from '@/lib/growing/calendar-date';
 import { spawnPercentOfWet } from '@/lib/growing/spawn-rate';
 import type { ContainerKind } from '@/lib/growing/vocabulary';
 import { asCalendarDate } from '../fields/stored-date';
-import type { BatchInput } from './batch-fields';
+import type { BatchInput } from './batch-fields.input';
 import type { DerivedBatch } from './derive-batch';
 import type { ResolvedBatch } from './resolve-batch';
 import { suitabilityQuestions } from './suitability-questions';

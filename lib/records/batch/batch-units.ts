@@ -8,7 +8,7 @@ export type BatchUnits = UnitLedger & {
   readonly namedLost: ReadonlySet<number>;
 };
 
-/** The units of a batch by its records; `without` is the finding or loss that a correction replaces. */
+/** The units of a batch by its records; `without` is the finding, loss or second life that a correction replaces. */
 export async function batchUnits(
   { db }: ReadContext,
   batch: { readonly id: string; readonly unitCount: number },
@@ -24,8 +24,14 @@ export async function batchUnits(
     },
   });
   const losses = await db.loss.findMany({ where, include: { namedUnits: { where: live } } });
+  // A second life at a site that the actor cannot see still took its units.
   const { _sum } = await db.secondLifeSource.aggregate({
-    where: { sourceBatchId: batch.id, ...live, batch: live },
+    where: {
+      sourceBatchId: batch.id,
+      ...live,
+      NOT: { batch: { voidedAt: { not: null } } },
+      ...(without === null ? {} : { batchId: { not: without } }),
+    },
     _sum: { unitsMoved: true },
   });
   const ledger = unitLedger({ inoculated: batch.unitCount, findings, losses, moved: _sum.unitsMoved ?? 0 });

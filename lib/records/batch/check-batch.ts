@@ -2,7 +2,7 @@ import type { FieldError } from '@/lib/base/result';
 import type { CalendarDate } from '@/lib/growing/calendar-date';
 import { findLogWood } from '@/lib/growing/log-wood';
 import type { ContainerKind } from '@/lib/growing/vocabulary';
-import type { BatchInput } from './batch-fields';
+import type { BatchInput } from './batch-fields.input';
 
 // Common practice with a wide margin: kilograms of wet substrate that one unit can hold at all.
 const mostKgPerUnit: Readonly<Record<ContainerKind, number>> = {

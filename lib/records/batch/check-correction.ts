@@ -3,7 +3,7 @@ import type { ReadContext } from '@/lib/access/context';
 import type { FieldError } from '@/lib/base/result';
 import type { Batch } from '@/lib/database/generated/client';
 import { asCalendarDate } from '../fields/stored-date';
-import type { BatchInput } from './batch-fields';
+import type { BatchInput } from './batch-fields.input';
 import { batchUnits } from './batch-units';
 import { recordedSpan } from './recorded-span';
 

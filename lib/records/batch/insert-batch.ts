@@ -5,7 +5,7 @@ import { newId } from '@/lib/base/new-id';
 import { invalid, ok, type Result } from '@/lib/base/result';
 import { drawBatchCode, parseBatchCode } from '@/lib/growing/batch-code';
 import { batchColumns } from './batch-columns';
-import type { BatchInput } from './batch-fields';
+import type { BatchInput } from './batch-fields.input';
 import type { PreparedBatch } from './prepare-batch';
 
 const draws = 12;

@@ -4,7 +4,7 @@ import { ok, type Result } from '@/lib/base/result';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { askFirst } from './ask-first';
 import { batchFacts } from './batch-facts';
-import type { BatchInput } from './batch-fields';
+import type { BatchInput } from './batch-fields.input';
 import { batchLookups } from './batch-lookups';
 import { batchQuestions } from './batch-questions';
 import { checkBatch } from './check-batch';

@@ -9,7 +9,7 @@ import type {
   TreatmentRun,
 } from '@/lib/database/generated/client';
 import { dateInZone } from '@/lib/growing/calendar-date';
-import type { BatchInput, ComponentInput } from './batch-fields';
+import type { BatchInput, ComponentInput } from './batch-fields.input';
 import type { BatchLookups } from './batch-lookups';
 
 export type ResolvedComponent = {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { optionalIdField } from '../fields/id-field';
 import { optionalTextField } from '../fields/text-field';
-import { batchFields } from './batch-fields';
+import { batchFields } from './batch-fields.input';
 
 export const startBatchInput = z.object({
   id: optionalIdField,
