@@ -1,6 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import type { TrimState } from '@/lib/database/generated/enums';
+import type { ContainerKind, TrimState } from '@/lib/database/generated/enums';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { proposeFlush } from '@/lib/growing/propose-flush';
 import { asCalendarDate } from '../fields/stored-date';
@@ -18,7 +18,7 @@ export type WeighableBatch = {
   readonly trimDefault: TrimState;
   readonly speciesNameEn: string;
   readonly speciesNameEs: string;
-  readonly containerKind: string;
+  readonly containerKind: ContainerKind;
   readonly inoculatedOn: string;
   readonly closed: boolean;
   readonly flush: number;
@@ -27,12 +27,12 @@ export type WeighableBatch = {
 /** Open batches of the actor's sites, latest picked first, then latest inoculated; `also` is listed though closed. */
 export async function listWeighableBatches(
   { db }: ReadContext,
-  options: { now: Date; also?: string; siteId?: string },
+  options: { now: Date; also?: readonly string[]; siteId?: string },
 ): Promise<WeighableBatch[]> {
   const rows = await db.batch.findMany({
     where: {
       voidedAt: null,
-      OR: [{ closedOn: null }, ...(options.also ? [{ id: options.also }] : [])],
+      OR: [{ closedOn: null }, ...(options.also ? [{ id: { in: [...options.also] } }] : [])],
       ...(options.siteId ? { siteId: options.siteId } : {}),
     },
     include: {
@@ -45,13 +45,13 @@ export async function listWeighableBatches(
   });
   const views = rows.map((row) => {
     const earlier = row.weighingLines.map((line) => ({
-      weighedOn: asCalendarDate(line.weighing.weighedOn),
+      on: asCalendarDate(line.weighing.weighedOn),
       flush: line.flush,
     }));
     const today = todayInZone(row.site.timeZone, options.now);
     const lastPicked =
       earlier
-        .map(({ weighedOn }) => weighedOn)
+        .map(({ on }) => on)
         .sort()
         .at(-1) ?? '';
     const view: WeighableBatch = {

@@ -2,7 +2,6 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { ContainerKind, TrimState } from '@/lib/database/generated/enums';
 import { liveUnits } from '@/lib/growing/live-units';
-import type { EarlierPicking } from '@/lib/growing/propose-flush';
 import { asCalendarDate } from '../fields/stored-date';
 import { lastActions } from '../finding/last-actions';
 
@@ -18,7 +17,7 @@ export type WeighedBatch = {
   readonly liveUnits: number;
   readonly dryGrams: number | null;
   readonly earlierGrams: number;
-  readonly earlier: readonly EarlierPicking[];
+  readonly earlier: readonly { readonly on: string; readonly flush: number }[];
 };
 
 /** The batches of a weighing in the order asked for; unknown ones are left out. `replaces` is a weighing not to count. */
@@ -56,7 +55,7 @@ export async function weighedBatches(
       dryGrams: row.dryGrams,
       earlierGrams: lines.reduce((sum, line) => sum + line.freshGrams, 0),
       earlier: lines.map((line) => ({
-        weighedOn: asCalendarDate(line.weighing.weighedOn),
+        on: asCalendarDate(line.weighing.weighedOn),
         flush: line.flush,
       })),
     };
