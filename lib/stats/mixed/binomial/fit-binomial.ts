@@ -1,0 +1,156 @@
+import { type CannotCompute, cannotCompute } from '../../outcome';
+import { type Coefficient, coefficientsOf, type FixedEstimates, notEstimable } from '../coefficients';
+import { choleskyOf, inverseOfFactor } from '../linear-algebra/small-matrix';
+import { bestTheta } from '../optimise/best-theta';
+import { type RandomEffects, randomEffects } from '../random-effects';
+import type { BinomialMixedInput } from './binomial-input';
+import { type BinomialModel, prepareBinomial } from './binomial-model';
+import { fittedProbabilities } from './fitted-probabilities';
+import { jointHessian } from './joint-hessian';
+import { LaplaceCriterion } from './laplace-criterion';
+import { borderColumn } from './laplace-derivatives';
+import { QuadratureCriterion } from './quadrature-criterion';
+
+/** A fitted binomial mixed model. Everything linear is on the logit scale. */
+export type BinomialMixedFit = {
+  readonly kind: 'estimate';
+  readonly method: string;
+  readonly observations: number;
+  readonly coefficients: readonly Coefficient[];
+  /** Covariance from the joint Hessian in (theta, beta), so that standard errors count the uncertainty of the variances. */
+  readonly fixed: FixedEstimates;
+  /** The same with the variances taken as known. */
+  readonly fixedGivenTheta: FixedEstimates;
+  readonly varianceComponents: readonly {
+    readonly term: string;
+    readonly levels: number;
+    readonly standardDeviation: number;
+    readonly variance: number;
+  }[];
+  /** Standard deviation of each random term. */
+  readonly theta: Float64Array;
+  /** Terms whose variance is estimated at exactly 0 (the boundary). */
+  readonly zeroVarianceTerms: readonly string[];
+  /** Coefficients that run off to infinity because some level has no events or nothing but events. */
+  readonly separated: readonly string[];
+  /** With binomial coefficients. */
+  readonly minusTwoLogLikelihood: number;
+  readonly parameters: number;
+  readonly aic: number;
+  readonly bic: number;
+  readonly randomEffects: readonly RandomEffects[];
+  /** Fitted probability of every row, random effects included. */
+  readonly fitted: Float64Array;
+  readonly evaluations: number;
+  readonly model: BinomialModel;
+};
+
+/** Where the search for the standard deviations starts: middling variation, well away from 0. */
+const START = 0.6;
+
+/** Fits a binomial mixed model. See `BinomialMixedInput` and `BinomialMixedFit`. */
+export function fitBinomialMixed(input: BinomialMixedInput): BinomialMixedFit | CannotCompute {
+  const model = prepareBinomial(input);
+  return model.kind === 'cannot-compute' ? model : fitBinomialModel(model);
+}
+
+/** Fits a prepared model. */
+export function fitBinomialModel(model: BinomialModel): BinomialMixedFit | CannotCompute {
+  const { system, map, terms, columns } = model;
+  const q = system.termCount;
+  const p = columns.length;
+  const criterion = model.quadraturePoints > 1 ? new QuadratureCriterion(model) : new LaplaceCriterion(model);
+  const laplace = criterion instanceof QuadratureCriterion ? criterion.laplace : criterion;
+  const start = Float64Array.of(...new Float64Array(q).fill(START), ...model.regression.b);
+  const minimum = bestTheta(criterion, start, q);
+  if (!Number.isFinite(minimum.value) || !minimum.converged) {
+    return cannotCompute('did-not-converge', 'The likelihood has no clear maximum for these data.');
+  }
+  const theta = minimum.x.slice(0, q);
+  const free = Array.from(minimum.x.keys()).filter((i) => i >= q || theta[i] !== 0);
+  const hessian = jointHessian(criterion, minimum.x, minimum.curvature, free);
+  const b = minimum.x.slice(q);
+  const given = givenTheta(laplace, p);
+  const covariance = fixedBlock(hessian, free, q, p);
+  if (!given || !covariance) {
+    return cannotCompute(
+      'did-not-converge',
+      'The likelihood is too flat at its maximum to judge its precision.',
+    );
+  }
+  const fixed: FixedEstimates = { map, working: b, workingCovariance: covariance };
+  const names = terms.fixed.columns.map(({ name }) => name);
+  const coefficients = coefficientsOf(fixed, names, model.separated ? separatedReason : notEstimable);
+  const solution = {
+    u: laplace.u,
+    border: columns.map((column) => borderColumn(laplace, column)),
+    fixedFactor: given.factor,
+  };
+  const parameters = p + q;
+  return {
+    kind: 'estimate',
+    method:
+      model.quadraturePoints > 1
+        ? `binomial mixed model, adaptive Gauss-Hermite with ${model.quadraturePoints} points`
+        : q > 0
+          ? 'binomial mixed model, Laplace'
+          : 'logistic regression',
+    observations: model.observations,
+    coefficients,
+    fixed,
+    fixedGivenTheta: { ...fixed, workingCovariance: given.covariance },
+    varianceComponents: terms.random.map(({ name, levels }, k) => ({
+      term: name,
+      levels: levels.length,
+      standardDeviation: theta[k] as number,
+      variance: (theta[k] as number) ** 2,
+    })),
+    theta,
+    zeroVarianceTerms: terms.random.filter((_, k) => theta[k] === 0).map(({ name }) => name),
+    separated: model.separated
+      ? coefficients.filter(({ estimate }) => typeof estimate !== 'number').map(({ name }) => name)
+      : [],
+    minusTwoLogLikelihood: minimum.value,
+    parameters,
+    aic: minimum.value + 2 * parameters,
+    bic: minimum.value + Math.log(model.observations) * parameters,
+    randomEffects: randomEffects(system, terms.random, solution, 1),
+    fitted: fittedProbabilities(model, b, laplace.u),
+    evaluations: minimum.evaluations,
+    model,
+  };
+}
+
+export function separatedReason(name: string): CannotCompute {
+  return cannotCompute(
+    'separation',
+    `"${name}" cannot be estimated: a group has no events at all, or nothing but events, so its rate has no finite logit.`,
+  );
+}
+
+/** Inverse of X'V^-1 X at the modes, V for the working response. */
+function givenTheta(laplace: LaplaceCriterion, p: number) {
+  const { curvature } = laplace.derivatives();
+  const size = laplace.dimension;
+  const q = size - p;
+  const information = new Float64Array(p * p);
+  for (let i = 0; i < p; i++) {
+    for (let j = 0; j < p; j++) information[i * p + j] = (curvature[(q + i) * size + q + j] as number) / 2;
+  }
+  const factor = choleskyOf(information, p);
+  return factor && { factor, covariance: inverseOfFactor(factor, p) };
+}
+
+/** The coefficients' block of twice the inverse of the joint Hessian. */
+function fixedBlock(hessian: Float64Array, free: readonly number[], q: number, p: number) {
+  const size = free.length;
+  const factor = choleskyOf(hessian, size);
+  if (!factor) return undefined;
+  const inverse = inverseOfFactor(factor, size);
+  const first = free.filter((i) => i < q).length;
+  const block = new Float64Array(p * p);
+  for (let i = 0; i < p; i++) {
+    for (let j = 0; j < p; j++) block[i * p + j] = 2 * (inverse[(first + i) * size + first + j] as number);
+  }
+  return block;
+}

@@ -1,0 +1,72 @@
+import { normalUpperQuantile } from '../../distribution/normal';
+import type { CannotCompute, Interval } from '../../outcome';
+import { contrastOf, notEstimable } from '../coefficients';
+import { designRow } from '../design/design-columns';
+import type { NewRow } from '../design/fixed-term';
+import { rowVariance } from '../row-variance';
+import { type BinomialMixedFit, separatedReason } from './fit-binomial';
+import { LaplaceCriterion } from './laplace-criterion';
+import { borderColumn } from './laplace-derivatives';
+import { logistic, marginalProbability } from './marginal-probability';
+
+/** A probability with the log odds it comes from; the interval is normal on the logit and turned into probabilities. */
+export type PredictedProbability = {
+  readonly logit: number;
+  readonly logitStandardError: number;
+  readonly probability: number;
+  readonly interval: Interval;
+};
+
+/** What a binomial mixed model expects of a new row. */
+export type BinomialPrediction = {
+  readonly kind: 'estimate';
+  readonly method: 'binomial mixed model prediction';
+  /** At random effect 0: a typical site and lot. */
+  readonly population: PredictedProbability;
+  /** Averaged over sites, lots and whatever else is random: what a crude rate estimates. */
+  readonly marginalProbability: number;
+  /** With the random effects of the levels the row names; levels without data count as 0 with the term's full variance. */
+  readonly group: PredictedProbability;
+};
+
+/**
+ * Predicts rows given by factor levels, covariates and random levels, by name (a batch of this method at that site).
+ *
+ * @throws ArgumentError when a row lacks a fixed term or names an unknown level of a fixed factor.
+ */
+export function predictBinomial(
+  fit: BinomialMixedFit,
+  rows: readonly NewRow[],
+  level = 0.95,
+): (BinomialPrediction | CannotCompute)[] {
+  const { model } = fit;
+  const criterion = new LaplaceCriterion(model);
+  criterion.value(Float64Array.of(...fit.theta, ...fit.fixed.working));
+  const solution = { border: model.columns.map((column) => borderColumn(criterion, column)) };
+  const z = normalUpperQuantile((1 - level) / 2);
+  const predicted = (logit: number, logitStandardError: number): PredictedProbability => ({
+    logit,
+    logitStandardError,
+    probability: logistic(logit),
+    interval: {
+      kind: 'interval',
+      low: logistic(logit - z * logitStandardError),
+      high: logistic(logit + z * logitStandardError),
+      level,
+      method: 'normal on the logit',
+    },
+  });
+  const total = fit.varianceComponents.reduce((sum, { variance }) => sum + variance, 0);
+  return rows.map((row) => {
+    const found = contrastOf(fit.fixed, designRow(model.terms.fixed, row));
+    if (!found) return (model.separated ? separatedReason : notEstimable)('this combination of levels');
+    const { shift, variance } = rowVariance(model.system, model.terms.random, solution, fit, found.c, row);
+    return {
+      kind: 'estimate',
+      method: 'binomial mixed model prediction',
+      population: predicted(found.estimate, found.standardError),
+      marginalProbability: marginalProbability(found.estimate, total),
+      group: predicted(found.estimate + shift, Math.sqrt(variance)),
+    };
+  });
+}
