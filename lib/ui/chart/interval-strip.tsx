@@ -14,7 +14,7 @@ export function IntervalStrip({ row, scale }: { row: ChartRow; scale: RateScale 
           x1={`${scale.place(tick)}%`}
           x2={`${scale.place(tick)}%`}
           y1="0"
-          y2="28"
+          y2="100%"
           className={tick === 0 ? 'chart-zero' : 'chart-grid'}
         />
       ))}
@@ -22,14 +22,14 @@ export function IntervalStrip({ row, scale }: { row: ChartRow; scale: RateScale 
         <line
           x1={`${scale.place(low)}%`}
           x2={`${scale.place(high)}%`}
-          y1="14"
-          y2="14"
+          y1="50%"
+          y2="50%"
           stroke="currentColor"
           strokeWidth="3"
         />
       )}
       {estimate === undefined ? null : (
-        <svg x={`${scale.place(estimate)}%`} y="14" overflow="visible" aria-hidden="true">
+        <svg x={`${scale.place(estimate)}%`} y="50%" overflow="visible" aria-hidden="true">
           <path d={markShape(series)} fill="currentColor" className="chart-mark" />
         </svg>
       )}

@@ -7,7 +7,7 @@ export function EmptyState({ text, children }: Props) {
   return (
     <div className="empty-state">
       <p>{text}</p>
-      {children}
+      {children === undefined ? null : <p className="chips">{children}</p>}
     </div>
   );
 }

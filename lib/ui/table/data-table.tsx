@@ -24,7 +24,9 @@ export function DataTable<Row>({ caption, columns, rows, rowKey, groupOf, isTota
   return (
     <section className="table-box" aria-labelledby={id} {...reachable}>
       <table className="data-table">
-        <caption id={id}>{caption}</caption>
+        <caption id={id}>
+          <span>{caption}</span>
+        </caption>
         <thead>
           <tr>
             {columns.map((column) => (

@@ -2,6 +2,7 @@ import { errorOf, type FieldContext, textOf } from '../field-context';
 import { describedBy, fieldId } from '../field-id';
 import type { FieldSpec } from '../field-spec';
 import { FieldFrame } from './field-frame';
+import { MassEchoLine } from './mass-echo-line';
 
 type Spec = Extract<FieldSpec, { kind: 'mass' | 'length' | 'volume' | 'temperature' | 'area' }>;
 
@@ -50,6 +51,9 @@ export function QuantityField({ spec, context }: { spec: Spec; context: FieldCon
           </>
         )}
       </span>
+      {spec.kind === 'mass' ? (
+        <MassEchoLine name={spec.name} unitName={unitName} words={context.words} />
+      ) : null}
     </FieldFrame>
   );
 }
