@@ -1,10 +1,24 @@
 import { z } from 'zod';
 
 /** A short code in capitals, digits and hyphens, 2-20 characters. */
-export const codeField = z.unknown().transform((raw, context): string => {
-  const text = typeof raw === 'string' ? raw.trim().toUpperCase() : '';
-  if (text === '') context.addIssue({ code: 'custom', message: 'missing' });
-  else if (!/^[A-Z0-9][A-Z0-9-]{1,19}$/.test(text))
-    context.addIssue({ code: 'custom', message: 'code-form' });
-  return text;
-});
+export const codeField = z
+  .unknown()
+  .optional()
+  .transform((raw, context): string => {
+    const text = typeof raw === 'string' ? raw.trim().toUpperCase() : '';
+    if (text === '') context.addIssue({ code: 'custom', message: 'missing' });
+    else if (!/^[A-Z0-9][A-Z0-9-]{1,19}$/.test(text))
+      context.addIssue({ code: 'custom', message: 'code-form' });
+    return text;
+  });
+
+/** A code that may be left out: the record then gets one of its own. */
+export const optionalCodeField = z
+  .unknown()
+  .optional()
+  .transform((raw, context): string | null => {
+    const text = typeof raw === 'string' ? raw.trim().toUpperCase() : '';
+    if (text === '') return null;
+    if (!/^[A-Z0-9][A-Z0-9-]{1,19}$/.test(text)) context.addIssue({ code: 'custom', message: 'code-form' });
+    return text;
+  });
