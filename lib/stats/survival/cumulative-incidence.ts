@@ -4,7 +4,7 @@ import { tQuantile } from '../distribution/student-t';
 import { elementAt } from '../element-at';
 import { type CannotCompute, cannotCompute, type Interval } from '../outcome';
 import { clusteredIncidenceVariance } from './clustered-incidence-variance';
-import { byCluster, checkFollowUps, type FollowUp } from './follow-up';
+import { checkFollowUps, type FollowUp } from './follow-up';
 import { incidenceInterval } from './incidence-interval';
 import { independentIncidenceVariance } from './independent-incidence-variance';
 import { causesOf, type LifeTable, lifeTable } from './life-table';
@@ -18,6 +18,8 @@ export type IncidenceStep = {
   readonly incidence: number;
   readonly standardError: number | CannotCompute;
   readonly interval: Interval | CannotCompute;
+  /** Units at risk, for what they are worth as independent ones. */
+  readonly watched: number;
 };
 
 export type CauseIncidence = {
@@ -41,8 +43,8 @@ export type CumulativeIncidence = {
  * Aalen-Johansen cumulative incidence of each cause: F_k(t) = sum of S(s-) d_k / Y over the times s up to t, S the
  * share without any event. A cause that ends the watching of a unit competes with the others; `null` is censored.
  *
- * Variance by the infinitesimal jackknife, of units ('independent') or of clusters times G / (G - 1) ('clustered',
- * limits by t on G - 1 degrees of freedom).
+ * Variance by the infinitesimal jackknife of units ('independent', limits by z) or of clusters ('clustered', limits by
+ * t on at most G - 1 degrees of freedom; see `clusteredIncidenceVariance`).
  *
  * Sources: Aalen & Johansen (1978, Scand J Stat 5, 141-150); Marubini & Valsecchi (Analysing Survival Data from
  * Clinical Trials, 1995), from memory.
@@ -70,10 +72,10 @@ export function cumulativeIncidence(
   const clustered = variance === 'clustered' ? clusteredIncidenceVariance(followUps, table) : null;
   const clusters = clustered?.kind === 'variance' ? clustered.clusters : null;
   const variances = clustered === null ? independentIncidenceVariance(table) : [];
-  const upper = 0.5 + level / 2;
-  const quantile = clusters === null ? normalQuantile(upper) : tQuantile(upper, clusters - 1);
-  const watched =
-    clustered === null ? table.rows.map(({ atRisk }) => atRisk) : clustersWatched(followUps, table);
+  const quantileOf = (step: number, cause: number) => {
+    if (clustered?.kind !== 'variance') return normalQuantile(0.5 + level / 2);
+    return tQuantile(0.5 + level / 2, elementAt(elementAt(clustered.degreesOfFreedom, step), cause));
+  };
   const standardErrorOf = (step: number, cause: number): number | CannotCompute => {
     if (clustered?.kind === 'cannot-compute') return clustered;
     return Math.sqrt(elementAt(elementAt(clustered?.variances ?? variances, step), cause));
@@ -87,18 +89,20 @@ export function cumulativeIncidence(
       steps: table.rows.map((row, step): IncidenceStep => {
         const estimate = elementAt(elementAt(incidence, step), index);
         const standardError = standardErrorOf(step, index);
+        const watched = clustered?.kind === 'variance' ? elementAt(clustered.watched, step) : row.atRisk;
         return {
           time: row.time,
           atRisk: row.atRisk,
           events: elementAt(row.events, index),
           incidence: estimate,
           standardError,
+          watched,
           interval:
             typeof standardError === 'number'
               ? incidenceInterval(estimate, standardError, {
-                  quantile,
+                  quantile: quantileOf(step, index),
                   level,
-                  watched: elementAt(watched, step),
+                  watched,
                 })
               : standardError,
         };
@@ -126,12 +130,4 @@ function incidenceOf(table: LifeTable): { incidence: number[][]; overallSurvival
     return [...sums];
   });
   return { incidence, overallSurvival };
-}
-
-/** Clusters with a unit at risk at each time. */
-function clustersWatched(followUps: readonly FollowUp[], table: LifeTable): number[] {
-  const lastTimes = [...byCluster(followUps).values()].map((group) =>
-    group.reduce((last, { time }) => Math.max(last, time), 0),
-  );
-  return table.rows.map(({ time }) => lastTimes.filter((last) => last >= time).length);
 }

@@ -1,6 +1,7 @@
 import { requireNonNegative } from '../check-argument';
 import { type CannotCompute, cannotCompute, type Interval } from '../outcome';
 import type { CumulativeIncidence } from './cumulative-incidence';
+import { noEventInterval } from './incidence-interval';
 
 export type IncidenceAt = {
   readonly kind: 'estimate';
@@ -46,12 +47,11 @@ export function incidenceAt(
     units: curves.units,
     method: curves.method,
   } as const;
-  if (last === undefined) {
-    const before = cannotCompute(
-      'no-variation',
-      'Nothing has ended by then, so there is no spread to judge.',
-    );
-    return { ...shared, estimate: 0, interval: before };
-  }
-  return { ...shared, estimate: last.incidence, interval: last.interval };
+  const estimate = last?.incidence ?? 0;
+  // Without an event the limit rests on the units still watched at `time`, not at the step before it.
+  const watched = last?.time === time ? last.watched : (next?.watched ?? 0);
+  const known = curve.steps.some((step) => typeof step.standardError === 'number');
+  const interval =
+    estimate === 0 && known ? noEventInterval(watched, curves.level) : (last ?? next)?.interval;
+  return { ...shared, estimate, interval: interval ?? noEventInterval(watched, curves.level) };
 }

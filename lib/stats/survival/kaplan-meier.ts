@@ -42,8 +42,8 @@ export type KaplanMeierOptions = {
  * Kaplan-Meier estimate of the share of units without an event (of any cause) by each time.
  *
  * S(t) = product of (1 - d / Y) over the times up to t. Independent units: Greenwood's variance
- * S^2 sum(d / (Y (Y - d))), limits by z. Clustered: the infinitesimal jackknife summed by cluster, times G / (G - 1),
- * limits by t on G - 1 degrees of freedom. Where S has come down to 0 there is no standard error.
+ * S^2 sum(d / (Y (Y - d))), limits by z. Clustered: the infinitesimal jackknife of the clusters, limits by t on at most
+ * G - 1 degrees of freedom (see `clusteredIncidenceVariance`). Where S has come down to 0 there is no standard error.
  *
  * Where a competing end (discarding, closing) prevents the event, S is not the share that ends clean: use the
  * cumulative incidence.
@@ -64,9 +64,10 @@ export function kaplanMeier(
   const table = lifeTable(merged, ['any']);
   if (table.units === 0) return cannotCompute('no-data', 'No units were watched.');
   const clustered = variance === 'clustered' ? clusteredIncidenceVariance(merged, table) : null;
-  const upper = 0.5 + level / 2;
-  const quantile =
-    clustered?.kind === 'variance' ? tQuantile(upper, clustered.clusters - 1) : normalQuantile(upper);
+  const quantileOf = (step: number) => {
+    if (clustered?.kind !== 'variance') return normalQuantile(0.5 + level / 2);
+    return tQuantile(0.5 + level / 2, elementAt(elementAt(clustered.degreesOfFreedom, step), 0));
+  };
   const survival = survivalOf(table);
   const greenwood = greenwoodSums(table);
   const steps = table.rows.map((row, index): KaplanMeierStep => {
@@ -85,7 +86,7 @@ export function kaplanMeier(
       standardError,
       interval:
         typeof standardError === 'number'
-          ? survivalInterval(here, standardError, { quantile, level, transform })
+          ? survivalInterval(here, standardError, { quantile: quantileOf(index), level, transform })
           : standardError,
     };
   });
