@@ -6,28 +6,20 @@ import { dateField } from '../fields/date-field';
 import { idField, optionalIdField } from '../fields/id-field';
 import { enteredMassField, optionalMassField } from '../fields/mass-field';
 import { revisionField } from '../fields/revision-field';
+import { isBlank, rowsField } from '../fields/rows-field';
 import { optionalTextField, textField } from '../fields/text-field';
 
 const mostBatches = 12;
 
 /** One batch in the crate. Without a mass of its own it gets its share by live units. */
 const lineInput = z.object({
-  batchId: optionalIdField,
+  batchId: idField,
   flush: optionalCountField({ most: 60 }),
   fresh: optionalMassField(),
   forcedFlush: optionalChoiceField(['yes', 'no']),
 });
 
-/** Rows of a form come keyed by their number; blank rows are dropped. */
-const linesField = z
-  .preprocess(
-    (raw) =>
-      raw !== null && typeof raw === 'object' && !Array.isArray(raw) ? Object.values(raw) : (raw ?? []),
-    z.array(lineInput).max(mostBatches, 'too-many-rows'),
-  )
-  .transform((lines) =>
-    lines.flatMap((line) => (line.batchId === null ? [] : [{ ...line, batchId: line.batchId }])),
-  );
+const linesField = rowsField(lineInput, mostBatches, (row) => isBlank(row.batchId));
 
 const weighingFields = {
   weighedOn: dateField,

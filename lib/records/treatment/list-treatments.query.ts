@@ -1,0 +1,45 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { lotsPerPage } from '../fields/lot-filter.input';
+import type { TreatmentFilter } from './treatment-filter.input';
+
+/** Runs that the actor may see, latest started first, a page at a time. */
+export async function listTreatments({ db }: ReadContext, filter: TreatmentFilter) {
+  const [at = '', id = ''] = (filter.after ?? '').split('_');
+  const startedAt = new Date(at);
+  const after =
+    Number.isNaN(startedAt.getTime()) || !/^[0-9a-f-]{36}$/.test(id) ? undefined : { startedAt, id };
+  const rows = await db.treatmentRun.findMany({
+    where: {
+      voidedAt: null,
+      ...(filter.site === null ? {} : { siteId: filter.site }),
+      ...(filter.method === null ? {} : { methodId: filter.method }),
+      ...(filter.state === null ? {} : { endedAt: filter.state === 'running' ? null : { not: null } }),
+      ...(after === undefined
+        ? {}
+        : {
+            OR: [
+              { startedAt: { lt: after.startedAt } },
+              { startedAt: after.startedAt, id: { lt: after.id } },
+            ],
+          }),
+    },
+    include: { site: true, method: true },
+    orderBy: [{ startedAt: 'desc' }, { id: 'desc' }],
+    take: lotsPerPage + 1,
+  });
+  const runs = rows.slice(0, lotsPerPage).map((run) => ({
+    id: run.id,
+    code: run.code,
+    siteName: run.site.name,
+    timeZone: run.site.timeZone,
+    method: { kind: run.method.kind, en: run.method.nameEn, es: run.method.nameEs },
+    startedAt: run.startedAt,
+    endedAt: run.endedAt,
+  }));
+  const last = runs.at(-1);
+  return {
+    runs,
+    next: rows.length > lotsPerPage && last ? `${last.startedAt.toISOString()}_${last.id}` : undefined,
+  };
+}
