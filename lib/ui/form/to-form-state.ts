@@ -1,5 +1,8 @@
 import 'server-only';
+import { getLocale } from 'next-intl/server';
 import type { Failure, FieldError, Question } from '@/lib/base/result';
+import { isCalendarDate } from '@/lib/growing/calendar-date';
+import { formatDate } from '../format/date-text';
 import { type DynamicWords, dynamicWords } from '../i18n/dynamic-words';
 import type { FormState } from './field-spec';
 
@@ -10,6 +13,18 @@ function labelOf(words: DynamicWords, area: string, field: string): string {
     .filter((part) => !/^\d+$/.test(part))
     .join('.')}`;
   return words.has(key) ? words(key) : field;
+}
+
+/** Dates that a command names, in the reader's writing. */
+function writtenDates(
+  values: NonNullable<FieldError['values']>,
+  locale: string,
+): NonNullable<FieldError['values']> {
+  const written = Object.entries(values).map(([name, value]) => [
+    name,
+    typeof value === 'string' && isCalendarDate(value) ? formatDate(value, locale) : value,
+  ]);
+  return Object.fromEntries(written);
 }
 
 /** Everything typed, to be shown again; passwords are the one exception. */
@@ -26,11 +41,12 @@ export function postedValues(data: FormData): FormState['values'] {
 /** Turns a command's refusal into the words of the form it came from. */
 export async function toFormState(area: string, data: FormData, failure: Failure): Promise<FormState> {
   const words = await dynamicWords();
+  const locale = await getLocale();
   const sentence = (group: 'errors' | 'questions', problem: FieldError | Question): string => {
     const key = `${group}.${problem.code}`;
     const values = {
       label: problem.field === '' ? '' : labelOf(words, area, problem.field),
-      ...problem.values,
+      ...writtenDates(problem.values ?? {}, locale),
     };
     return words.has(key) ? words(key, values) : `${values.label}: ${problem.code}`;
   };
