@@ -35,8 +35,9 @@ export type LogRank = {
  * as censored), within strata where given.
  *
  * Independent units: (O - E)' V^- (O - E) on groups with an expectation less 1, V hypergeometric. Clustered: V is
- * the sum of squared cluster scores times G / (G - 1), and statistic / df is referred to F on df and G - groups
- * degrees of freedom, because the spread is judged from few treatment runs.
+ * the centred sum of squared cluster scores times G / (G - 1), and as in Hotelling's test
+ * statistic (G - df) / (df (G - 1)) is referred to F on df and G - groups degrees of freedom, because the spread is
+ * judged from few treatment runs.
  *
  * Sources: Mantel (1966), Peto & Peto (1972, J R Stat Soc A 135, 185-207); scores as Lin & Wei (1989, JASA 84,
  * 1074-1078), from memory.
@@ -56,13 +57,7 @@ export function logRank(
   for (const members of strata.values()) {
     addStratum(sums, groups, members);
     if (variance === 'clustered') {
-      byCluster(members);
-      addClusterScores(
-        sums,
-        groups,
-        members,
-        Map.groupBy(members, ({ cluster }) => cluster ?? ''),
-      );
+      addClusterScores(sums, groups, members, byCluster(members));
     }
   }
   const tested = groups.map((_, index) => index).filter((index) => elementAt(sums.expected, index) > 0);
@@ -98,7 +93,11 @@ export function logRank(
     pValue:
       denominator === null
         ? chiSquareSurvival(statistic, degreesOfFreedom)
-        : fSurvival(statistic / degreesOfFreedom, degreesOfFreedom, denominator),
+        : fSurvival(
+            (statistic * (clusters - degreesOfFreedom)) / (degreesOfFreedom * (clusters - 1)),
+            degreesOfFreedom,
+            denominator,
+          ),
     units: followUps.reduce((sum, { count = 1 }) => sum + count, 0),
     method: variance === 'clustered' ? 'log-rank test, variance by cluster' : 'log-rank test',
   };
@@ -108,9 +107,13 @@ function scoreCovariance({ clusterScores, observed }: LogRankSums): number[][] {
   const clusters = clusterScores.size;
   return observed.map((_, row) =>
     observed.map((__, column) => {
-      let sum = 0;
-      for (const score of clusterScores.values()) sum += elementAt(score, row) * elementAt(score, column);
-      return (sum * clusters) / (clusters - 1);
+      let [sum, rowSum, columnSum] = [0, 0, 0];
+      for (const score of clusterScores.values()) {
+        sum += elementAt(score, row) * elementAt(score, column);
+        rowSum += elementAt(score, row);
+        columnSum += elementAt(score, column);
+      }
+      return ((sum - (rowSum * columnSum) / clusters) * clusters) / (clusters - 1);
     }),
   );
 }
