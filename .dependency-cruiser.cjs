@@ -43,7 +43,7 @@ const modules = {
   },
   launch: {
     from: '^lib/launch/',
-    may: ['^lib/base/', '^lib/database/', '^lib/access/setup-link[.]', '^lib/launch/'],
+    may: ['^lib/base/', '^lib/database/', '^lib/access/token[.]', '^lib/launch/'],
   },
   seed: {
     from: '^seed/',

@@ -7,6 +7,7 @@ import { beforeExit } from './shut-down';
 export async function holdDatabase(folder: string, holder: string): Promise<EmbeddedServer> {
   const server = await openEmbeddedServer(folder, holder);
   beforeExit(() => server.release());
+  if (!server.dataFolder.startsWith(folder)) console.log(`The database is in ${server.dataFolder}.`);
   return server;
 }
 

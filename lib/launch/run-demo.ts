@@ -33,7 +33,6 @@ export function announce(url: string, folder: string) {
 /** `npm run demo`: everything from a fresh clone to an address in the browser. */
 export async function runDemo(): Promise<number> {
   const folder = dataFolder('demo');
-  const started = Date.now();
   await generateClient();
   const server = await holdDatabase(folder, 'demo');
   const secret = appSecret(folder);
@@ -51,6 +50,6 @@ export async function runDemo(): Promise<number> {
     log: path.join(folder, 'app.log'),
   });
   announce(url, folder);
-  console.log(`Ready after ${((Date.now() - started) / 1000).toFixed(1)} s.`);
+  console.log(`Ready after ${process.uptime().toFixed(1)} s.`);
   return keepServing(app, server, folder, 'demo');
 }

@@ -21,7 +21,7 @@ async function prepareDatabase({ databaseUrl, ownerUrl }: StartSettings): Promis
   }
   const embedded = await holdDatabase(dataFolder('live'), 'start');
   await runMigrations(embedded.urls.owner);
-  console.log('DATABASE_URL is not set: the records are kept in .pinset/live. Back that folder up.');
+  console.log(`DATABASE_URL is not set: the records are kept in ${embedded.dataFolder}. Back them up.`);
   return { ...embedded.urls, embedded };
 }
 

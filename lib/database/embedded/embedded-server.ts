@@ -10,6 +10,8 @@ import { startServer } from './start-server';
 
 /** A hold on the PostgreSQL server of one folder, which runs for as long as somebody holds it. */
 export type EmbeddedServer = ServerAccess & {
+  /** Where the data lies: in the folder asked for, or where the server's account can reach it. */
+  dataFolder: string;
   /** The addresses of the database in which Pinset keeps its records. */
   urls: DatabaseUrls;
   /** Settles when the server goes away without having been asked to. */
@@ -47,7 +49,7 @@ async function isHeldByOthers(keeper: Client) {
 export const openEmbeddedServer = (folder: string, holder: string): Promise<EmbeddedServer> =>
   withFolderLock(folder, async () => {
     const home = await serverHome(folder);
-    const passwords = passwordsOf(folder, home.dataFolder);
+    const passwords = passwordsOf(home.dataFolder);
     createCluster(home, passwords.postgres);
     const access = { passwords, port: await startServer(home, passwords, folder) };
     await prepareDatabase(access);
@@ -77,5 +79,11 @@ export const openEmbeddedServer = (folder: string, holder: string): Promise<Embe
       if (isLast) stop(home);
     };
     const urls = databaseUrls(access, recordsDatabase);
-    return { ...access, lost, urls, release: () => withFolderLock(folder, release) };
+    return {
+      ...access,
+      dataFolder: home.dataFolder,
+      lost,
+      urls,
+      release: () => withFolderLock(folder, release),
+    };
   });

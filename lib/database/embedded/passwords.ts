@@ -12,8 +12,8 @@ export type Passwords = z.infer<typeof passwords>;
 const random = () => randomBytes(24).toString('base64url');
 
 /** Reads the passwords kept beside the data (readable by its owner only), or makes them for a new cluster. */
-export function passwordsOf(folder: string, dataFolder: string): Passwords {
-  const file = path.join(folder, 'passwords.json');
+export function passwordsOf(dataFolder: string): Passwords {
+  const file = path.join(path.dirname(dataFolder), 'passwords.json');
   if (existsSync(file)) return passwords.parse(JSON.parse(readFileSync(file, 'utf8')));
   if (existsSync(dataFolder))
     throw new StartProblem(
