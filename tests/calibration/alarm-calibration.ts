@@ -51,7 +51,7 @@ export function alarmCalibration(replicates: number): LevelRow[] {
     const limit = cusumLimit([{ units, probability: rate }], TARGET, {
       shift,
       intraBatchCorrelation: correlation,
-      scale: 40,
+      scale: 20,
       rounding: 'shared',
       trueOdds: 1,
     });

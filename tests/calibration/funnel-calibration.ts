@@ -25,7 +25,7 @@ export function funnelCalibration(replicates: number): LevelRow[] {
           if (answer.kind === 'cannot-compute') continue;
           for (const { units, proportion } of answer.points) {
             const limit = (probability: number) =>
-              overdispersedFunnelLimit(answer.target, units, probability, answer.betweenVariance);
+              overdispersedFunnelLimit(answer.target, units, probability, answer.unshrunkBetweenVariance);
             all += 1;
             if (proportion < limit(0.025) || proportion > limit(0.975)) outside += 1;
           }

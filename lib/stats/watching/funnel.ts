@@ -1,5 +1,6 @@
 import { requireEventsOfTrials, requireOpenProbability } from '../check-argument';
 import { chiSquareSurvival } from '../distribution/chi-square';
+import { normalDensity, normalQuantile } from '../distribution/normal';
 import { ArgumentError, type CannotCompute, cannotCompute } from '../outcome';
 import { sampleQuantile } from '../sample-quantile';
 
@@ -35,6 +36,11 @@ export type Funnel = {
   readonly overdispersionPValue: number;
   /** Variance of true site rates beyond chance (additive model), as a squared fraction; 0 when there is none. */
   readonly betweenVariance: number;
+  /**
+   * The same with the dispersion divided by what winsorising leaves of a normal spread (0.68 at a tenth). Draw limits
+   * with this one: with `betweenVariance` twice as many sites as stated fall outside (CALIBRATION.md).
+   */
+  readonly unshrunkBetweenVariance: number;
   readonly method: string;
 };
 
@@ -86,7 +92,9 @@ export function funnel(
   const weights = scored.map(({ standardError }) => 1 / standardError ** 2);
   const spread = sum(weights) - sum(weights.map((w) => w * w)) / sum(weights);
   // One site leaves nothing to differ from.
-  const betweenVariance = count === 1 ? 0 : Math.max(0, (squares - (count - 1)) / spread);
+  const varianceFrom = (sumOfSquares: number) =>
+    count === 1 ? 0 : Math.max(0, (sumOfSquares - (count - 1)) / spread);
+  const betweenVariance = varianceFrom(squares);
   return {
     kind: 'funnel',
     target,
@@ -101,6 +109,14 @@ export function funnel(
     rawDispersion: sum(zs.map((z) => z * z)) / count,
     overdispersionPValue: chiSquareSurvival(squares, count),
     betweenVariance,
+    unshrunkBetweenVariance: varianceFrom(squares / winsorisedShare(options.winsorise)),
     method: `funnel against ${options.target === undefined ? 'the pooled rate' : 'a given target'}, z-scores winsorised`,
   };
+}
+
+/** Variance of a standard normal winsorised at its quantiles q and 1 - q: 1 - 2 (a phi(a) + q - a^2 q), a = z(1 - q). */
+function winsorisedShare(q: number): number {
+  if (q === 0) return 1;
+  const a = normalQuantile(1 - q);
+  return 1 - 2 * (a * normalDensity(a) + q - a * a * q);
 }
