@@ -1,4 +1,5 @@
 import { betweenVariance } from '@/lib/stats/pooling/between-variance';
+import { confidencePrediction } from '@/lib/stats/pooling/confidence-prediction';
 import { pooledMeanAt } from '@/lib/stats/pooling/pooled-mean';
 import { seededRandom } from '@/lib/stats/random/seeded-random';
 import type { LevelRow } from './calibration-row';
@@ -12,7 +13,7 @@ export function poolingCalibration(replicates: number): LevelRow[] {
   return [3, 6, 12, 30, 60].flatMap((count) =>
     [0, 0.3, 0.8].flatMap((spread) => {
       const random = seededRandom(11_000 + count * 10 + Math.round(spread * 10));
-      const held = { mean: [] as boolean[], prediction: [] as boolean[] };
+      const held = { mean: [] as boolean[], prediction: [] as boolean[], plain: [] as boolean[] };
       for (let round = 0; round < replicates; round += 1) {
         const sites = Array.from({ length: count }, (_, index) => {
           const variance = VARIANCES[index % VARIANCES.length] ?? 0.1;
@@ -24,14 +25,18 @@ export function poolingCalibration(replicates: number): LevelRow[] {
         const within = ({ low, high }: { low: number; high: number }, value: number) =>
           low <= value && value <= high;
         held.mean.push(within(pooled.interval, -2));
+        const further = -2 + spread * random.normal();
         if (pooled.prediction.kind === 'prediction') {
-          held.prediction.push(within(pooled.prediction.hartungKnapp, -2 + spread * random.normal()));
+          held.plain.push(within(pooled.prediction.hartungKnapp, further));
         }
+        const prediction = confidencePrediction(sites, 0.95);
+        if (prediction.kind === 'interval') held.prediction.push(within(prediction, further));
       }
       const setting = `${count} sites, true logits vary by ${spread}`;
       return [
         coverageRow('pooled mean, REML with Hartung-Knapp', setting, held.mean),
-        coverageRow('prediction for a further site', setting, held.prediction),
+        coverageRow('prediction, confidence distribution', setting, held.prediction),
+        coverageRow('prediction, between-site variance taken as known', setting, held.plain),
       ];
     }),
   );
