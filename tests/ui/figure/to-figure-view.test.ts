@@ -1,0 +1,84 @@
+import { createTranslator } from 'next-intl';
+import { describe, expect, test } from 'vitest';
+import type { ShownFigure } from '@/lib/analysis/shown-figure';
+import { toChartRow } from '@/lib/ui/chart/to-chart-row';
+import type { FigureWords } from '@/lib/ui/figure/figure-words';
+import { toFigureView } from '@/lib/ui/figure/to-figure-view';
+import { loadMessages } from '@/lib/ui/messages/load-messages';
+import { contaminatedBags, contaminationHistory } from './contaminated-bags';
+
+const messages = loadMessages('en');
+const words: FigureWords = {
+  t: createTranslator({ locale: 'en-US', messages, namespace: 'figures' }),
+  common: createTranslator({ locale: 'en-US', messages, namespace: 'common.figure' }),
+  locale: 'en-US',
+  timeZone: 'America/New_York',
+};
+const view = (figure: ShownFigure) => toFigureView(figure, words);
+const counts: ShownFigure = { ...contaminationHistory, kind: 'counts', reason: 'too-few-runs' };
+const cannot: ShownFigure = { ...contaminationHistory, kind: 'cannot', reason: 'all-left-out' };
+
+describe('a figure in words', () => {
+  test('gives estimate, unit and interval in the reader’s writing', () => {
+    expect(view(contaminatedBags)).toMatchObject({
+      estimate: '12.5',
+      unit: '%',
+      interval: '8.1–18.3',
+      reason: '',
+    });
+  });
+
+  test('says how much lies behind it, what marks it and what was left out', () => {
+    const { size, marks, history } = view(contaminatedBags);
+    expect(size).toEqual(['12 batches', '240 units', '6 runs', '1 site']);
+    expect(marks).toEqual(['Few batches']);
+    expect(history.parts).toBe('30 of 240');
+    expect(history.leftOut).toEqual(['2 batches (40 units): not inspected at the end of the window']);
+    expect(history.asOf.replace(/[\u00a0\u202f]/g, ' ')).toBe('4 Jul 2026, 9:30 PM');
+  });
+
+  test('on too few runs is counts with the reason and no interval', () => {
+    expect(view(counts)).toMatchObject({ estimate: '30 of 240', unit: '', interval: '' });
+    expect(view(counts).reason).toBe('too few runs for an interval');
+  });
+
+  test('that cannot be computed says so and why, and is never a number', () => {
+    expect(view(cannot)).toMatchObject({
+      estimate: 'Cannot compute',
+      reason: 'Every batch had to be left out',
+    });
+    expect(view(cannot).history.parts).toBe('');
+  });
+
+  test('that is a plain sum needs no interval and no excuse for it', () => {
+    const sum: ShownFigure = {
+      ...contaminationHistory,
+      unit: 'kilograms',
+      method: { code: 'sum', source: '', clusteredBy: 'nothing' },
+      kind: 'figure',
+      value: 1234.56,
+      interval: { kind: 'none', reason: 'complete-count' },
+    };
+    expect(view(sum)).toMatchObject({ estimate: '1,234.6', unit: 'kg', interval: '', reason: '' });
+  });
+});
+
+describe('a chart’s row', () => {
+  const place = { key: 'fernhill', label: 'Fernhill' };
+
+  test('says what the table’s cell says and draws the same limits', () => {
+    const row = toChartRow(place, contaminatedBags, view(contaminatedBags));
+    expect(row).toMatchObject({
+      text: '12.5 (8.1–18.3)',
+      size: '12 batches',
+      estimate: 12.5,
+      low: 8.06,
+      high: 18.34,
+    });
+  });
+
+  test('has no mark where only the counts are known', () => {
+    expect(toChartRow(place, counts, view(counts))).not.toHaveProperty('estimate');
+    expect(toChartRow(place, cannot, view(cannot))).not.toHaveProperty('estimate');
+  });
+});
