@@ -1,0 +1,98 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getLocale, getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { formatMass } from '@/lib/growing/format-quantity';
+import { getSpawnLot } from '@/lib/records/spawn-lot/get-spawn-lot.query';
+import { formatDate } from '@/lib/ui/format/date-text';
+import { LotUses } from '@/lib/ui/lots/lot-uses';
+import { Receipts } from '@/lib/ui/lots/receipts';
+import { ButtonLink } from '@/lib/ui/page/button-link';
+import { DefinitionList } from '@/lib/ui/page/definition-list';
+import { Heading } from '@/lib/ui/page/heading';
+import { NotThere } from '@/lib/ui/page/not-there';
+import { RecordLinks } from '@/lib/ui/page/record-links';
+
+export default async function SpawnLotPage({ params }: PageProps<'/spawn-lots/[id]'>) {
+  const { id } = await params;
+  const actor = await requireActor('coordinator', 'member');
+  const lot = /^[0-9a-f-]{36}$/i.test(id)
+    ? await readAs(actor, (context) => getSpawnLot(context, id))
+    : undefined;
+  if (!lot) return <NotThere />;
+  const t = await getTranslations('lots');
+  const words = await getTranslations('vocabulary.spawnForm');
+  const locale = await getLocale();
+  const optional = (label: string, value: string | null) => (value === null ? [] : [{ label, value }]);
+  const date = (value: string | null) => (value === null ? null : formatDate(value, locale));
+  return (
+    <>
+      <Heading text={t('lotHeading', { what: lot.species[actor.language], code: lot.code })} />
+      <DefinitionList
+        items={[
+          { label: t('columns.species'), value: <i>{lot.species.scientific}</i> },
+          { label: t('columns.form'), value: words(lot.form) },
+          ...optional(t('columns.strain'), lot.strain),
+          ...optional(t('columns.maker'), lot.maker),
+          ...optional(t('columns.makerCode'), lot.makerCode),
+          ...optional(t('columns.madeOn'), date(lot.madeOn)),
+          ...optional(t('columns.receivedOn'), date(lot.receivedOn)),
+          ...optional(
+            t('columns.received'),
+            lot.receivedGrams === null ? null : formatMass(lot.receivedGrams, actor.massUnit, locale),
+          ),
+          {
+            label: t('columns.generation'),
+            value:
+              lot.generation === null
+                ? t('generationUnknown')
+                : t('generation', { generation: lot.generation }),
+          },
+          ...(lot.parent === null
+            ? []
+            : [
+                {
+                  label: t('columns.parent'),
+                  value: <Link href={`/spawn-lots/${lot.parent.id}`}>{lot.parent.code}</Link>,
+                },
+              ]),
+          ...optional(t('columns.culture'), lot.cultureName),
+          ...optional(t('columns.note'), lot.note),
+        ]}
+      />
+      {lot.children.length === 0 ? null : (
+        <>
+          <h2>{t('childrenHeading')}</h2>
+          <ul>
+            {lot.children.map((child) => (
+              <li key={child.id}>
+                <Link href={`/spawn-lots/${child.id}`}>{child.code}</Link>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <Receipts
+        receipts={lot.receipts}
+        massUnit={actor.massUnit}
+        voidPath={(receiptId) => `/void/spawn-receipt/${receiptId}?back=/spawn-lots/${id}`}
+      />
+      {lot.voided === null ? (
+        <p>
+          <ButtonLink href={`/spawn-lots/${id}/receive` as Route} plain>
+            {t('receive')}
+          </ButtonLink>
+        </p>
+      ) : null}
+      <LotUses batches={lot.batches} />
+      <RecordLinks
+        path={`/spawn-lots/${id}`}
+        kind="spawn-lot"
+        id={id}
+        voided={lot.voided}
+        mayChange={actor.role === 'coordinator' || lot.createdById === actor.personId}
+      />
+    </>
+  );
+}

@@ -1,0 +1,66 @@
+import type { Route } from 'next';
+import { getLocale, getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { formatMass } from '@/lib/growing/format-quantity';
+import { getSubstrateLot } from '@/lib/records/substrate-lot/get-substrate-lot.query';
+import { formatDate } from '@/lib/ui/format/date-text';
+import { lotMoisture } from '@/lib/ui/lots/lot-moisture';
+import { LotUses } from '@/lib/ui/lots/lot-uses';
+import { Receipts } from '@/lib/ui/lots/receipts';
+import { ButtonLink } from '@/lib/ui/page/button-link';
+import { DefinitionList } from '@/lib/ui/page/definition-list';
+import { Heading } from '@/lib/ui/page/heading';
+import { NotThere } from '@/lib/ui/page/not-there';
+import { RecordLinks } from '@/lib/ui/page/record-links';
+
+export default async function SubstrateLotPage({ params }: PageProps<'/substrate-lots/[id]'>) {
+  const { id } = await params;
+  const actor = await requireActor('coordinator', 'member');
+  const lot = /^[0-9a-f-]{36}$/i.test(id)
+    ? await readAs(actor, (context) => getSubstrateLot(context, id))
+    : undefined;
+  if (!lot) return <NotThere />;
+  const t = await getTranslations('lots');
+  const locale = await getLocale();
+  const moisture = await lotMoisture();
+  const optional = (label: string, value: string | null) => (value === null ? [] : [{ label, value }]);
+  return (
+    <>
+      <Heading text={t('lotHeading', { what: lot.material[actor.language], code: lot.code })} />
+      <DefinitionList
+        items={[
+          { label: t('columns.receivedOn'), value: formatDate(lot.receivedOn, locale) },
+          { label: t('columns.moisture'), value: moisture(lot) },
+          ...optional(t('columns.source'), lot.sourceName),
+          ...optional(
+            t('columns.received'),
+            lot.receivedGrams === null ? null : formatMass(lot.receivedGrams, actor.massUnit, locale),
+          ),
+          ...optional(t('columns.cutLength'), lot.cutLengthMm === null ? null : `${lot.cutLengthMm / 10} cm`),
+          ...optional(t('columns.note'), lot.note),
+        ]}
+      />
+      <Receipts
+        receipts={lot.receipts}
+        massUnit={actor.massUnit}
+        voidPath={(receiptId) => `/void/substrate-receipt/${receiptId}?back=/substrate-lots/${id}`}
+      />
+      {lot.voided === null ? (
+        <p>
+          <ButtonLink href={`/substrate-lots/${id}/receive` as Route} plain>
+            {t('receive')}
+          </ButtonLink>
+        </p>
+      ) : null}
+      <LotUses batches={lot.batches} />
+      <RecordLinks
+        path={`/substrate-lots/${id}`}
+        kind="substrate-lot"
+        id={id}
+        voided={lot.voided}
+        mayChange={actor.role === 'coordinator' || lot.createdById === actor.personId}
+      />
+    </>
+  );
+}
