@@ -38,7 +38,7 @@ const modules = {
   },
   app: {
     from: '^(app/|proxy[.]ts$)',
-    may: [browserSafe, '^lib/(growing|access|records|analysis|report|intake|offline|ui)/', '^app/'],
+    may: ['^lib/(base|growing|access|records|analysis|report|intake|offline|ui)/', '^app/'],
     types: [words],
   },
   launch: {

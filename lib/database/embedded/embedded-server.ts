@@ -1,12 +1,11 @@
-import { spawnSync } from 'node:child_process';
 import { Client } from 'pg';
 import { createCluster } from './create-cluster';
 import { withFolderLock } from './folder-lock';
 import { passwordsOf } from './passwords';
 import { prepareDatabase, recordsDatabase } from './prepare-database';
 import { type DatabaseUrls, databaseUrls, type ServerAccess } from './server-access';
-import { type ServerHome, serverHome } from './server-home';
-import { startServer } from './start-server';
+import { serverHome } from './server-home';
+import { startServer, stopServer } from './start-server';
 
 /** A hold on the PostgreSQL server of one folder, which runs for as long as somebody holds it. */
 export type EmbeddedServer = ServerAccess & {
@@ -19,16 +18,6 @@ export type EmbeddedServer = ServerAccess & {
   /** Lets go of the server, and stops it when nobody else holds it. */
   release: () => Promise<void>;
 };
-
-function stop({ programs, dataFolder, account }: ServerHome) {
-  const stopped = spawnSync(programs.pgCtl, ['stop', '-D', dataFolder, '-m', 'fast', '-w'], {
-    encoding: 'utf8',
-    cwd: dataFolder,
-    ...account,
-  });
-  if (stopped.status !== 0)
-    throw new Error(`PostgreSQL did not stop: ${stopped.error?.message ?? stopped.stderr}`);
-}
 
 /** How the connection that holds a server is called in pg_stat_activity, before the name of its holder. */
 export const holdPrefix = 'pinset holds: ';
@@ -75,8 +64,10 @@ export const openEmbeddedServer = (folder: string, holder: string): Promise<Embe
       if (hold !== 'held') return;
       hold = 'released';
       const isLast = !(await isHeldByOthers(keeper));
+      // The server lists a connection for some moments after its end: renamed, it counts no longer.
+      await keeper.query("SET application_name = 'let go'");
       await keeper.end();
-      if (isLast) stop(home);
+      if (isLast) stopServer(home);
     };
     const urls = databaseUrls(access, recordsDatabase);
     return {

@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn } from 'node:child_process';
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { closeSync, openSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
@@ -77,4 +77,15 @@ export async function startServer(home: ServerHome, passwords: Passwords, folder
     port = await freePort(port + 1);
   }
   throw new Error('PostgreSQL found no free port in five attempts');
+}
+
+/** Stops the server of `home` and waits until it has written everything; its clients are disconnected. */
+export function stopServer({ programs, dataFolder, account }: ServerHome) {
+  const stopped = spawnSync(programs.pgCtl, ['stop', '-D', dataFolder, '-m', 'fast', '-w'], {
+    encoding: 'utf8',
+    cwd: dataFolder,
+    ...account,
+  });
+  if (stopped.status !== 0)
+    throw new Error(`PostgreSQL did not stop: ${stopped.error?.message ?? stopped.stderr}`);
 }
