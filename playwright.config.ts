@@ -12,6 +12,7 @@ const baseURL = `http://localhost:${process.env.PINSET_TEST_PORT}`;
 
 export default defineConfig({
   testDir: 'tests/browser',
+  testMatch: '**/*.spec.ts',
   outputDir: 'test-results',
   workers: 2,
   fullyParallel: true,

@@ -22,7 +22,7 @@ const lines = (file: string) => text(file).split('\n').length - 1;
 const names = (file: string) => file.split('/').map((part) => part.replace(/[.].*$/, ''));
 
 const startsOnServer = (file: string) =>
-  /[.](queries|commands)[.]ts$/.test(file) ||
+  /[.](query|queries|command|commands)[.]ts$/.test(file) ||
   ['lib/access/scoped-db.ts', 'lib/database/client.ts'].includes(file);
 
 describe('the files of this project', () => {
