@@ -28,7 +28,7 @@ function powerRow(
   least: number,
 ): LevelRow {
   const found = (100 * rejected) / replicates;
-  return { method, setting, stated: `power 80 %`, found: `${found.toFixed(1)} %`, holds: found >= least };
+  return { method, setting, stated: 'power 80 %', found: `${found.toFixed(1)} %`, holds: found >= least };
 }
 
 /** Experiments of the planned size, in which the difference planned for is real: how often is it found? */

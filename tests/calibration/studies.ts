@@ -1,0 +1,60 @@
+import { alarmCalibration } from './alarm-calibration';
+import { multiplicityLevels, observedExpectedCoverage } from './count-calibration';
+import { funnelCalibration } from './funnel-calibration';
+import { incidenceCalibration } from './incidence-calibration';
+import { logRankCalibration } from './log-rank-calibration';
+import { coverageTables, levelTable } from './markdown-tables';
+import { planningCalibration } from './planning-calibration';
+import { poolingCalibration } from './pooling-calibration';
+import { differenceCoverage, proportionCoverage } from './proportion-calibration';
+import { stratifiedCoverage, stratifiedLevels } from './stratified-calibration';
+
+/** A part of the calibration; `run` gives its tables. `scaled` is the number of data sets asked for, or fewer. */
+export type Study = {
+  readonly name: string;
+  readonly run: (scaled: (replicates: number) => number) => string;
+};
+
+/** In the order in which they are printed. */
+export const studies: readonly Study[] = [
+  {
+    name: 'proportion',
+    run: () =>
+      levelTable('Proportions of independent units (enumerated)', [
+        ...proportionCoverage(),
+        ...differenceCoverage(),
+      ]),
+  },
+  { name: 'stratified', run: (scaled) => coverageTables(stratifiedCoverage(scaled(2000))) },
+  {
+    name: 'stratified-tests',
+    run: (scaled) => levelTable('Tests over strata of independent units', stratifiedLevels(scaled(2000))),
+  },
+  { name: 'incidence', run: (scaled) => coverageTables(incidenceCalibration(scaled(1000))) },
+  {
+    name: 'log-rank',
+    run: (scaled) => levelTable('Log-rank test of runs that do not differ', logRankCalibration(scaled(1000))),
+  },
+  { name: 'pooling', run: (scaled) => levelTable('Pooling of sites', poolingCalibration(scaled(600))) },
+  {
+    name: 'counts',
+    run: (scaled) =>
+      levelTable('Counts against expectation (enumerated), many comparisons', [
+        ...observedExpectedCoverage(),
+        ...multiplicityLevels(scaled(4000)),
+      ]),
+  },
+  {
+    name: 'funnel',
+    run: (scaled) =>
+      levelTable('Funnel of sites that differ by their usual spread only', funnelCalibration(scaled(500))),
+  },
+  {
+    name: 'alarms',
+    run: (scaled) => levelTable('Alarms of an unchanged process', alarmCalibration(scaled(1000))),
+  },
+  {
+    name: 'planning',
+    run: (scaled) => levelTable('Power of planned sizes', planningCalibration(scaled(4000))),
+  },
+];
