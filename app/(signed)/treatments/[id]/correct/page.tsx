@@ -1,0 +1,67 @@
+import { getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { todayInZone } from '@/lib/growing/calendar-date';
+import { listChoices } from '@/lib/records/network/list-choices.query';
+import { listSites } from '@/lib/records/site/list-sites.query';
+import { getTreatment } from '@/lib/records/treatment/get-treatment.query';
+import { loadFormWords } from '@/lib/ui/form/load-form-words';
+import { massValues } from '@/lib/ui/form/mass-units';
+import { momentValues } from '@/lib/ui/form/moment-values';
+import { namedOptions } from '@/lib/ui/form/named-options';
+import { recentDays } from '@/lib/ui/form/recent-days';
+import { RecordForm } from '@/lib/ui/form/record-form';
+import { NotThere } from '@/lib/ui/page/not-there';
+import { treatmentFields } from '@/lib/ui/treatments/treatment-fields';
+import { correctTreatmentAction } from '../../actions';
+
+export default async function CorrectTreatmentPage({ params }: PageProps<'/treatments/[id]/correct'>) {
+  const { id } = await params;
+  const actor = await requireActor('coordinator', 'member');
+  const now = new Date();
+  const { run, methods, sites } = await readAs(actor, async (context) => ({
+    run: await getTreatment(context, id, now),
+    methods: (await listChoices(context)).methods.filter((method) => method.kind !== 'untreated'),
+    sites: await listSites(context),
+  }));
+  if (!run) return <NotThere />;
+  const t = await getTranslations('treatments');
+  const zone = run.site.timeZone;
+  return (
+    <RecordForm
+      action={correctTreatmentAction}
+      heading={t('correct', { code: run.code })}
+      fields={
+        await treatmentFields({
+          kind: 'correct',
+          sites: sites.map((site) => ({ value: site.id, label: site.name })),
+          methods: namedOptions(methods, actor.language),
+          days: await recentDays(todayInZone(zone, now)),
+          person: actor,
+        })
+      }
+      values={{
+        id,
+        revision: String(run.revision),
+        siteId: run.site.id,
+        methodId: run.method.id,
+        code: run.code,
+        note: run.note ?? '',
+        ...momentValues('startedAt', run.startedAt, zone),
+        ...momentValues('endedAt', run.endedAt, zone),
+        ...(run.waterMillilitres === null
+          ? {}
+          : { water: String(run.waterMillilitres / 1000), water__unit: 'L' }),
+        ...massValues('lime', run.limeGrams),
+        ...(run.loadCelsiusAtSpawning === null
+          ? {}
+          : {
+              loadCelsiusAtSpawning: String(run.loadCelsiusAtSpawning),
+              loadCelsiusAtSpawning__unit: 'celsius',
+            }),
+      }}
+      submitLabel={t('submitCorrect')}
+      words={await loadFormWords()}
+    />
+  );
+}
