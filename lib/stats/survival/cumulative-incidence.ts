@@ -44,7 +44,8 @@ export type CumulativeIncidence = {
  * share without any event. A cause that ends the watching of a unit competes with the others; `null` is censored.
  *
  * Variance by the infinitesimal jackknife of units ('independent', limits by z) or of clusters ('clustered', limits by
- * t on at most G - 1 degrees of freedom; see `clusteredIncidenceVariance`).
+ * t on at most G - 1 degrees of freedom, see `clusteredIncidenceVariance`, and never narrower than for independent
+ * units).
  *
  * Sources: Aalen & Johansen (1978, Scand J Stat 5, 141-150); Marubini & Valsecchi (Analysing Survival Data from
  * Clinical Trials, 1995), from memory.
@@ -71,14 +72,18 @@ export function cumulativeIncidence(
   if (table.units === 0) return cannotCompute('no-data', 'No units were watched.');
   const clustered = variance === 'clustered' ? clusteredIncidenceVariance(followUps, table) : null;
   const clusters = clustered?.kind === 'variance' ? clustered.clusters : null;
-  const variances = clustered === null ? independentIncidenceVariance(table) : [];
-  const quantileOf = (step: number, cause: number) => {
-    if (clustered?.kind !== 'variance') return normalQuantile(0.5 + level / 2);
-    return tQuantile(0.5 + level / 2, elementAt(elementAt(clustered.degreesOfFreedom, step), cause));
+  const independent = independentIncidenceVariance(table);
+  const reachOf = (step: number, cause: number, standardError: number) => {
+    const asIndependent =
+      normalQuantile(0.5 + level / 2) * Math.sqrt(elementAt(elementAt(independent, step), cause));
+    if (clustered?.kind !== 'variance') return asIndependent;
+    const degreesOfFreedom = elementAt(elementAt(clustered.degreesOfFreedom, step), cause);
+    // Runs that happen to agree do not make units less random than independent ones.
+    return Math.max(asIndependent, tQuantile(0.5 + level / 2, degreesOfFreedom) * standardError);
   };
   const standardErrorOf = (step: number, cause: number): number | CannotCompute => {
     if (clustered?.kind === 'cannot-compute') return clustered;
-    return Math.sqrt(elementAt(elementAt(clustered?.variances ?? variances, step), cause));
+    return Math.sqrt(elementAt(elementAt(clustered?.variances ?? independent, step), cause));
   };
   const { incidence, overallSurvival } = incidenceOf(table);
   return {
@@ -99,8 +104,8 @@ export function cumulativeIncidence(
           watched,
           interval:
             typeof standardError === 'number'
-              ? incidenceInterval(estimate, standardError, {
-                  quantile: quantileOf(step, index),
+              ? incidenceInterval(estimate, {
+                  reach: reachOf(step, index, standardError),
                   level,
                   watched,
                 })

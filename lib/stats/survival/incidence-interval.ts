@@ -3,22 +3,18 @@ import { type CannotCompute, cannotCompute, type Interval } from '../outcome';
 import { survivalInterval } from './survival-interval';
 
 /**
- * Limits of a cumulative incidence F: those of 1 - F on the log-log scale, with `quantile` standard errors of reach.
+ * Limits of a cumulative incidence F: those of 1 - F on the log-log scale, `reach` being the standard
+ * error times its normal or t quantile.
  * Before the first event of the cause see `noEventInterval`.
  */
 export function incidenceInterval(
   incidence: number,
-  standardError: number,
-  {
-    quantile,
-    level,
-    watched,
-  }: { readonly quantile: number; readonly level: number; readonly watched: number },
+  { reach, level, watched }: { readonly reach: number; readonly level: number; readonly watched: number },
 ): Interval | CannotCompute {
   if (incidence === 0) return noEventInterval(watched, level);
   const rest = 1 - incidence;
   if (rest <= 0) return cannotCompute('no-variation', 'All units have had the event, so there is no spread.');
-  const limits = survivalInterval(rest, standardError, { quantile, level, transform: 'log-log' });
+  const limits = survivalInterval(rest, { reach, level, transform: 'log-log' });
   if (limits.kind === 'cannot-compute') return limits;
   return {
     kind: 'interval',

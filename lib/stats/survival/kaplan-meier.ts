@@ -43,7 +43,7 @@ export type KaplanMeierOptions = {
  *
  * S(t) = product of (1 - d / Y) over the times up to t. Independent units: Greenwood's variance
  * S^2 sum(d / (Y (Y - d))), limits by z. Clustered: the infinitesimal jackknife of the clusters, limits by t on at most
- * G - 1 degrees of freedom (see `clusteredIncidenceVariance`). Where S has come down to 0 there is no standard error.
+ * G - 1 degrees of freedom (see `clusteredIncidenceVariance`) and never narrower than Greenwood's. Where S has come down to 0 there is no standard error.
  *
  * Where a competing end (discarding, closing) prevents the event, S is not the share that ends clean: use the
  * cumulative incidence.
@@ -64,9 +64,13 @@ export function kaplanMeier(
   const table = lifeTable(merged, ['any']);
   if (table.units === 0) return cannotCompute('no-data', 'No units were watched.');
   const clustered = variance === 'clustered' ? clusteredIncidenceVariance(merged, table) : null;
-  const quantileOf = (step: number) => {
-    if (clustered?.kind !== 'variance') return normalQuantile(0.5 + level / 2);
-    return tQuantile(0.5 + level / 2, elementAt(elementAt(clustered.degreesOfFreedom, step), 0));
+  const reachOf = (step: number, survivalHere: number, standardError: number) => {
+    const asIndependent =
+      normalQuantile(0.5 + level / 2) * survivalHere * Math.sqrt(elementAt(greenwood, step));
+    if (clustered?.kind !== 'variance') return asIndependent;
+    const degreesOfFreedom = elementAt(elementAt(clustered.degreesOfFreedom, step), 0);
+    // Runs that happen to agree do not make units less random than independent ones.
+    return Math.max(asIndependent, tQuantile(0.5 + level / 2, degreesOfFreedom) * standardError);
   };
   const survival = survivalOf(table);
   const greenwood = greenwoodSums(table);
@@ -86,7 +90,7 @@ export function kaplanMeier(
       standardError,
       interval:
         typeof standardError === 'number'
-          ? survivalInterval(here, standardError, { quantile: quantileOf(index), level, transform })
+          ? survivalInterval(here, { reach: reachOf(index, here, standardError), level, transform })
           : standardError,
     };
   });

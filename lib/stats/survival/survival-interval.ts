@@ -7,20 +7,19 @@ import { type CannotCompute, cannotCompute, type Interval } from '../outcome';
 export type SurvivalTransform = 'log-log' | 'log' | 'plain';
 
 /**
- * Limits of a survival share S with standard error se, q being the normal or t quantile:
- * log-log: S^exp(+-q se / (S log S)); log: S exp(-+q se / S), at most 1; plain: S -+ q se within 0-1.
+ * Limits of a survival share S, `reach` being its standard error times the normal or t quantile:
+ * log-log: S^exp(+-reach / (S log S)); log: S exp(-+reach / S), at most 1; plain: S -+ reach within 0-1.
  * On the log-log scale there are none at S = 1.
  *
  * Source: Kalbfleisch & Prentice (The Statistical Analysis of Failure Time Data, ch. 1, from memory).
  */
 export function survivalInterval(
   survival: number,
-  standardError: number,
   {
-    quantile,
+    reach,
     level,
     transform,
-  }: { readonly quantile: number; readonly level: number; readonly transform: SurvivalTransform },
+  }: { readonly reach: number; readonly level: number; readonly transform: SurvivalTransform },
 ): Interval | CannotCompute {
   const limits = (low: number, high: number): Interval => ({
     kind: 'interval',
@@ -29,7 +28,6 @@ export function survivalInterval(
     level,
     method: transform,
   });
-  const reach = quantile * standardError;
   if (transform === 'plain') return limits(Math.max(0, survival - reach), Math.min(1, survival + reach));
   if (survival === 0) return cannotCompute('no-variation', 'No unit is left, so there are no limits.');
   if (transform === 'log') {
