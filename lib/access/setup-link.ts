@@ -23,7 +23,7 @@ export type FirstCoordinator = {
 };
 
 /** Makes a network and its first coordinator from a one-time link. */
-export async function useSetupLink(
+export async function takeSetupLink(
   token: string,
   first: FirstCoordinator,
 ): Promise<Result<{ personId: string; networkId: string }>> {

@@ -8,7 +8,7 @@ import { parseInput } from '@/lib/access/parse-input';
 import { runAs } from '@/lib/access/run-command';
 import { setSessionCookie } from '@/lib/access/session-cookie';
 import { lookUpSession } from '@/lib/access/session-lookup';
-import { useSetupLink } from '@/lib/access/setup-link';
+import { takeSetupLink } from '@/lib/access/setup-link';
 import { openSession } from '@/lib/access/sign-in';
 import { addDefaults } from '@/lib/records/network/add-defaults.command';
 import type { FormState } from '@/lib/ui/form/field-spec';
@@ -22,7 +22,7 @@ export async function startNetworkAction(
   const input = parseInput(setupInput, Object.fromEntries(data));
   if (input.kind !== 'ok') return toFormState('access', data, input);
   const { region } = await currentLanguage();
-  const made = await useSetupLink(token, { ...input.value, region });
+  const made = await takeSetupLink(token, { ...input.value, region });
   if (made.kind !== 'ok') return toFormState('access', data, made);
   const sessionId = await openSession(made.value.personId);
   const signed = await lookUpSession(sessionId);

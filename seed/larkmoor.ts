@@ -1,0 +1,98 @@
+import type { Actor } from '@/lib/access/actor';
+import { addDays } from '@/lib/growing/calendar-date';
+import { addSite } from '@/lib/records/site/add-site.command';
+import { addSiteInput } from '@/lib/records/site/site.input';
+import { planStory } from './plan/plan-story';
+import { demoPassword, memberEmail, storyCoordinator, storyFunder, storyMembers } from './story/people';
+import { storySites } from './story/sites';
+import { truths } from './story/truths';
+import { addLots } from './write/add-lots';
+import { inOneGo } from './write/in-one-go';
+import { invite } from './write/invite';
+import { makeNetwork, storyZone } from './write/make-network';
+import { recordSite } from './write/record-story';
+
+export type SignIn = {
+  readonly role: string;
+  readonly email: string;
+  readonly password: string;
+  readonly name: string;
+};
+
+/** Records the Larkmoor Growers' Network as it stands on `today`, and answers one sign-in per role. */
+export async function seedLarkmoor(today: string): Promise<SignIn[]> {
+  const coordinator = await makeNetwork({
+    name: "Larkmoor Growers' Network",
+    code: 'larkmoor',
+    coordinator: storyCoordinator,
+    password: demoPassword,
+  });
+  const siteIds = await inOneGo(coordinator, async (take) => {
+    const ids = new Map<string, string>();
+    for (const site of storySites) {
+      const { id } = await take(addSiteInput, addSite, {
+        code: site.code,
+        name: site.name,
+        kind: site.kind,
+        timeZone: storyZone,
+        trimDefault: site.trims ? 'trimmed' : 'as_picked',
+        openedOn: addDays(today, -truths.seasons * 365 - 60),
+      });
+      ids.set(site.code, id);
+    }
+    return ids;
+  });
+  const idsOf = (codes: readonly string[]) => codes.flatMap((code) => siteIds.get(code) ?? []);
+  const newcomer = { password: demoPassword, language: 'en', massUnit: 'kg' } as const;
+  const members: Actor[] = [];
+  for (const member of storyMembers) {
+    const { name, language, massUnit, sites } = member;
+    members.push(
+      await invite(coordinator, {
+        name,
+        email: memberEmail(name),
+        password: demoPassword,
+        role: 'member',
+        siteIds: idsOf(sites),
+        language,
+        massUnit,
+      }),
+    );
+  }
+  await invite(coordinator, { ...newcomer, ...storyFunder, role: 'funder', siteIds: [] });
+
+  const plan = planStory(today);
+  const book = await addLots(
+    coordinator,
+    plan.lots,
+    addDays(today, -truths.seasons * 365),
+    truths.seasons * 365,
+  );
+  const work = storyMembers.flatMap((member, index) =>
+    member.sites.map((code) => ({ code, actor: members[index] })),
+  );
+  await Promise.all(
+    [0, 1, 2].map(async (lane) => {
+      for (const { code, actor } of work.filter((_, index) => index % 3 === lane)) {
+        const siteId = siteIds.get(code);
+        if (!actor || !siteId) throw new Error(`nobody works at ${code}`);
+        const count = await recordSite(actor, plan, book, code, siteId);
+        console.log(`  ${code}: ${count} batches`);
+      }
+    }),
+  );
+  const [firstMember] = storyMembers;
+  const signIn = (role: string, { name, email }: { name: string; email: string }) => ({
+    role,
+    name,
+    email,
+    password: demoPassword,
+  });
+  return [
+    signIn('coordinator', storyCoordinator),
+    ...(firstMember
+      ? [signIn('member', { name: firstMember.name, email: memberEmail(firstMember.name) })]
+      : []),
+    signIn('funder', storyFunder),
+  ];
+}
