@@ -51,7 +51,7 @@ const steps: [title: string, run: (counts: Counts[]) => Promise<void>][] = [
       tested(counts, vitestCounts, reports.unit, () =>
         runProgram(bin('vitest'), [
           'run',
-          '--reporter=dot',
+          '--reporter=default',
           '--reporter=json',
           `--outputFile.json=${reports.unit}`,
         ]),
