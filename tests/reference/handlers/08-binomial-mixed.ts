@@ -19,6 +19,10 @@ const questions = z.object({
   lrt: z.array(z.object({ null_formula: z.string() })).default([]),
   population: z.object({ factor: z.string() }).optional(),
   separated_level: z.string().optional(),
+  // Without a fixed factor the second program's answers come without names.
+  glmmTMB_check: z
+    .object({ fixef: z.union([z.array(z.number()), z.record(z.string(), z.number())]) })
+    .optional(),
 });
 
 type Counts = Pick<BinomialMixedInput, 'events' | 'trials'>;
@@ -48,11 +52,7 @@ function zValues(fit: BinomialMixedFit) {
   );
 }
 
-function quadratureFits(
-  fit: BinomialMixedFit,
-  model: BinomialMixedInput,
-  asked: Record<string, { nAGQ: number }>,
-) {
+function quadratureFits(model: BinomialMixedInput, asked: Record<string, { nAGQ: number }>) {
   const saturated = saturatedMinusTwoLogLikelihood(model.events, model.trials);
   return Object.fromEntries(
     Object.entries(asked).map(([key, { nAGQ }]) => {
@@ -109,6 +109,18 @@ function separationAnswer(fit: BinomialMixedFit, factorNames: readonly string[])
   };
 }
 
+/** The answers of another program, or of a looser call, for the same model. */
+function otherAnswers(fit: BinomialMixedFit, unnamed: boolean) {
+  const fixef = estimates(fit);
+  const se = standardErrors(fit);
+  return {
+    fixef: unnamed ? Object.values(fixef) : fixef,
+    se: unnamed ? Object.values(se) : se,
+    theta: [...fit.theta],
+    neg2loglik: fit.minusTwoLogLikelihood,
+  };
+}
+
 /** `cbind(x, n - x)` names the columns of events and trials. */
 function counts(response: string, data: Parameters<typeof numbers>[0]): Counts {
   const [, events = '', trials = ''] = /^cbind\(\s*(\w+)\s*,\s*(\w+)\s*-\s*\w+\s*\)$/.exec(response) ?? [];
@@ -130,81 +142,82 @@ export const handler: ReferenceHandler = {
     const plain = estimated(fitBinomialMixed({ ...model, random: [] }));
     const test = likelihoodRatioTest(plain, fit, true);
     const z = zValues(fit);
-    return requireAnswers(
-      expected,
-      {
-        fixef: estimates(fit),
-        se_hessian: standardErrors(fit),
-        se_rx: standardErrors(fit, fit.fixedGivenTheta),
-        vcov_hessian: covarianceOf(fit.fixed, fit.coefficients.length),
-        theta: [...fit.theta],
-        varcomp: fit.varianceComponents.map(({ term, variance, standardDeviation }) => ({
-          group: term,
-          terms: ['(Intercept)'],
-          covariance: [[variance]],
-          sd: [standardDeviation],
-          correlation: [[1]],
-        })),
-        singular: fit.zeroVarianceTerms.length > 0,
-        neg2loglik: fit.minusTwoLogLikelihood,
-        loglik: -fit.minusTwoLogLikelihood / 2,
-        aic: fit.aic,
-        bic: fit.bic,
-        n_obs: fit.observations,
-        n_params: fit.parameters,
-        z_value: byName(fit, (index) => z[index]),
-        p_value: byName(fit, (index) => 2 * normalSurvival(Math.abs(z[index] ?? Number.NaN))),
-        ranef: fit.randomEffects.map((effects) => ({
-          group: effects.term,
-          levels: effects.levels,
-          terms: ['(Intercept)'],
-          modes: [...effects.modes].map((mode) => [mode]),
-          conditional_variance: [...effects.conditionalVariances].map((variance) => [[variance]]),
-        })),
-        fitted: [...fit.fitted],
-        neg2loglik_exact_at_laplace_estimates: random.length === 1 ? minusTwoLogLikelihoodAt(fit) : undefined,
-        agq: quadratureFits(fit, model, asked.agq),
-        glm_without_random_effects: {
-          coef: estimates(plain),
-          neg2loglik: plain.minusTwoLogLikelihood,
-          lrt: plain.minusTwoLogLikelihood - fit.minusTwoLogLikelihood,
-          lrt_p_half_mixture_1df: test.kind === 'estimate' ? (test.boundaryPValue ?? null) : null,
-        },
-        lrt: asked.lrt.map(({ null_formula }) => {
-          const smaller = mixedTerms(
-            parseFormula(null_formula),
-            data,
-            Object.fromEntries(
-              [...formula.fixed, ...formula.random].flat().map((name) => [name, levels(name)]),
-            ),
-          );
-          const reduced = estimated(
-            fitBinomialMixed({
-              ...own,
-              fixed: smaller.fixed,
-              random: smaller.random,
-              intercept: smaller.intercept,
-            }),
-          );
-          const result = estimated(likelihoodRatioTest(reduced, fit));
-          return {
-            null_formula,
-            neg2loglik_null: reduced.minusTwoLogLikelihood,
-            chisq: result.statistic,
-            df: result.degreesOfFreedom,
-            p_value: result.pValue,
-          };
-        }),
-        population: asked.population
-          ? population(fit, asked.population.factor, levels(asked.population.factor))
-          : undefined,
+    return requireAnswers(expected, {
+      fixef: estimates(fit),
+      se_hessian: standardErrors(fit),
+      se_rx: standardErrors(fit, fit.fixedGivenTheta),
+      vcov_hessian: covarianceOf(fit.fixed, fit.coefficients.length),
+      theta: [...fit.theta],
+      varcomp: fit.varianceComponents.map(({ term, variance, standardDeviation }) => ({
+        group: term,
+        terms: ['(Intercept)'],
+        covariance: [[variance]],
+        sd: [standardDeviation],
+        correlation: [[1]],
+      })),
+      singular: fit.zeroVarianceTerms.length > 0,
+      neg2loglik: fit.minusTwoLogLikelihood,
+      loglik: -fit.minusTwoLogLikelihood / 2,
+      aic: fit.aic,
+      bic: fit.bic,
+      n_obs: fit.observations,
+      n_params: fit.parameters,
+      z_value: byName(fit, (index) => z[index]),
+      p_value: byName(fit, (index) => 2 * normalSurvival(Math.abs(z[index] ?? Number.NaN))),
+      ranef: fit.randomEffects.map((effects) => ({
+        group: effects.term,
+        levels: effects.levels,
+        terms: ['(Intercept)'],
+        modes: [...effects.modes].map((mode) => [mode]),
+        conditional_variance: [...effects.conditionalVariances].map((variance) => [[variance]]),
+      })),
+      fitted: [...fit.fitted],
+      neg2loglik_exact_at_laplace_estimates: random.length === 1 ? minusTwoLogLikelihoodAt(fit) : undefined,
+      agq: quadratureFits(model, asked.agq),
+      glm_without_random_effects: {
+        coef: estimates(plain),
+        neg2loglik: plain.minusTwoLogLikelihood,
+        lrt: plain.minusTwoLogLikelihood - fit.minusTwoLogLikelihood,
+        lrt_p_half_mixture_1df: test.kind === 'estimate' ? (test.boundaryPValue ?? null) : null,
       },
-      ['default_glmer_call', 'glmmTMB_check'],
-    );
+      lrt: asked.lrt.map(({ null_formula }) => {
+        const smaller = mixedTerms(
+          parseFormula(null_formula),
+          data,
+          Object.fromEntries(
+            [...formula.fixed, ...formula.random].flat().map((name) => [name, levels(name)]),
+          ),
+        );
+        const reduced = estimated(
+          fitBinomialMixed({
+            ...own,
+            fixed: smaller.fixed,
+            random: smaller.random,
+            intercept: smaller.intercept,
+          }),
+        );
+        const result = estimated(likelihoodRatioTest(reduced, fit));
+        return {
+          null_formula,
+          neg2loglik_null: reduced.minusTwoLogLikelihood,
+          chisq: result.statistic,
+          df: result.degreesOfFreedom,
+          p_value: result.pValue,
+        };
+      }),
+      population: asked.population
+        ? population(fit, asked.population.factor, levels(asked.population.factor))
+        : undefined,
+      default_glmer_call: otherAnswers(fit, false),
+      glmmTMB_check: otherAnswers(fit, Array.isArray(asked.glmmTMB_check?.fixef)),
+    });
   },
 
   tolerance(path, file): Tolerance {
     const stated = (name: string) => statedTolerance(file, name);
+    // A default call stops early: the file puts its standard errors at 1 to 1.3 % off.
+    if (path.startsWith('default_glmer_call')) return { relative: 0.02, absolute: 2e-3 };
+    if (path.startsWith('glmmTMB_check.')) return { relative: 2e-4, absolute: stated('deviance_absolute') };
     if (/(neg2loglik|loglik|aic|bic|lrt$|chisq)/.test(path))
       return { relative: 0, absolute: stated('deviance_absolute') };
     if (/(se_hessian|se_rx|se_logit|vcov|z_value)/.test(path))

@@ -37,10 +37,9 @@ export function parseFormula(text: string): ModelFormula {
 
 /** All main effects and interactions of a * b * ... */
 function crossed(names: readonly string[]): string[][] {
-  return names.reduce<string[][]>(
-    (terms, name) => [...terms, [name], ...terms.map((term) => [...term, name])],
-    [],
-  );
+  const terms: string[][] = [];
+  for (const name of names) terms.push([name], ...terms.map((term) => [...term, name]));
+  return terms;
 }
 
 export type DataColumns = Readonly<Record<string, readonly (string | number | null)[]>>;
