@@ -11,13 +11,13 @@ export type CusumLimit = {
 };
 
 /** The limits tried, in lattice points: beyond this an alarm would come too late to be of use. */
-const LARGEST_LIMIT = 1_200;
+const LARGEST_LIMIT = 800;
 
 /**
  * The lowest limit (a multiple of 1 / scale) at which the average run length is at least `targetRunLength` steps.
  * With `trueOdds` 1 that is the mean number of batches between false alarms.
  *
- * @returns the limit and its run length, or `out-of-range` when no limit up to 1200 / scale is high enough.
+ * @returns the limit and its run length, or `out-of-range` when no limit up to 800 / scale is high enough.
  */
 export function cusumLimit(
   batches: readonly TypicalBatch[],

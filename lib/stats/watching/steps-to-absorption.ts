@@ -19,13 +19,17 @@ export function stepsToAbsorption(transitions: Float64Array, states: number): Fl
   for (let last = states - 1; last > 0; last -= 1) {
     const pivot = elementAt(matrix, last * states + last);
     const pivotRow = matrix.subarray(last * states, last * states + last);
+    // Column 0 takes all moves to the floor; beyond it a row is empty up to its lowest move.
+    let lowest = 1;
+    while (lowest < last && pivotRow[lowest] === 0) lowest += 1;
     for (let row = 0; row < last; row += 1) {
       const entry = elementAt(matrix, row * states + last);
       if (entry === 0) continue;
       const factor = entry / pivot;
       right[row] = elementAt(right, row) - factor * elementAt(right, last);
       const own = matrix.subarray(row * states, row * states + last);
-      for (let column = 0; column < last; column += 1) {
+      own[0] = elementAt(own, 0) - factor * elementAt(pivotRow, 0);
+      for (let column = lowest; column < last; column += 1) {
         own[column] = elementAt(own, column) - factor * elementAt(pivotRow, column);
       }
     }
