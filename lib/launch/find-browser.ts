@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
 import { inProject } from './project';
 
 const works = (program: string) =>
@@ -23,17 +24,29 @@ function fromApt(): string | undefined {
   return onPath('chromium');
 }
 
+/** The package's list of fonts names a fixed folder; this one names where they were unpacked, and the system's. */
+const fontList = (folder: string) => `<?xml version="1.0"?>
+<fontconfig>
+  <dir>${folder}/fonts</dir>
+  <dir>/usr/share/fonts</dir>
+  <cachedir>${folder}/cache</cachedir>
+</fontconfig>
+`;
+
 /** The browser in node_modules, unpacked into the project; it brings the system libraries it needs. */
 async function fromPackage(): Promise<string | undefined> {
   if (process.platform !== 'linux' || process.arch !== 'x64') return undefined;
   // The package looks for this name to decide whether to unpack its own libraries too.
   process.env.AWS_EXECUTION_ENV ??= 'AWS_Lambda_nodejs22.x';
   const system = process.env.TMPDIR;
-  process.env.TMPDIR = inProject('.pinset/browser');
-  mkdirSync(process.env.TMPDIR, { recursive: true });
+  const folder = inProject('.pinset/browser');
+  process.env.TMPDIR = folder;
+  mkdirSync(folder, { recursive: true });
   try {
     const { default: chromium } = await import('@sparticuz/chromium');
     const program = await chromium.executablePath();
+    const fonts = path.join(folder, 'fonts');
+    writeFileSync(path.join(fonts, 'fonts.conf'), fontList(fonts));
     return works(program) ? program : undefined;
   } finally {
     if (system === undefined) delete process.env.TMPDIR;
