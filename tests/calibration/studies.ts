@@ -7,6 +7,7 @@ import { coverageTables, levelTable } from './markdown-tables';
 import { planningCalibration } from './planning-calibration';
 import { poolingCalibration } from './pooling-calibration';
 import { differenceCoverage, proportionCoverage } from './proportion-calibration';
+import { ratioCalibration } from './ratio-calibration';
 import { stratifiedCoverage, stratifiedLevels } from './stratified-calibration';
 
 /** A part of the calibration; `run` gives its tables. `scaled` is the number of data sets asked for, or fewer. */
@@ -24,6 +25,10 @@ export const studies: readonly Study[] = [
         ...proportionCoverage(),
         ...differenceCoverage(),
       ]),
+  },
+  {
+    name: 'ratio',
+    run: (scaled) => levelTable('Biological efficiency of clustered batches', ratioCalibration(scaled(4000))),
   },
   { name: 'stratified', run: (scaled) => coverageTables(stratifiedCoverage(scaled(2000))) },
   {
