@@ -1,4 +1,8 @@
 import { requireCount, requireOpenProbability, requireProbability } from '../check-argument';
+import { ArgumentError } from '../outcome';
+
+/** All densities are held at once; no batch or site comes near this size. */
+const MOST_UNITS = 1_000_000;
 
 /**
  * P(X = k), k = 0 .. n, for `n` units of one cluster that are events with mean probability `mean` and correlate by
@@ -13,6 +17,7 @@ import { requireCount, requireOpenProbability, requireProbability } from '../che
  */
 export function betaBinomialDensities(n: number, mean: number, correlation: number): number[] {
   requireCount('n', n);
+  if (n > MOST_UNITS) throw new ArgumentError('n', `must be at most ${MOST_UNITS}, not ${n}`);
   requireProbability('mean', mean);
   if (correlation !== 0) requireOpenProbability('correlation', correlation);
   if (mean === 0 || mean === 1) {

@@ -121,6 +121,14 @@ describe('betaBinomialDensities', () => {
   });
 });
 
+describe('very large counts', () => {
+  it('are worked out, or refused by name where every count would have to be listed', () => {
+    expect(binomialTest(1e8, 1e9, 0.1)).toMatchObject({ twoSidedLeastLikely: 1, n: 1e9 });
+    expect(observedExpected(1e9, 1e9, 0.95)).toMatchObject({ estimate: 1 });
+    expect(() => betaBinomialDensities(1e9, 0.1, 0.1)).toThrow(/^n:/);
+  });
+});
+
 describe('funnel', () => {
   const sites = [
     { label: 'Alder', events: 4, units: 40 },
