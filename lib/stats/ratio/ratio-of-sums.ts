@@ -14,9 +14,9 @@ export type RatioOfSums = {
   readonly rows: number;
   readonly clusters: number;
   /** clusters - 1. */
-  readonly df: number;
-  readonly numeratorSum: number;
-  readonly denominatorSum: number;
+  readonly degreesOfFreedom: number;
+  readonly sumNumerator: number;
+  readonly sumDenominator: number;
 };
 
 const NO_ROWS = cannotCompute('no-data', 'There are no batches to take a ratio of.');
@@ -37,34 +37,35 @@ const ONE_CLUSTER = cannotCompute(
  * ratio give an interval without width, which says only that the data showed no spread.
  * Source: Cochran (1977), Sampling Techniques, 3rd edition, sections 2.11 and 6.4 (sections from memory).
  *
- * @param level two-sided, 0 < level < 1.
+ * @param level two-sided, 0 < level < 1; 0.95 unless told.
  * @throws ArgumentError when the lists differ in length, a value is negative or not finite, or the level is out of range.
  */
-export function ratioOfSums(input: RatioRows & { readonly level: number }): RatioOfSums | CannotCompute {
-  requireOpenProbability('level', input.level);
+export function ratioOfSums(input: RatioRows & { readonly level?: number }): RatioOfSums | CannotCompute {
+  const { level = 0.95 } = input;
+  requireOpenProbability('level', level);
   const clusters = clusterSums(input);
   if (clusters.length === 0) return NO_ROWS;
-  const numeratorSum = total(input.numerator);
-  const denominatorSum = total(input.denominator);
-  if (denominatorSum === 0) return ZERO_DENOMINATOR;
-  const estimate = numeratorSum / denominatorSum;
+  const sumNumerator = total(input.numerator);
+  const sumDenominator = total(input.denominator);
+  if (sumDenominator === 0) return ZERO_DENOMINATOR;
+  const estimate = sumNumerator / sumDenominator;
   const df = clusters.length - 1;
   const about = {
     estimate,
     method: 'ratio of sums, linearised cluster-robust variance',
     rows: input.numerator.length,
     clusters: clusters.length,
-    df,
-    numeratorSum,
-    denominatorSum,
+    degreesOfFreedom: df,
+    sumNumerator,
+    sumDenominator,
   };
   if (df === 0) return { kind: 'estimate', ...about, standardError: ONE_CLUSTER, interval: ONE_CLUSTER };
-  const standardError = linearisedStandardError(clusters, estimate, denominatorSum);
+  const standardError = linearisedStandardError(clusters, estimate, sumDenominator);
   return {
     kind: 'estimate',
     ...about,
     standardError,
-    interval: tInterval(estimate, standardError, df, input.level),
+    interval: tInterval(estimate, standardError, df, level),
   };
 }
 

@@ -29,11 +29,11 @@ export const handler: ReferenceHandler = {
     return {
       rows: ratio.rows,
       k: ratio.clusters,
-      sum_y: ratio.numeratorSum,
-      sum_x: ratio.denominatorSum,
+      sum_y: ratio.sumNumerator,
+      sum_x: ratio.sumDenominator,
       ratio: ratio.estimate,
       se_linearised: number(ratio.standardError),
-      df: ratio.df,
+      df: ratio.degreesOfFreedom,
       t_interval: limits(ratio.interval),
       ...(jackknife.kind === 'estimate' && {
         se_jackknife: jackknife.standardErrorAboutMean,
