@@ -6,12 +6,14 @@ import errors from './en/errors.json';
 import failure from './en/failure.json';
 import figures from './en/figures.json';
 import findings from './en/findings.json';
+import help from './en/help.json';
 import lots from './en/lots.json';
 import people from './en/people.json';
 import questions from './en/questions.json';
 import report from './en/report.json';
 import settings from './en/settings.json';
 import sites from './en/sites.json';
+import today from './en/today.json';
 import treatments from './en/treatments.json';
 import vocabulary from './en/vocabulary.json';
 import weighings from './en/weighings.json';
@@ -26,12 +28,14 @@ export const en = {
   failure,
   figures,
   findings,
+  help,
   lots,
   people,
   questions,
   report,
   settings,
   sites,
+  today,
   treatments,
   vocabulary,
   weighings,

@@ -7,12 +7,14 @@ import errors from './es/errors.json';
 import failure from './es/failure.json';
 import figures from './es/figures.json';
 import findings from './es/findings.json';
+import help from './es/help.json';
 import lots from './es/lots.json';
 import people from './es/people.json';
 import questions from './es/questions.json';
 import report from './es/report.json';
 import settings from './es/settings.json';
 import sites from './es/sites.json';
+import today from './es/today.json';
 import treatments from './es/treatments.json';
 import vocabulary from './es/vocabulary.json';
 import weighings from './es/weighings.json';
@@ -27,12 +29,14 @@ export const es: Messages = {
   failure,
   figures,
   findings,
+  help,
   lots,
   people,
   questions,
   report,
   settings,
   sites,
+  today,
   treatments,
   vocabulary,
   weighings,

@@ -1,0 +1,44 @@
+import { z } from 'zod';
+import { optionalCelsiusField } from '../fields/celsius-field';
+import { choiceField } from '../fields/choice-field';
+import { countField, optionalCountField } from '../fields/count-field';
+import { idField } from '../fields/id-field';
+import { optionalMoistureField } from '../fields/percent-field';
+import { optionalPhField } from '../fields/ph-field';
+import { revisionField } from '../fields/revision-field';
+import { textField } from '../fields/text-field';
+
+const changed = { id: idField, revision: revisionField, reason: textField(1000) };
+const names = { nameEn: textField(80), nameEs: textField(80) };
+
+export const changeMethodInput = z.object({
+  ...changed,
+  ...names,
+  minCelsius: optionalCelsiusField(),
+  maxCelsius: optionalCelsiusField(),
+  minPh: optionalPhField,
+  minMinutes: optionalCountField({ most: 60_000 }),
+  maxMinutes: optionalCountField({ most: 60_000 }),
+});
+
+export const changeMaterialInput = z.object({
+  ...changed,
+  ...names,
+  receivedMoisturePercent: optionalMoistureField(),
+});
+
+export const changeSpeciesInput = z.object({
+  ...changed,
+  ...names,
+  limeTolerant: choiceField(['yes', 'no']),
+  colonisedDays: optionalCountField({ most: 2000 }),
+  pinsDays: optionalCountField({ most: 2000 }),
+  firstHarvestDays: optionalCountField({ most: 2000 }),
+  betweenFlushesDays: optionalCountField({ most: 2000 }),
+});
+
+export const changeWindowInput = z.object({
+  ...changed,
+  contaminationDays: countField({ most: 2000 }),
+  yieldDays: countField({ most: 4000 }),
+});
