@@ -1,3 +1,4 @@
+import { spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -6,6 +7,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type EmbeddedServer, openEmbeddedServer } from '@/lib/database/embedded/embedded-server';
 import { whoAnswers } from '@/lib/database/embedded/running-server';
 import { asSuperuser } from '@/lib/database/embedded/server-access';
+import { serverAccount } from '@/lib/database/embedded/server-account';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'cluster-'));
 const lockFile = () => path.join(first.dataFolder, 'postmaster.pid');
@@ -109,10 +111,15 @@ describe('the embedded server', () => {
     const server = await hold('before');
     const lock = readFileSync(lockFile(), 'utf8').split('\n');
     await server.release();
-    writeFileSync(lockFile(), [String(process.pid), ...lock.slice(1)].join('\n'));
-    const again = await hold('after');
-    expect(serverPid()).not.toBe(process.pid);
-    expect(again.port).toBe(server.port);
+    const other = spawn('sleep', ['60'], { cwd: '/', ...serverAccount() });
+    try {
+      writeFileSync(lockFile(), [String(other.pid), ...lock.slice(1)].join('\n'));
+      const again = await hold('after');
+      expect(serverPid()).not.toBe(other.pid);
+      expect(again.port).toBe(server.port);
+    } finally {
+      other.kill();
+    }
   });
 
   it('does not take a port that somebody else listens on', async () => {
