@@ -1,0 +1,142 @@
+import { requireFinite } from '../check-argument';
+import { proportion } from '../distribution/beta-log-odds';
+import { chiSquareSurvival } from '../distribution/chi-square';
+import { elementAt } from '../element-at';
+import { ArgumentError, type CannotCompute, cannotCompute } from '../outcome';
+import { betaBinomialSurface } from './beta-binomial-surface';
+import { type ClusteredRows, clusterCounts } from './cluster-counts';
+import { type NewtonMaximum, newtonMaximum } from './newton-maximum';
+
+export type BetaBinomialFit = {
+  readonly kind: 'estimate';
+  /** Logit of the proportion, one coefficient per column of the design. */
+  readonly coefficients: readonly number[];
+  /** From the observed information. */
+  readonly standardErrors: readonly number[];
+  /** Intra-cluster correlation, 0 when the likelihood is highest without any. */
+  readonly rho: number;
+  /** Whether the maximum is at rho = 0, where the fit is the binomial one. */
+  readonly boundary: boolean;
+  /** logit rho with its standard error; a reason at the boundary. */
+  readonly logitRho: { readonly estimate: number; readonly standardError: number } | CannotCompute;
+  /** With binomial coefficients. */
+  readonly logLikelihood: number;
+  readonly binomialLogLikelihood: number;
+  /** Likelihood-ratio test of rho = 0, its p-value half that of chi-square(1), as rho = 0 is a boundary. */
+  readonly likelihoodRatio: number;
+  readonly pValue: number;
+  readonly method: string;
+  readonly clusters: number;
+};
+
+/** A logit this far out is a fitted proportion of 0 or 1. */
+const SEPARATED = 25;
+/** logit rho below this is rho = 0 to every digit shown. */
+const LEAST_LOGIT_RHO = -14;
+
+/**
+ * The beta-binomial model by maximum likelihood: events of cluster i are binomial with a probability from a beta
+ * distribution of mean mu_i, logit mu_i = design_i * coefficients, and intra-cluster correlation rho.
+ *
+ * Newton's method from several starts with analytic derivatives; the maximum is compared with rho = 0. The boundary
+ * fit's standard errors are the binomial ones. No units, or the same outcome throughout (in a group of the design):
+ * a reason. A design whose columns are not independent: a reason.
+ * Source: Williams (1975), Biometrics 31:949-952; Self & Liang (1987) for the test (citations from memory).
+ *
+ * @param design one row of covariates per row of counts, with a column of ones where an intercept is meant; default
+ *   just an intercept. With `cluster` labels, rows of one cluster must have the same covariates.
+ * @throws ArgumentError as clusterCounts, for a ragged design, or one that is not finite or differs within a cluster.
+ */
+export function betaBinomialFit(
+  rows: ClusteredRows & { readonly design?: readonly (readonly number[])[] },
+): BetaBinomialFit | CannotCompute {
+  const { clusters } = clusterCounts(rows);
+  const design = rows.design ?? rows.events.map(() => [1]);
+  const covariates = covariatesByCluster(rows, design);
+  if (clusters.length === 0) return cannotCompute('no-data', 'There are no units to fit a model to.');
+  const data = {
+    events: clusters.map((cluster) => cluster.events),
+    trials: clusters.map((cluster) => cluster.trials),
+    design: clusters.map((cluster) => covariates.get(cluster.label) ?? []),
+  };
+  const size = data.design[0]?.length ?? 0;
+  const binomial = newtonMaximum(betaBinomialSurface(data, false), new Float64Array(size));
+  if (separated(data.design, binomial.at)) {
+    return cannotCompute(
+      'separation',
+      'A group in which every unit had the same outcome has no finite logit.',
+    );
+  }
+  if (binomial.covariance === undefined) {
+    return cannotCompute('not-identifiable', 'The columns of the design are not independent of each other.');
+  }
+  const surface = betaBinomialSurface(data, true);
+  const best = [-4, -2, 0]
+    .map((start) => newtonMaximum(surface, Float64Array.from([...binomial.at, start])))
+    .reduce((one, two) => (two.value > one.value ? two : one));
+  const logitRho = elementAt(best.at, size);
+  const boundary = logitRho < LEAST_LOGIT_RHO || best.value <= binomial.value;
+  if (!boundary && best.covariance === undefined) {
+    return cannotCompute(
+      'did-not-converge',
+      'The likelihood is too flat to be maximised with these few groups.',
+    );
+  }
+  const fit = boundary ? binomial : best;
+  const ratio = boundary ? 0 : 2 * (best.value - binomial.value);
+  return {
+    kind: 'estimate',
+    coefficients: [...fit.at.slice(0, size)],
+    standardErrors: standardErrors(fit).slice(0, size),
+    rho: boundary ? 0 : proportion(logitRho),
+    boundary,
+    logitRho: boundary
+      ? cannotCompute('no-variation', 'Groups differ no more than chance alone would make them.')
+      : { estimate: logitRho, standardError: elementAt(standardErrors(fit), size) },
+    logLikelihood: fit.value,
+    binomialLogLikelihood: binomial.value,
+    likelihoodRatio: ratio,
+    pValue: boundary ? 1 : 0.5 * chiSquareSurvival(ratio, 1),
+    method: 'beta-binomial, maximum likelihood',
+    clusters: clusters.length,
+  };
+}
+
+function covariatesByCluster(
+  rows: ClusteredRows,
+  design: readonly (readonly number[])[],
+): Map<string, readonly number[]> {
+  if (design.length !== rows.events.length) {
+    throw new ArgumentError('design', `has ${design.length} rows, events ${rows.events.length}`);
+  }
+  const width = design[0]?.length ?? 0;
+  const byCluster = new Map<string, readonly number[]>();
+  design.forEach((covariates, row) => {
+    if (covariates.length !== width)
+      throw new ArgumentError(`design[${row}]`, 'has another number of columns');
+    covariates.forEach((value, column) => {
+      requireFinite(`design[${row}][${column}]`, value);
+    });
+    const label = rows.cluster === undefined ? String(row) : elementAt(rows.cluster, row);
+    const known = byCluster.get(label);
+    if (known?.some((value, column) => value !== covariates[column])) {
+      throw new ArgumentError(`design[${row}]`, 'differs within a cluster');
+    }
+    byCluster.set(label, covariates);
+  });
+  return byCluster;
+}
+
+function separated(design: readonly (readonly number[])[], coefficients: Float64Array): boolean {
+  return design.some((row) => {
+    let eta = 0;
+    row.forEach((covariate, index) => {
+      eta += covariate * elementAt(coefficients, index);
+    });
+    return Math.abs(eta) > SEPARATED;
+  });
+}
+
+function standardErrors({ at, covariance }: NewtonMaximum): number[] {
+  return Array.from(at, (_, index) => Math.sqrt(covariance?.[index * at.length + index] ?? 0));
+}
