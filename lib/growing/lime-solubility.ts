@@ -24,7 +24,7 @@ const solubilityTable = [
 export function limeSolubility(celsius: number): Answer<number> {
   for (const [index, upper] of solubilityTable.entries()) {
     const lower = solubilityTable[index - 1];
-    if (!lower || celsius < lower.celsius || celsius > upper.celsius) continue;
+    if (!lower || !(celsius >= lower.celsius && celsius <= upper.celsius)) continue;
     const share = (celsius - lower.celsius) / (upper.celsius - lower.celsius);
     return answer(lower.gramsPerLitre + share * (upper.gramsPerLitre - lower.gramsPerLitre));
   }

@@ -22,7 +22,7 @@ export const saturatedLimePhTable: readonly { readonly celsius: number; readonly
 export function saturatedLimePh(celsius: number): Answer<number> {
   for (const [index, upper] of saturatedLimePhTable.entries()) {
     const lower = saturatedLimePhTable[index - 1];
-    if (!lower || celsius < lower.celsius || celsius > upper.celsius) continue;
+    if (!lower || !(celsius >= lower.celsius && celsius <= upper.celsius)) continue;
     const share = (celsius - lower.celsius) / (upper.celsius - lower.celsius);
     return answer(lower.ph + share * (upper.ph - lower.ph));
   }
