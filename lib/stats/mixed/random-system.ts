@@ -131,9 +131,21 @@ export class RandomSystem {
     return this.inverse[entryIndex(this.plan, j, j)] as number;
   }
 
-  /** S Z'(weights * column), by position. */
+  /** Z' times values over the rows, by position. */
+  crossProduct(values: Float64Array): Float64Array {
+    const target = new Float64Array(this.size);
+    this.addCrossProduct(values, target);
+    return target;
+  }
+
+  /** S Z' times values over the rows, by position, into `target`. */
   scaledCrossProduct(values: Float64Array, target: Float64Array): void {
     target.fill(0);
+    this.addCrossProduct(values, target);
+    for (let j = 0; j < this.size; j++) target[j] = (target[j] as number) * (this.scale[j] as number);
+  }
+
+  private addCrossProduct(values: Float64Array, target: Float64Array): void {
     const q = this.termCount;
     let at = 0;
     for (let row = 0; row < this.rowCount; row++) {
@@ -143,7 +155,22 @@ export class RandomSystem {
         target[j] = (target[j] as number) + value;
       }
     }
-    for (let j = 0; j < this.size; j++) target[j] = (target[j] as number) * (this.scale[j] as number);
+  }
+
+  /** x with every other term's levels at 0. */
+  ofTerm(k: number, x: Float64Array): Float64Array {
+    const own = new Float64Array(this.size);
+    for (const j of this.positionOf[k] as Int32Array) own[j] = x[j] as number;
+    return own;
+  }
+
+  /** Z_k x_k: for every row the value of its level of term k. */
+  valuesOfTerm(k: number, x: Float64Array): Float64Array {
+    const rows = new Float64Array(this.rowCount);
+    for (let row = 0; row < rows.length; row++) {
+      rows[row] = x[this.positions[row * this.termCount + k] as number] as number;
+    }
+    return rows;
   }
 
   /** Adds Z S u to the rows. */

@@ -8,7 +8,7 @@ import { type BinomialModel, prepareBinomial } from './binomial-model';
 import { fittedProbabilities } from './fitted-probabilities';
 import { jointHessian } from './joint-hessian';
 import { LaplaceCriterion } from './laplace-criterion';
-import { borderColumn } from './laplace-derivatives';
+import { borderColumn } from './laplace-curvature';
 import { QuadratureCriterion } from './quadrature-criterion';
 
 /** A fitted binomial mixed model. Everything linear is on the logit scale. */
@@ -47,6 +47,8 @@ export type BinomialMixedFit = {
 
 /** Where the search for the standard deviations starts: middling variation, well away from 0. */
 const START = 0.6;
+/** Distinct rows from which on time counts more than the last digits. */
+const LARGE = 10_000;
 
 /** Fits a binomial mixed model. See `BinomialMixedInput` and `BinomialMixedFit`. */
 export function fitBinomialMixed(input: BinomialMixedInput): BinomialMixedFit | CannotCompute {
@@ -62,13 +64,14 @@ export function fitBinomialModel(model: BinomialModel): BinomialMixedFit | Canno
   const criterion = model.quadraturePoints > 1 ? new QuadratureCriterion(model) : new LaplaceCriterion(model);
   const laplace = criterion instanceof QuadratureCriterion ? criterion.laplace : criterion;
   const start = Float64Array.of(...new Float64Array(q).fill(START), ...model.regression.b);
-  const minimum = bestTheta(criterion, start, q);
+  const large = model.classes.count > LARGE;
+  const minimum = bestTheta(criterion, start, q, large ? 1e-10 : 1e-13);
   if (!Number.isFinite(minimum.value) || !minimum.converged) {
     return cannotCompute('did-not-converge', 'The likelihood has no clear maximum for these data.');
   }
   const theta = minimum.x.slice(0, q);
   const free = Array.from(minimum.x.keys()).filter((i) => i >= q || theta[i] !== 0);
-  const hessian = jointHessian(criterion, minimum.x, minimum.curvature, free);
+  const hessian = jointHessian(criterion, minimum.x, minimum.curvature, free, large);
   const b = minimum.x.slice(q);
   const given = givenTheta(laplace, p);
   const covariance = fixedBlock(hessian, free, q, p);

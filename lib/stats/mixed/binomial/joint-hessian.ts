@@ -1,33 +1,38 @@
-import type { Criterion } from '../optimise/criterion';
+import type { GradientCriterion } from '../optimise/criterion';
 
-/** Step of the differences, in standard errors of the coordinate. */
+/** Steps of the differences, in standard errors of the coordinate. */
 const STEP = 1e-3;
+const ONE_SIDED_STEP = 2e-4;
 
 /**
- * Hessian of a criterion at a minimum by central differences of its exact gradient, over the free coordinates.
+ * Hessian of a criterion at a minimum by differences of its exact gradient, over the free coordinates: central ones, or for
+ * large data one-sided ones at half the cost, which leaves standard errors good to about 4 digits.
  *
  * @param x the minimum; @param curvature a rough Hessian there (row-major), which sets the steps.
  * @param free the coordinates to include: those on the boundary (theta = 0) are left out.
  */
 export function jointHessian(
-  criterion: Criterion,
+  criterion: GradientCriterion,
   x: Float64Array,
   curvature: Float64Array,
   free: readonly number[],
+  oneSided: boolean,
 ): Float64Array {
   const size = free.length;
   const hessian = new Float64Array(size * size);
+  const gradientAt = (coordinate: number, shift: number) => {
+    criterion.value(x.map((value, k) => (k === coordinate ? value + shift : value)));
+    return criterion.gradient();
+  };
+  const here = oneSided ? gradientAt(0, 0) : undefined;
   for (const [a, i] of free.entries()) {
     const steepness = curvature[i * criterion.dimension + i] as number;
-    const step = steepness > 0 ? STEP * Math.sqrt(2 / steepness) : STEP;
-    const gradientAt = (shift: number) => {
-      criterion.value(x.map((value, k) => (k === i ? value + shift : value)));
-      return criterion.derivatives().gradient;
-    };
-    const up = gradientAt(step);
-    const down = gradientAt(-step);
+    const step = (oneSided ? ONE_SIDED_STEP : STEP) * (steepness > 0 ? Math.sqrt(2 / steepness) : 1);
+    const up = gradientAt(i, step);
+    const down = here ?? gradientAt(i, -step);
+    const width = here ? step : 2 * step;
     for (const [b, j] of free.entries()) {
-      hessian[a * size + b] = ((up[j] as number) - (down[j] as number)) / (2 * step);
+      hessian[a * size + b] = ((up[j] as number) - (down[j] as number)) / width;
     }
   }
   for (let i = 0; i < size; i++) {

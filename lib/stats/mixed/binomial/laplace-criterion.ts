@@ -1,7 +1,8 @@
 import { dotProduct } from '../linear-algebra/small-matrix';
 import type { Criterion, Derivatives } from '../optimise/criterion';
 import type { BinomialModel } from './binomial-model';
-import { laplaceDerivatives } from './laplace-derivatives';
+import { laplaceCurvature } from './laplace-curvature';
+import { laplaceGradient } from './laplace-gradient';
 import { type LogisticState, logisticRows, newLogisticState } from './logistic-rows';
 
 /** Squared length (in A's metric) of a Newton step below which the modes count as found. */
@@ -18,20 +19,22 @@ const COSTLY_TAIL = 150;
  */
 export class LaplaceCriterion implements Criterion {
   readonly dimension: number;
-  readonly state: LogisticState;
+  state: LogisticState;
   u: Float64Array;
   theta: Float64Array;
   b: Float64Array;
   /** The part of the value that is not log|A|. */
   penalised = 0;
   private factored = false;
-  private readonly trial: LogisticState;
+  private trial: LogisticState;
+  private readonly fixedPart: Float64Array;
 
   constructor(readonly model: BinomialModel) {
     const q = model.system.termCount;
     this.dimension = q + model.columns.length;
     this.state = newLogisticState(model.rows.events.length);
     this.trial = newLogisticState(model.rows.events.length);
+    this.fixedPart = new Float64Array(model.rows.events.length);
     this.u = new Float64Array(model.system.size);
     this.theta = new Float64Array(q);
     this.b = new Float64Array(model.columns.length);
@@ -42,6 +45,7 @@ export class LaplaceCriterion implements Criterion {
     const q = system.termCount;
     this.theta = x.slice(0, q);
     this.b = x.slice(q);
+    this.setFixedPart();
     system.setScale(this.theta);
     if (!this.findModes()) return Number.POSITIVE_INFINITY;
     if (!this.refactor()) return Number.POSITIVE_INFINITY;
@@ -49,7 +53,13 @@ export class LaplaceCriterion implements Criterion {
   }
 
   derivatives(): Derivatives {
-    return laplaceDerivatives(this);
+    const { gradient, levelResidual } = laplaceGradient(this);
+    return { gradient, curvature: laplaceCurvature(this, levelResidual, gradient) };
+  }
+
+  /** The gradient alone, for differences of it. */
+  gradient(): Float64Array {
+    return laplaceGradient(this).gradient;
   }
 
   /** Moves u to the conditional modes. False when it does not get there. */
@@ -74,7 +84,7 @@ export class LaplaceCriterion implements Criterion {
         if (!this.refactor()) return false;
         fresh = true;
       }
-      const step = Float64Array.from(gradient);
+      const step = gradient.slice();
       system.solve(step);
       const decrement = dotProduct(gradient, step);
       if (decrement < MODES_FOUND) {
@@ -109,7 +119,8 @@ export class LaplaceCriterion implements Criterion {
   /** Takes the longest of 1, 1/2, 1/4 ... of a step that lowers the value; undefined when none does. */
   private stepTo(step: Float64Array, value: number): number | undefined {
     for (let length = 1; length > 1e-9; length /= 2) {
-      const next = this.u.map((at, j) => at + length * (step[j] as number));
+      const next = new Float64Array(step.length);
+      for (let j = 0; j < next.length; j++) next[j] = (this.u[j] as number) + length * (step[j] as number);
       const nextValue = this.evaluate(next, this.trial);
       if (nextValue <= value + 1e-13 * (1 + Math.abs(value))) {
         this.u = next;
@@ -122,16 +133,24 @@ export class LaplaceCriterion implements Criterion {
   }
 
   private evaluate(u: Float64Array, state: LogisticState): number {
-    const { system, columns, rows } = this.model;
-    state.eta.set(rows.offset);
-    for (const [k, column] of columns.entries()) {
-      const value = this.b[k] as number;
-      for (let i = 0; i < column.length; i++) {
-        state.eta[i] = (state.eta[i] as number) + value * (column[i] as number);
-      }
-    }
+    const { system, rows } = this.model;
+    state.eta.set(this.fixedPart);
     system.addRandomPart(u, state.eta);
     return logisticRows(rows, state) + dotProduct(u, u);
+  }
+
+  /** Offset + X b. */
+  private setFixedPart(): void {
+    const { columns, rows } = this.model;
+    const { fixedPart } = this;
+    fixedPart.set(rows.offset);
+    for (let k = 0; k < columns.length; k++) {
+      const column = columns[k] as Float64Array;
+      const value = this.b[k] as number;
+      for (let i = 0; i < column.length; i++) {
+        fixedPart[i] = (fixedPart[i] as number) + value * (column[i] as number);
+      }
+    }
   }
 
   private refactor(): boolean {

@@ -6,7 +6,7 @@ import type { NewRow } from '../design/fixed-term';
 import { rowVariance } from '../row-variance';
 import { type BinomialMixedFit, separatedReason } from './fit-binomial';
 import { LaplaceCriterion } from './laplace-criterion';
-import { borderColumn } from './laplace-derivatives';
+import { borderColumn } from './laplace-curvature';
 import { logistic, marginalProbability } from './marginal-probability';
 
 /** A probability with the log odds it comes from; the interval is normal on the logit and turned into probabilities. */

@@ -36,8 +36,16 @@ export class QuadratureCriterion implements Criterion {
   }
 
   derivatives(): Derivatives {
-    const x = this.x;
     const { gradient, curvature } = this.laplace.derivatives();
+    return { gradient: this.corrected(gradient), curvature };
+  }
+
+  gradient(): Float64Array {
+    return this.corrected(this.laplace.gradient());
+  }
+
+  private corrected(gradient: Float64Array): Float64Array {
+    const x = this.x;
     const full = gradient.map((slope, i) => {
       if (i === 0 && x[0] === 0) return 0;
       const shifted = (shift: number) => {
@@ -48,7 +56,7 @@ export class QuadratureCriterion implements Criterion {
       return slope + (shifted(step) - shifted(-step)) / (2 * step);
     });
     this.laplace.value(x);
-    return { gradient: full, curvature };
+    return full;
   }
 
   /** -2 log of (quadrature / Laplace), summed over levels, at the Laplace criterion's last value. */

@@ -46,6 +46,9 @@ export type LinearMixedFit = {
   readonly model: LinearModel;
 };
 
+/** Distinct rows from which on time counts more than the last digits. */
+const LARGE = 10_000;
+
 /** Fits a linear mixed model. See `LinearMixedInput` and `LinearMixedFit`. */
 export function fitLinearMixed(input: LinearMixedInput): LinearMixedFit | CannotCompute {
   const model = prepareLinear(input);
@@ -58,7 +61,12 @@ export function fitLinearModel(model: LinearModel, method: 'REML' | 'ML'): Linea
   const { system, cross, map, terms } = model;
   const q = system.termCount;
   const criterion = new ProfiledCriterion(system, cross, restricted);
-  const minimum = bestTheta(criterion, new Float64Array(q).fill(1), q);
+  const minimum = bestTheta(
+    criterion,
+    new Float64Array(q).fill(1),
+    q,
+    model.classes.count > LARGE ? 1e-10 : 1e-13,
+  );
   const solution = criterion.solution;
   if (!solution || !Number.isFinite(minimum.value)) {
     return cannotCompute(

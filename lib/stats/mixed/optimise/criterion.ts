@@ -7,4 +7,7 @@ export type Criterion = {
   derivatives(): Derivatives;
 };
 
+/** A criterion whose gradient can be had alone, and cheaper, at the x of the last call of `value`. */
+export type GradientCriterion = Criterion & { gradient(): Float64Array };
+
 export type Derivatives = { readonly gradient: Float64Array; readonly curvature: Float64Array };
