@@ -7,9 +7,9 @@ import {
 } from '@/lib/growing/biological-efficiency';
 import { beFromWetYield, impliedDryMatterFraction, yieldPerWetKilogram } from '@/lib/growing/wet-yield';
 import { questionBe, questionWeighing } from '@/lib/growing/yield-plausibility';
-import { expectReason, valueOf } from './expect-value';
+import { expectReason, given } from './expect-value';
 
-const be = (fresh: number, dry: number) => valueOf(biologicalEfficiency(fresh, dry)).bePercent;
+const be = (fresh: number, dry: number) => given(biologicalEfficiency(fresh, dry)).bePercent;
 
 describe('biological efficiency', () => {
   it.each([
@@ -47,7 +47,7 @@ describe('biological efficiency', () => {
       { freshGrams: 444, dryGrams: 500 },
       { freshGrams: 166, dryGrams: 1000 },
     ];
-    expect(valueOf(pooledBiologicalEfficiency(batches)).bePercent).toBeCloseTo(40.67, 2);
+    expect(given(pooledBiologicalEfficiency(batches)).bePercent).toBeCloseTo(40.67, 2);
     const mean = batches.reduce((sum, { freshGrams, dryGrams }) => sum + be(freshGrams, dryGrams) / 2, 0);
     expect(mean).toBeCloseTo(52.7, 2);
   });
@@ -78,7 +78,7 @@ describe('biological efficiency', () => {
     fc.assert(
       fc.property(fc.array(batch, { minLength: 1 }), (batches) => {
         const each = batches.map(({ freshGrams, dryGrams }) => be(freshGrams, dryGrams));
-        const pooled = valueOf(pooledBiologicalEfficiency(batches)).bePercent;
+        const pooled = given(pooledBiologicalEfficiency(batches)).bePercent;
         expect(pooled).toBeGreaterThanOrEqual(Math.min(...each) * (1 - 1e-12));
         expect(pooled).toBeLessThanOrEqual(Math.max(...each) * (1 + 1e-12));
       }),
@@ -99,18 +99,18 @@ describe('yield on the wet substrate', () => {
     ['ATILA16, 60 C', 136.08, 0.29, 46.92],
     ['ATILA16, formaldehyde', 271.28, 0.295, 91.96],
   ])('%s: %d g per wet kg at dry matter %d is BE %d', (_source, perKilogram, fraction, expected) => {
-    expect(valueOf(beFromWetYield(perKilogram, fraction))).toBeCloseTo(expected, 2);
+    expect(given(beFromWetYield(perKilogram, fraction))).toBeCloseTo(expected, 2);
   });
 
   it('implies the dry matter of published pairs', () => {
-    expect(valueOf(impliedDryMatterFraction(18.42, 97.58))).toBeCloseTo(0.1888, 4);
-    expect(valueOf(impliedDryMatterFraction(24.04, 100.54))).toBeCloseTo(0.2391, 4);
+    expect(given(impliedDryMatterFraction(18.42, 97.58))).toBeCloseTo(0.1888, 4);
+    expect(given(impliedDryMatterFraction(24.04, 100.54))).toBeCloseTo(0.2391, 4);
     expectReason(impliedDryMatterFraction(90, 0), 'out-of-range');
     expectReason(impliedDryMatterFraction(90, 50), 'out-of-range');
   });
 
   it('divides by the filled mass in kilograms', () => {
-    expect(valueOf(yieldPerWetKilogram(1200, 5000))).toBe(240);
+    expect(given(yieldPerWetKilogram(1200, 5000))).toBe(240);
     expectReason(yieldPerWetKilogram(1200, 0), 'wet-mass-missing');
     expectReason(yieldPerWetKilogram(null, 5000), 'fresh-mass-missing');
     expectReason(beFromWetYield(100, 0), 'out-of-range');

@@ -6,18 +6,18 @@ import {
   proteinPercentOfDryMatter,
   proteinRangeGrams,
 } from '@/lib/growing/mushroom-composition';
-import { expectReason, valueOf } from './expect-value';
+import { expectReason, given } from './expect-value';
 
 describe('composition of fresh mushrooms', () => {
   it('100 kg of oyster hold 1.8 to 3.3 kg protein (Mattila et al. 2002; USDA SR)', () => {
-    const range = valueOf(proteinRangeGrams(100_000, 'pleurotus_ostreatus'));
+    const range = given(proteinRangeGrams(100_000, 'pleurotus_ostreatus'));
     expect(range.lowGrams).toBeCloseTo(1800, 6);
     expect(range.highGrams).toBeCloseTo(3310, 6);
   });
 
   it('never gives a range that is upside down', () => {
     for (const code of Object.keys(freshComposition)) {
-      const range = valueOf(proteinRangeGrams(1000, code));
+      const range = given(proteinRangeGrams(1000, code));
       expect(range.lowGrams).toBeLessThan(range.highGrams);
     }
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type ContaminationRecord, contaminationOutcome } from '@/lib/growing/contamination-outcome';
 import { contaminationRatePercent } from '@/lib/growing/contamination-rate';
 import { liveUnits } from '@/lib/growing/live-units';
-import { expectReason, valueOf } from './expect-value';
+import { expectReason, given } from './expect-value';
 
 const batch: ContaminationRecord = {
   inoculatedUnits: 20,
@@ -17,12 +17,12 @@ const batch: ContaminationRecord = {
 
 describe('contamination rate', () => {
   it('is 10 % for 2 of 20 and 0 for 0 of 20', () => {
-    expect(valueOf(contaminationRatePercent(2, 20))).toBe(10);
-    expect(valueOf(contaminationRatePercent(0, 20))).toBe(0);
+    expect(given(contaminationRatePercent(2, 20))).toBe(10);
+    expect(given(contaminationRatePercent(0, 20))).toBe(0);
   });
 
   it('pools 2 of 20 and 5 of 10 to 23.33 %, not to the mean of 30 %', () => {
-    expect(valueOf(contaminationRatePercent(2 + 5, 20 + 10))).toBeCloseTo(23.33, 2);
+    expect(given(contaminationRatePercent(2 + 5, 20 + 10))).toBeCloseTo(23.33, 2);
   });
 
   it('is not defined without units, and more contaminated than inoculated is refused', () => {
@@ -35,7 +35,7 @@ describe('contamination rate', () => {
 
 describe('contamination outcome of a batch', () => {
   it('counts what was first found by the last day of the window, and later finds apart', () => {
-    const outcome = valueOf(
+    const outcome = given(
       contaminationOutcome({
         ...batch,
         findings: [
@@ -56,27 +56,27 @@ describe('contamination outcome of a batch', () => {
 
   it('is not inspected when nobody looked on or after the end of the window', () => {
     const early = { ...batch, looks: ['2026-04-28'], findings: [{ on: '2026-04-12', units: 2 }] };
-    expect(valueOf(contaminationOutcome(early))).toEqual({
+    expect(given(contaminationOutcome(early))).toEqual({
       kind: 'not-inspected',
       windowEnd: '2026-04-29',
       soFar: 2,
     });
-    expect(valueOf(contaminationOutcome(batch)).kind).toBe('not-inspected');
-    expect(valueOf(contaminationOutcome({ ...early, looks: ['2026-04-29'] })).kind).toBe('inspected');
-    expect(valueOf(contaminationOutcome({ ...batch, looks: ['2026-05-20'] }))).toMatchObject({
+    expect(given(contaminationOutcome(batch)).kind).toBe('not-inspected');
+    expect(given(contaminationOutcome({ ...early, looks: ['2026-04-29'] })).kind).toBe('inspected');
+    expect(given(contaminationOutcome({ ...batch, looks: ['2026-05-20'] }))).toMatchObject({
       contaminatedByWindowEnd: 0,
       contaminatedAtAnyTime: 0,
     });
   });
 
   it('is open until the last day of the window', () => {
-    expect(valueOf(contaminationOutcome({ ...batch, today: '2026-04-28' })).kind).toBe('window-open');
-    expect(valueOf(contaminationOutcome({ ...batch, today: '2026-04-29' })).kind).toBe('not-inspected');
+    expect(given(contaminationOutcome({ ...batch, today: '2026-04-28' })).kind).toBe('window-open');
+    expect(given(contaminationOutcome({ ...batch, today: '2026-04-29' })).kind).toBe('not-inspected');
   });
 
   it('is settled when no clean unit is left to look at', () => {
     const allBad = { ...batch, findings: [{ on: '2026-04-09', units: 20 }] };
-    expect(valueOf(contaminationOutcome(allBad))).toMatchObject({
+    expect(given(contaminationOutcome(allBad))).toMatchObject({
       kind: 'inspected',
       contaminatedByWindowEnd: 20,
     });
@@ -85,7 +85,7 @@ describe('contamination outcome of a batch', () => {
       findings: [{ on: '2026-04-09', units: 5 }],
       losses: [{ on: '2026-04-12', units: 15 }],
     };
-    expect(valueOf(contaminationOutcome(goneOtherwise))).toMatchObject({
+    expect(given(contaminationOutcome(goneOtherwise))).toMatchObject({
       kind: 'inspected',
       contaminatedByWindowEnd: 5,
       inoculatedUnits: 20,
@@ -131,8 +131,8 @@ describe('units still standing', () => {
       { units: 1, action: 'cut_out' },
       { units: 1, action: 'left_in_place' },
     ] as const;
-    expect(valueOf(liveUnits(20, contaminated, 4))).toBe(13);
-    expect(valueOf(liveUnits(20, contaminated, 4, 13))).toBe(0);
+    expect(given(liveUnits(20, contaminated, 4))).toBe(13);
+    expect(given(liveUnits(20, contaminated, 4, 13))).toBe(0);
     expectReason(liveUnits(20, contaminated, 18), 'more-than-inoculated');
   });
 });

@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import type { Answer, CannotReason } from '@/lib/growing/answer';
 
 /** The value of an answer, or a failed test that shows the reason. */
-export function valueOf<T>(result: Answer<T>): T {
+export function given<T>(result: Answer<T>): T {
   if (result.kind !== 'value') throw new Error(`cannot compute: ${JSON.stringify(result)}`);
   return result.value;
 }

@@ -6,11 +6,11 @@ import { gramsPerLogPerYear } from '@/lib/growing/log-yield';
 import { percentChange } from '@/lib/growing/percent-change';
 import { productionRate } from '@/lib/growing/production-rate';
 import { proposeFlush } from '@/lib/growing/propose-flush';
-import { expectReason, valueOf } from './expect-value';
+import { expectReason, given } from './expect-value';
 
 describe('shares by flush', () => {
   it('gives 47.8, 37.9 and 14.3 % for ARGAW23', () => {
-    const shares = valueOf(
+    const shares = given(
       flushShares([
         { flush: 1, grams: 166 },
         { flush: 2, grams: 131.6 },
@@ -28,7 +28,7 @@ describe('shares by flush', () => {
     fc.assert(
       fc.property(fc.array(weighing, { minLength: 1 }), (weighings) => {
         fc.pre(weighings.some((one) => one.grams > 0));
-        const shares = valueOf(flushShares(weighings));
+        const shares = given(flushShares(weighings));
         expect(shares.reduce((sum, share) => sum + share.sharePercent, 0)).toBeCloseTo(100, 8);
         const flushes = shares.map((share) => share.flush);
         expect(flushes).toEqual([...new Set(flushes)].sort((first, second) => first - second));
@@ -44,12 +44,12 @@ describe('shares by flush', () => {
 
 describe('production rate', () => {
   it('divides by the days to the last harvest', () => {
-    expect(valueOf(productionRate(80, '2026-03-01', '2026-05-20'))).toEqual({ percentPerDay: 1, days: 80 });
+    expect(given(productionRate(80, '2026-03-01', '2026-05-20'))).toEqual({ percentPerDay: 1, days: 80 });
   });
 
   it('differs from the figure to the first harvest: OLIVE20 105.0 % over 34.7 days would be 3.03', () => {
     expect(105 / 34.7).toBeCloseTo(3.03, 2);
-    expect(valueOf(productionRate(105, '2026-01-01', '2026-03-12')).percentPerDay).toBeCloseTo(1.5, 2);
+    expect(given(productionRate(105, '2026-01-01', '2026-03-12')).percentPerDay).toBeCloseTo(1.5, 2);
   });
 
   it('needs a last harvest after inoculation', () => {
@@ -60,14 +60,14 @@ describe('production rate', () => {
 
 describe('beds and logs', () => {
   it('gives beds in kilograms per square metre: AMB Express 2017 prints 26.6', () => {
-    expect(valueOf(bedYieldKgPerSquareMetre(26_600, 1))).toBeCloseTo(26.6, 10);
-    expect(valueOf(bedYieldKgPerSquareMetre(4882, 0.5))).toBeCloseTo(9.764, 10);
+    expect(given(bedYieldKgPerSquareMetre(26_600, 1))).toBeCloseTo(26.6, 10);
+    expect(given(bedYieldKgPerSquareMetre(4882, 0.5))).toBeCloseTo(9.764, 10);
     expectReason(bedYieldKgPerSquareMetre(1000, null), 'area-missing');
     expectReason(bedYieldKgPerSquareMetre(1000, 0), 'area-missing');
   });
 
   it('gives logs in grams per log per year, from one year on', () => {
-    expect(valueOf(gramsPerLogPerYear(20_000, 10, 1460))).toBeCloseTo(500.3, 1);
+    expect(given(gramsPerLogPerYear(20_000, 10, 1460))).toBeCloseTo(500.3, 1);
     expectReason(gramsPerLogPerYear(20_000, 10, 364), 'less-than-a-year');
     expectReason(gramsPerLogPerYear(20_000, 0, 800), 'no-inoculated-units');
   });
@@ -75,8 +75,8 @@ describe('beds and logs', () => {
 
 describe('percent change', () => {
   it('is +30 for 200 to 260 and -25 for 200 to 150, and has no baseline at 0', () => {
-    expect(valueOf(percentChange(200, 260))).toBeCloseTo(30, 10);
-    expect(valueOf(percentChange(200, 150))).toBeCloseTo(-25, 10);
+    expect(given(percentChange(200, 260))).toBeCloseTo(30, 10);
+    expect(given(percentChange(200, 150))).toBeCloseTo(-25, 10);
     expectReason(percentChange(0, 50), 'no-baseline');
   });
 });

@@ -11,7 +11,7 @@ import {
   saturatedLimePhTable,
 } from '@/lib/growing/saturated-lime-ph';
 import { usGallonsToLitres } from '@/lib/growing/volume-units';
-import { expectReason, valueOf } from './expect-value';
+import { expectReason, given } from './expect-value';
 
 describe('pH of saturated lime water (HJ 1147-2020)', () => {
   it.each([
@@ -21,7 +21,7 @@ describe('pH of saturated lime water (HJ 1147-2020)', () => {
     [0, 13.416],
     [50, 11.697],
   ])('at %d C is %d', (celsius, ph) => {
-    expect(valueOf(saturatedLimePh(celsius))).toBeCloseTo(ph, 6);
+    expect(given(saturatedLimePh(celsius))).toBeCloseTo(ph, 6);
   });
 
   it.each([
@@ -35,7 +35,7 @@ describe('pH of saturated lime water (HJ 1147-2020)', () => {
 
   it('by the coefficient of Bates 1956 at 20 C is 12.615, within 0.02 of the table', () => {
     expect(saturatedLimePhFromCoefficient(20)).toBeCloseTo(12.615, 10);
-    expect(Math.abs(saturatedLimePhFromCoefficient(20) - valueOf(saturatedLimePh(20)))).toBeLessThan(0.0221);
+    expect(Math.abs(saturatedLimePhFromCoefficient(20) - given(saturatedLimePh(20)))).toBeLessThan(0.0221);
   });
 
   it('curve and table agree within 0.02 at every row', () => {
@@ -47,7 +47,7 @@ describe('pH of saturated lime water (HJ 1147-2020)', () => {
   it('falls as the water warms, and is not given outside the table', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 49, noNaN: true }), (celsius) => {
-        expect(valueOf(saturatedLimePh(celsius + 1))).toBeLessThan(valueOf(saturatedLimePh(celsius)));
+        expect(given(saturatedLimePh(celsius + 1))).toBeLessThan(given(saturatedLimePh(celsius)));
       }),
     );
     for (const celsius of [-0.1, 50.1, Number.NaN]) expectReason(saturatedLimePh(celsius), 'outside-table');
@@ -56,7 +56,7 @@ describe('pH of saturated lime water (HJ 1147-2020)', () => {
 
 describe('lime dose', () => {
   it('5 g/L at 20 C dissolves 1.65, keeps 3.35 in reserve and cannot be above pH 12.64', () => {
-    const dose = valueOf(limeDose(250, 50, 20));
+    const dose = given(limeDose(250, 50, 20));
     expect(dose.gramsPerLitre).toBe(5);
     expect(dose.dissolvedGramsPerLitre).toBeCloseTo(1.65, 10);
     expect(dose.reserveGramsPerLitre).toBeCloseTo(3.35, 10);
@@ -65,7 +65,7 @@ describe('lime dose', () => {
   });
 
   it('1 g/L at 20 C has no reserve and no predicted pH', () => {
-    expect(valueOf(limeDose(50, 50, 20))).toMatchObject({
+    expect(given(limeDose(50, 50, 20))).toMatchObject({
       hasReserve: false,
       reserveGramsPerLitre: 0,
       expectedPh: null,
@@ -73,14 +73,14 @@ describe('lime dose', () => {
   });
 
   it('a 50 L bath at 5 g/L takes 250 g', () => {
-    expect(valueOf(limeForBath(50, 5))).toBe(250);
+    expect(given(limeForBath(50, 5))).toBe(250);
   });
 
   it('half a cup in 14 to 16 gallons is about 1 g/L: no reserve', () => {
-    const grams = valueOf(limeGramsFromCups(0.5));
+    const grams = given(limeGramsFromCups(0.5));
     expect(grams).toBeCloseTo(59.1, 1);
     for (const gallons of [14, 16]) {
-      const dose = valueOf(limeDose(grams, usGallonsToLitres(gallons), 20));
+      const dose = given(limeDose(grams, usGallonsToLitres(gallons), 20));
       expect(dose.gramsPerLitre).toBeGreaterThan(0.9);
       expect(dose.gramsPerLitre).toBeLessThan(1.2);
       expect(dose.hasReserve).toBe(false);
@@ -88,7 +88,7 @@ describe('lime dose', () => {
   });
 
   it('interpolates solubility to 1.59 g/L at 25 C, and 0.0203 mol/L is 1.504 g/L', () => {
-    expect(valueOf(limeSolubility(25))).toBeCloseTo(1.59, 10);
+    expect(given(limeSolubility(25))).toBeCloseTo(1.59, 10);
     expect(0.0203 * limeMolarMass).toBeCloseTo(1.504, 3);
     for (const celsius of [-1, 80, Number.NaN]) expectReason(limeSolubility(celsius), 'outside-table');
   });
@@ -121,8 +121,8 @@ describe('questions about a pH reading', () => {
   });
 
   it('a saturated bath trips the 12.5 waste rule at 10 and 20 C but not at 25 C', () => {
-    expect(isCorrosiveLimeWater(valueOf(saturatedLimePh(25)))).toBe(false);
-    expect(isCorrosiveLimeWater(valueOf(saturatedLimePh(20)))).toBe(true);
-    expect(isCorrosiveLimeWater(valueOf(saturatedLimePh(10)))).toBe(true);
+    expect(isCorrosiveLimeWater(given(saturatedLimePh(25)))).toBe(false);
+    expect(isCorrosiveLimeWater(given(saturatedLimePh(20)))).toBe(true);
+    expect(isCorrosiveLimeWater(given(saturatedLimePh(10)))).toBe(true);
   });
 });

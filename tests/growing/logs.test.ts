@@ -7,11 +7,11 @@ import {
 } from '@/lib/growing/log-dry-mass';
 import { logVolumeCubicMetres, taperedLogVolumeCubicMetres } from '@/lib/growing/log-volume';
 import { findLogWood, logWoods } from '@/lib/growing/log-wood';
-import { expectReason, valueOf } from './expect-value';
+import { expectReason, given } from './expect-value';
 
-const volume = valueOf(logVolumeCubicMetres(127, 1016));
+const volume = given(logVolumeCubicMetres(127, 1016));
 const kilograms = (code: number, part: 'wood' | 'wood_and_bark') =>
-  valueOf(logDryGramsFromVolume(code, volume, part)) / 1000;
+  given(logDryGramsFromVolume(code, volume, part)) / 1000;
 
 describe('log dry mass (FIA table, Miles & Smith 2009)', () => {
   it('has the volume of a log of 12.7 cm x 101.6 cm', () => {
@@ -53,7 +53,7 @@ describe('log dry mass (FIA table, Miles & Smith 2009)', () => {
   });
 
   it('takes 13.079 kg of green white oak for 7.651 kg dry', () => {
-    expect(valueOf(logDryGramsFromGreen(802, 13_079)) / 1000).toBeCloseTo(7.651, 3);
+    expect(given(logDryGramsFromGreen(802, 13_079)) / 1000).toBeCloseTo(7.651, 3);
   });
 
   it.each(logWoods.map((wood) => [wood.fiaCode, wood.name.en, wood] as const))(
@@ -72,8 +72,8 @@ describe('log dry mass (FIA table, Miles & Smith 2009)', () => {
   });
 
   it('takes the mean of two end areas for a tapered log', () => {
-    expect(valueOf(taperedLogVolumeCubicMetres(127, 127, 1016))).toBeCloseTo(volume, 12);
-    const tapered = valueOf(taperedLogVolumeCubicMetres(150, 100, 1000));
+    expect(given(taperedLogVolumeCubicMetres(127, 127, 1016))).toBeCloseTo(volume, 12);
+    const tapered = given(taperedLogVolumeCubicMetres(150, 100, 1000));
     expect(tapered).toBeCloseTo((Math.PI / 4) * ((0.15 ** 2 + 0.1 ** 2) / 2), 12);
   });
 

@@ -11,15 +11,15 @@ import {
 } from '@/lib/growing/moisture-basis';
 import { moistureFromDrying } from '@/lib/growing/moisture-from-drying';
 import { waterToAdd } from '@/lib/growing/water-to-add';
-import { expectReason, valueOf } from './expect-value';
+import { expectReason, given } from './expect-value';
 
-const wet = (percent: number) => valueOf(wetBasisPercent(percent));
-const dry = (percent: number) => valueOf(dryBasisPercent(percent));
+const wet = (percent: number) => given(wetBasisPercent(percent));
+const dry = (percent: number) => given(dryBasisPercent(percent));
 const anyWet = fc.double({ min: 0, max: 99, noNaN: true }).map(wet);
 
 describe('moisture on wet and dry basis', () => {
   it('follows the definitions (Biomass Energy Foundation 2010): 100 g drying to 30 g', () => {
-    const moisture = valueOf(moistureFromDrying(100, 30));
+    const moisture = given(moistureFromDrying(100, 30));
     expect(moisture.wetPercent).toBeCloseTo(70.0, 10);
     expect(moisture.dryPercent).toBeCloseTo(233.33, 2);
   });
@@ -69,7 +69,7 @@ describe('moisture on wet and dry basis', () => {
 
 describe('dry mass and water', () => {
   it('takes 10 kg straw at 12 % to 70 %', () => {
-    const straw = valueOf(waterToAdd(10_000, wet(12), wet(70)));
+    const straw = given(waterToAdd(10_000, wet(12), wet(70)));
     expect(straw.dryGrams).toBeCloseTo(8800, 6);
     expect(straw.finalGrams).toBeCloseTo(29_333.33, 2);
     expect(straw.waterGrams).toBeCloseTo(19_333.33, 2);
@@ -80,7 +80,7 @@ describe('dry mass and water', () => {
     [60, 2000, 60.0],
     [75, 1250, 96.0],
   ])('a 5 kg bag at %d %% holds %d g dry, so 1.2 kg is BE %d', (percent, dryGrams, be) => {
-    const held = valueOf(dryGramsFromWet(5000, wet(percent)));
+    const held = given(dryGramsFromWet(5000, wet(percent)));
     expect(held).toBeCloseTo(dryGrams, 8);
     expect((100 * 1200) / held).toBeCloseTo(be, 8);
   });
@@ -88,7 +88,7 @@ describe('dry mass and water', () => {
   it('dry and wet mass are inverse', () => {
     fc.assert(
       fc.property(anyWet, fc.integer({ min: 0, max: 1_000_000 }), (moisture, grams) => {
-        expect(valueOf(wetGramsFromDry(valueOf(dryGramsFromWet(grams, moisture)), moisture))).toBeCloseTo(
+        expect(given(wetGramsFromDry(given(dryGramsFromWet(grams, moisture)), moisture))).toBeCloseTo(
           grams,
           4,
         );
@@ -100,7 +100,7 @@ describe('dry mass and water', () => {
     const result = waterToAdd(10_000, wet(80), wet(70));
     expectReason(result, 'already-wetter');
     if (result.kind === 'cannot-compute') expect(result.values.excessGrams).toBeCloseTo(3333.33, 2);
-    expect(valueOf(waterToAdd(10_000, wet(70), wet(70))).waterGrams).toBeCloseTo(0, 8);
+    expect(given(waterToAdd(10_000, wet(70), wet(70))).waterGrams).toBeCloseTo(0, 8);
   });
 
   it('refuses a negative mass', () => {
@@ -109,7 +109,7 @@ describe('dry mass and water', () => {
   });
 
   it("mixes by mass: the mix's moisture is not the mean of the moistures", () => {
-    const mix = valueOf(
+    const mix = given(
       mixMoisture([
         { wetGrams: 9000, moisture: wet(10) },
         { wetGrams: 1000, moisture: wet(60) },
