@@ -1,0 +1,114 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getLocale, getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter';
+import { readComparison } from '@/lib/analysis/comparison/read-comparison';
+import { ComparisonChart } from '@/lib/ui/comparison/comparison-chart';
+import { comparisonFields, comparisonValues } from '@/lib/ui/comparison/comparison-fields';
+import { ComparisonTable } from '@/lib/ui/comparison/comparison-table';
+import { placeNames } from '@/lib/ui/comparison/place-names';
+import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
+import { Figure } from '@/lib/ui/figure/figure';
+import { loadFigureViews } from '@/lib/ui/figure/load-figure-views';
+import { FilterForm } from '@/lib/ui/form/filter-form';
+import { ButtonLink } from '@/lib/ui/page/button-link';
+import { EmptyState } from '@/lib/ui/page/empty-state';
+import { Heading } from '@/lib/ui/page/heading';
+
+export default async function ComparisonPage({ searchParams }: PageProps<'/comparison'>) {
+  const actor = await requireActor('coordinator');
+  const address = await searchParams;
+  const page = await readAs(actor, (context) => readComparison(context, address, new Date()));
+  const t = await getTranslations('comparison');
+  if (!page) {
+    return (
+      <>
+        <Heading text={t('heading')} />
+        <EmptyState text={t('empty')}>
+          <ButtonLink href="/sites">{t('toSites')}</ButtonLink>
+        </EmptyState>
+      </>
+    );
+  }
+  const { choices, filter, comparison } = page;
+  const locale = await getLocale();
+  const names = await placeNames(choices, actor.language);
+  const view = await loadFigureViews(actor.networkTimeZone);
+  const methods = names.sorted(comparison.methods);
+  const sites = names.sorted(comparison.sites);
+  const common = { timeZone: actor.networkTimeZone, massUnit: actor.massUnit };
+  const rowsOf = (query: string) => `/comparison/rows?${query}` as Route;
+  return (
+    <>
+      <Heading text={t('heading')} />
+      <p className="lead">{await scopeSentence(page, actor.language, locale)}</p>
+      <FilterForm
+        action={'/comparison' as Route}
+        fields={await comparisonFields(choices, actor.language)}
+        values={comparisonValues(filter)}
+        chips={[]}
+      />
+      <div className="figures">
+        <Figure
+          label={t('contaminationTotal')}
+          view={view(comparison.total.contamination)}
+          rows={rowsOf(comparison.total.contamination.rowsQuery)}
+        />
+        <Figure
+          label={t('yieldTotal')}
+          view={view(comparison.total.yield)}
+          rows={rowsOf(comparison.total.yield.rowsQuery)}
+        />
+      </div>
+      <h2>{t('byMethod')}</h2>
+      <p>{t('methodNote')}</p>
+      <ComparisonChart
+        title={t('contaminationChart')}
+        reading={t('contaminationReading')}
+        rows={methods}
+        nameOf={(row) => names.methodName(row.method)}
+        figureOf={(row) => row.contamination}
+        timeZone={actor.networkTimeZone}
+      />
+      <ComparisonChart
+        title={t('yieldChart')}
+        reading={t('yieldReading')}
+        rows={methods}
+        nameOf={(row) => names.methodName(row.method)}
+        figureOf={(row) => row.yield}
+        timeZone={actor.networkTimeZone}
+      />
+      <ComparisonTable
+        caption={t('methodCaption')}
+        firstHeader={t('columns.method')}
+        rows={methods}
+        nameOf={(row) => names.methodName(row.method)}
+        {...common}
+      />
+      <h2>{t('bySite')}</h2>
+      <ComparisonTable
+        caption={t('siteCaption')}
+        firstHeader={t('columns.site')}
+        rows={sites}
+        nameOf={(row) => names.siteName(row.site)}
+        {...common}
+      />
+      <h2>{t('byCell')}</h2>
+      <ComparisonTable
+        caption={t('cellCaption')}
+        firstHeader={t('columns.site')}
+        rows={names.sorted(comparison.cells)}
+        nameOf={(row) => names.siteName(row.site)}
+        groupOf={(row) => names.methodName(row.method)}
+        {...common}
+      />
+      <p className="no-print">
+        <Link href={`/comparison/csv?${queryOfFilter(filter)}` as Route} prefetch={false}>
+          {t('csv')}
+        </Link>
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,67 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { addDays, todayInZone } from '@/lib/growing/calendar-date';
+import type { ContainerKind } from '@/lib/growing/vocabulary';
+import type { SiteDates } from './batch-facts';
+import type { ComparisonDefaults } from './comparison-filter';
+
+/** A record by its name in both languages of the product. */
+export type Named = { readonly id: string; readonly en: string; readonly es: string };
+
+/** Species, materials, methods and sites that can be chosen, and what the page opens on. */
+export type ComparisonChoices = {
+  readonly species: readonly Named[];
+  readonly materials: readonly Named[];
+  readonly methods: readonly Named[];
+  readonly sites: readonly { readonly id: string; readonly code: string; readonly name: string }[];
+  /** Today's date at each site. */
+  readonly today: SiteDates;
+  /** Undefined when the network has no batch yet. */
+  readonly defaults: ComparisonDefaults | undefined;
+};
+
+/** Two years: long enough to hold whole seasons, short enough to describe how things are done now. */
+const daysShown = 730;
+
+const named = { id: true, nameEn: true, nameEs: true } as const;
+type NamedRow = { id: string; nameEn: string; nameEs: string };
+
+function asNamed({ id, nameEn, nameEs }: NamedRow): Named {
+  return { id, en: nameEn, es: nameEs };
+}
+
+/** The page opens on the two years up to the latest batch and on the species and container most used in them. */
+async function readDefaults({ db, actor }: ReadContext): Promise<ComparisonDefaults | undefined> {
+  const [latest] = await db.$queryRaw<{ on: string | null }[]>`
+    select max(inoculated_on)::text as on from batch
+    where network_id = ${actor.networkId}::uuid and voided_at is null`;
+  const to = latest?.on;
+  if (!to) return undefined;
+  const from = addDays(to, -daysShown);
+  const [most] = await db.$queryRaw<{ species: string; container: ContainerKind }[]>`
+    select species_id::text as species, container_kind::text as container from batch
+    where network_id = ${actor.networkId}::uuid and voided_at is null
+      and inoculated_on between ${from}::date and ${to}::date
+    group by species_id, container_kind order by count(*) desc, species_id, container_kind limit 1`;
+  return most && { from, to, ...most };
+}
+
+/** What the filter form offers. Voided species, methods and the like stay, since old batches still name them. */
+export async function readComparisonChoices(context: ReadContext, now: Date): Promise<ComparisonChoices> {
+  const { db } = context;
+  const species = await db.species.findMany({ select: named, orderBy: { nameEn: 'asc' } });
+  const materials = await db.material.findMany({ select: named, orderBy: { nameEn: 'asc' } });
+  const methods = await db.method.findMany({ select: named, orderBy: { nameEn: 'asc' } });
+  const sites = await db.site.findMany({
+    select: { id: true, code: true, name: true, timeZone: true },
+    orderBy: { name: 'asc' },
+  });
+  return {
+    species: species.map(asNamed),
+    materials: materials.map(asNamed),
+    methods: methods.map(asNamed),
+    sites: sites.map(({ id, code, name }) => ({ id, code, name })),
+    today: new Map(sites.map(({ id, timeZone }) => [id, todayInZone(timeZone, now)])),
+    defaults: await readDefaults(context),
+  };
+}

@@ -1,0 +1,113 @@
+import { clusteredProportion } from '@/lib/stats/clustered/clustered-proportion';
+import { wilsonInterval } from '@/lib/stats/proportion/wilson-interval';
+import {
+  type FigureHistory,
+  type FigureMethod,
+  fewestClusters,
+  type ShownFigure,
+  type ShownInterval,
+  shownLevel,
+} from '../shown-figure';
+import { type ClusterBy, clusterLabel, commonMarks, leftOutOf, sizeOf } from './figure-ground';
+import type { JudgedBatch } from './judged-batch';
+
+export type FigureAsk = {
+  readonly batches: readonly JudgedBatch[];
+  readonly clusterBy: ClusterBy;
+  readonly pooled: { readonly species: boolean; readonly materials: boolean };
+  readonly asOf: string;
+  readonly rowsQuery: string;
+};
+
+const clusteredSource =
+  'Williams (1975), Biometrics 31:949-952: beta-binomial likelihood of the clusters, averaged over the unknown correlation within them';
+const wilsonSource = 'Wilson (1927); Newcombe (1998), Statistics in Medicine 17:857-872';
+
+/**
+ * Contaminated units over inoculated units, percent, of the batches whose window has passed and that somebody looked
+ * at. `by: 'window'` counts units first found by the window's end, `'any-time'` all. Beds are counted, not rated.
+ */
+export function contaminationFigure(ask: FigureAsk, by: 'window' | 'any-time'): ShownFigure {
+  const { batches, clusterBy } = ask;
+  const counted = batches.flatMap((batch) =>
+    batch.contamination.kind === 'counted' ? [{ batch, counts: batch.contamination }] : [],
+  );
+  const history = (method: FigureMethod, numerator: number, denominator: number): FigureHistory => ({
+    unit: 'percent',
+    n: sizeOf(counted.map(({ batch }) => batch)),
+    parts: { numerator, denominator, unit: 'units' },
+    method,
+    marks: commonMarks(
+      counted.map(({ batch }) => batch),
+      ask.pooled,
+    ),
+    leftOut: leftOutOf(batches, (batch) =>
+      batch.contamination.kind === 'left-out' ? batch.contamination.reason : undefined,
+    ),
+    asOf: ask.asOf,
+    rowsQuery: ask.rowsQuery,
+  });
+  const events = counted.map(({ counts }) => (by === 'window' ? counts.byWindowEnd : counts.atAnyTime));
+  const trials = counted.map(({ counts }) => counts.units);
+  const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+  const method: FigureMethod = {
+    code: 'clustered-proportion',
+    source: clusteredSource,
+    clusteredBy: clusterBy,
+  };
+  const about = history(method, sum(events), sum(trials));
+  if (counted.length === 0) {
+    const { parts: _parts, ...rest } = about;
+    return { ...rest, kind: 'cannot', reason: batches.length === 0 ? 'no-batches' : 'all-left-out' };
+  }
+  if (counted.some(({ batch }) => batch.facts.containerKind === 'bed')) {
+    return {
+      ...about,
+      method: { code: 'sum', source: '', clusteredBy: 'nothing' },
+      kind: 'counts',
+      reason: 'beds-are-counted',
+    };
+  }
+  if (counted.length === 1) return oneBatch(about, sum(events), sum(trials));
+  const cluster = counted.map(({ batch }) => clusterLabel(batch, clusterBy));
+  if (new Set(cluster).size < fewestClusters) {
+    return { ...about, kind: 'counts', reason: clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs' };
+  }
+  const answer = clusteredProportion({ events, trials, cluster, level: shownLevel });
+  if (answer.kind === 'cannot-compute') return { ...about, kind: 'counts', reason: 'not-enough-data' };
+  return {
+    ...about,
+    kind: 'figure',
+    value: 100 * answer.estimate,
+    interval: percentInterval(answer.interval),
+  };
+}
+
+/** Inside one batch the units are the sample: Wilson's interval. */
+function oneBatch(about: FigureHistory, events: number, trials: number): ShownFigure {
+  const method: FigureMethod = { code: 'wilson', source: wilsonSource, clusteredBy: 'unit' };
+  const interval = wilsonInterval(events, trials, shownLevel);
+  return {
+    ...about,
+    method,
+    kind: 'figure',
+    value: (100 * events) / trials,
+    interval: percentInterval(interval),
+  };
+}
+
+type StatsInterval =
+  | { kind: 'interval'; low: number; high: number; level: number; method: string }
+  | { kind: 'cannot-compute' };
+
+function percentInterval(interval: StatsInterval): ShownInterval {
+  return interval.kind === 'interval'
+    ? {
+        kind: 'interval',
+        low: 100 * interval.low,
+        high: 100 * interval.high,
+        level: interval.level,
+        method: interval.method,
+      }
+    : { kind: 'none', reason: 'not-enough-data' };
+}

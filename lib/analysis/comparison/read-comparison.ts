@@ -1,0 +1,32 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { type Comparison, compare } from './compare';
+import { type ComparisonChoices, readComparisonChoices } from './comparison-choices';
+import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './comparison-filter';
+import { judgeBatches } from './judged-batch';
+import { readBatchRows } from './read-batch-rows';
+
+type Query = Record<string, string | string[] | undefined>;
+
+export type ComparisonPage = {
+  readonly choices: ComparisonChoices;
+  readonly filter: ComparisonFilter;
+  readonly comparison: Comparison;
+};
+
+/** The comparison that an address asks for, as of `now`; undefined while the network has no batch. */
+export async function readComparison(
+  context: ReadContext,
+  query: Query,
+  now: Date,
+): Promise<ComparisonPage | undefined> {
+  const choices = await readComparisonChoices(context, now);
+  if (choices.defaults === undefined) return undefined;
+  const filter = completeFilter(parseComparisonQuery(query), choices.defaults);
+  const facts = await readBatchRows(context, filter);
+  return {
+    choices,
+    filter,
+    comparison: compare(judgeBatches(facts, choices.today), filter, now.toISOString()),
+  };
+}

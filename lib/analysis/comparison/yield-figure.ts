@@ -1,0 +1,111 @@
+import type { ContainerKind } from '@/lib/growing/vocabulary';
+import { ratioOfSums } from '@/lib/stats/ratio/ratio-of-sums';
+import {
+  type FigureHistory,
+  type FigureMark,
+  type FigureMethod,
+  type FigureParts,
+  type FigureUnit,
+  fewestClusters,
+  type LeftOutReason,
+  type ShownFigure,
+  type ShownInterval,
+  shownLevel,
+} from '../shown-figure';
+import type { FigureAsk } from './contamination-figure';
+import { clusterLabel, commonMarks, leftOutOf, sizeOf } from './figure-ground';
+import type { JudgedBatch } from './judged-batch';
+
+const ratioSource =
+  'Cochran (1977), Sampling Techniques, 3rd edition: ratio estimator, linearised between-cluster variance, t interval';
+const daysPerYear = 365;
+
+type Scale = { readonly unit: FigureUnit; readonly parts: FigureParts['unit']; readonly factor: number };
+
+/** BE of bags and the like in percent; beds in kg per m2; logs in g per log and year. Never one for another. */
+function scaleOf(container: ContainerKind): Scale {
+  if (container === 'bed')
+    return { unit: 'kilograms-per-square-metre', parts: 'grams-and-square-centimetres', factor: 10 };
+  if (container === 'log')
+    return { unit: 'grams-per-log-year', parts: 'grams-and-log-days', factor: daysPerYear };
+  return { unit: 'percent', parts: 'grams', factor: 100 };
+}
+
+function yieldMarks(counted: readonly JudgedBatch[], ask: FigureAsk): FigureMark[] {
+  const marks = commonMarks(counted, ask.pooled);
+  const trimmed = counted.some(({ facts }) => facts.anyTrimmed);
+  const asPicked = counted.some(({ facts }) => facts.anyAsPicked);
+  if (trimmed && asPicked) marks.push('mixed-trim');
+  else if (trimmed) marks.push('trimmed');
+  else if (asPicked) marks.push('as-picked');
+  if (counted.some(({ facts }) => facts.dryAssumed)) marks.push('assumed-moisture');
+  if (counted.some(({ facts }) => facts.anyShared)) marks.push('shared-weighing');
+  return marks;
+}
+
+/**
+ * Sum of fresh mass over sum of dry mass (or area, or log-days) of the batches old enough to be judged. A total loss
+ * is in it with 0; `which: 'cropped'` is the same over batches that gave something.
+ */
+export function yieldFigure(ask: FigureAsk, container: ContainerKind, which: 'all' | 'cropped'): ShownFigure {
+  const scale = scaleOf(container);
+  const judged = ask.batches.flatMap((batch) =>
+    batch.yield.kind === 'counted' ? [{ batch, counts: batch.yield }] : [],
+  );
+  const counted = which === 'all' ? judged : judged.filter(({ counts }) => counts.cropped);
+  const reasonOf = (batch: JudgedBatch): LeftOutReason | undefined => {
+    if (batch.yield.kind === 'left-out') return batch.yield.reason;
+    return which === 'cropped' && !batch.yield.cropped ? 'did-not-crop' : undefined;
+  };
+  const numerator = counted.map(({ counts }) => counts.freshGrams);
+  const denominator = counted.map(({ counts }) => counts.over);
+  const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+  const method: FigureMethod = { code: 'ratio-of-sums', source: ratioSource, clusteredBy: ask.clusterBy };
+  const own = counted.map(({ batch }) => batch);
+  const about: FigureHistory = {
+    unit: scale.unit,
+    n: sizeOf(own),
+    parts: { numerator: sum(numerator), denominator: sum(denominator), unit: scale.parts },
+    method,
+    marks: yieldMarks(own, ask),
+    leftOut: leftOutOf(ask.batches, reasonOf),
+    asOf: ask.asOf,
+    rowsQuery: ask.rowsQuery,
+  };
+  if (counted.length === 0) {
+    const { parts: _parts, ...rest } = about;
+    return { ...rest, kind: 'cannot', reason: ask.batches.length === 0 ? 'no-batches' : 'all-left-out' };
+  }
+  const cluster = own.map((batch) => clusterLabel(batch, ask.clusterBy));
+  const value = (scale.factor * sum(numerator)) / sum(denominator);
+  if (new Set(cluster).size < fewestClusters) {
+    const reason = ask.clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs';
+    return { ...about, kind: 'figure', value, interval: { kind: 'none', reason } };
+  }
+  const answer = ratioOfSums({ numerator, denominator, cluster, level: shownLevel });
+  if (answer.kind === 'cannot-compute')
+    return { ...about, kind: 'figure', value, interval: { kind: 'none', reason: 'not-enough-data' } };
+  return {
+    ...about,
+    kind: 'figure',
+    value: scale.factor * answer.estimate,
+    interval: scaled(answer.interval, scale.factor),
+  };
+}
+
+type StatsInterval =
+  | { kind: 'interval'; low: number; high: number; level: number; method: string }
+  | { kind: 'cannot-compute' };
+
+/** A yield cannot be negative: a lower limit below nothing is drawn at nothing. */
+function scaled(interval: StatsInterval, factor: number): ShownInterval {
+  return interval.kind === 'interval'
+    ? {
+        kind: 'interval',
+        low: Math.max(0, factor * interval.low),
+        high: factor * interval.high,
+        level: interval.level,
+        method: interval.method,
+      }
+    : { kind: 'none', reason: 'not-enough-data' };
+}

@@ -1,0 +1,28 @@
+import { getTranslations } from 'next-intl/server';
+import type { ComparedRow } from '@/lib/analysis/comparison/compare';
+import type { ComparisonChoices } from '@/lib/analysis/comparison/comparison-choices';
+import { mixed, notRecorded, secondLife } from '@/lib/analysis/comparison/comparison-filter';
+import type { Language } from '@/lib/database/generated/enums';
+
+/** Names of methods and sites as the comparison writes them. */
+export async function placeNames(choices: ComparisonChoices, language: Language) {
+  const t = await getTranslations('comparison');
+  const methodName = (key: string | undefined): string => {
+    if (key === undefined) return t('allMethods');
+    if (key === mixed) return t('mixedMethod');
+    if (key === secondLife) return t('secondLife');
+    if (key === notRecorded) return t('methodNotRecorded');
+    return choices.methods.find((method) => method.id === key)?.[language] ?? t('methodNotRecorded');
+  };
+  const siteName = (id: string | undefined): string =>
+    id === undefined ? t('allSites') : (choices.sites.find((site) => site.id === id)?.name ?? '–');
+  const sorted = (rows: readonly ComparedRow[]): ComparedRow[] =>
+    [...rows].sort(
+      (a, b) =>
+        methodName(a.method).localeCompare(methodName(b.method), language) ||
+        siteName(a.site).localeCompare(siteName(b.site), language),
+    );
+  return { methodName, siteName, sorted };
+}
+
+export type PlaceNames = Awaited<ReturnType<typeof placeNames>>;
