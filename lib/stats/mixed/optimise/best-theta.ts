@@ -1,10 +1,12 @@
 import type { Criterion } from './criterion';
-import { type Minimum, minimise } from './minimise';
+import { type MinimiseOptions, type Minimum, minimise } from './minimise';
 
-/** Below this a standard deviation ratio is compared with exactly 0. */
-const NEARLY_ZERO = 1e-3;
-/** How far a value may rise and still count as no worse: the noise of evaluating it. */
-const NO_WORSE = 1e-9;
+/** Below this a theta is put at exactly 0, and above 0 looked at again at the end. */
+const NEARLY_ZERO = 1e-4;
+/** Where a theta at 0 is looked at again: a decrease from 0 to here means that 0 is no minimum. */
+const BESIDE_ZERO = 0.02;
+/** A decrease smaller than this is the noise of evaluating. */
+const NOT_NOISE = 1e-9;
 /** A rise of the criterion that no second minimum makes up for. */
 const FAR_HIGHER = 40;
 
@@ -12,9 +14,9 @@ const FAR_HIGHER = 40;
  * Minimises over theta (the first `termCount` coordinates) and whatever else the criterion has.
  *
  * The criterion is even in every theta and so has a stationary point at 0, which need not be a minimum: the search starts
- * away from 0 and moves freely across it. Afterwards theta is made non-negative; small thetas are set to exactly 0
- * where that is no worse; and each term in doubt, and all of them at once, is tried at 0, so that a better
- * minimum on the boundary is not missed.
+ * away from 0 and moves freely across it; a theta that has all but vanished is put at 0. Afterwards every theta at 0 is
+ * moved a little off it again, and each term in doubt, and all of them at once, is tried at 0, so that neither a
+ * minimum beside the boundary nor a better one on it is missed.
  */
 export function bestTheta(
   criterion: Criterion,
@@ -22,37 +24,42 @@ export function bestTheta(
   termCount: number,
   tolerance?: number,
 ): Minimum {
-  const options = {
+  const options: MinimiseOptions = {
     ...(tolerance === undefined ? {} : { tolerance }),
-    longestStep: (x: number, i: number) => (i < termCount ? 0.5 + 2 * Math.abs(x) : Number.POSITIVE_INFINITY),
+    longestStep: (x, i) => (i < termCount ? 0.5 + 2 * Math.abs(x) : Number.POSITIVE_INFINITY),
+    vanishes: (i) => (i < termCount ? NEARLY_ZERO : 0),
   };
   let best = minimise(criterion, start, options);
   if (!Number.isFinite(best.value)) return best;
   let evaluations = best.evaluations;
-  // By its curvature the value at 0 would be far higher; nothing to be found there.
-  const beyondDoubt = (k: number) =>
-    ((best.x[k] as number) ** 2 * (best.curvature[k * criterion.dimension + k] as number)) / 2 > FAR_HIGHER;
-  const boundaryStarts = () => {
-    const x = best.x.map((value, i) => (i < termCount ? Math.abs(value) : value));
-    const terms = Array.from({ length: termCount }, (_, k) => k).filter((k) => x[k] !== 0 && !beyondDoubt(k));
-    const small = terms.filter((k) => (x[k] as number) < NEARLY_ZERO);
-    const sets = [small, ...terms.map((k) => [k]), terms.length > 1 ? terms : []];
-    return sets
-      .filter((set) => set.length > 0)
-      .map((set) => x.map((value, i) => (set.includes(i) ? 0 : value)));
-  };
   for (let round = 0; round <= termCount; round++) {
-    const better = boundaryStarts().find((x) => {
+    const better = otherStarts(best, criterion.dimension, termCount).find((x) => {
       evaluations += 1;
-      return criterion.value(x) <= best.value + NO_WORSE;
+      return criterion.value(x) < best.value - NOT_NOISE;
     });
     if (!better) break;
     const next = minimise(criterion, better, options);
     evaluations += next.evaluations;
+    if (!(next.value < best.value)) break;
     best = next;
   }
   const x = best.x.map((value, i) => (i < termCount ? Math.abs(value) : value));
   const value = criterion.value(x);
-  const { gradient, curvature } = termCount > 0 ? criterion.derivatives() : best;
-  return { ...best, x, value, gradient, curvature, evaluations: evaluations + 1 };
+  return { ...best, x, value, evaluations: evaluations + 1 };
+}
+
+/** Points worth a look from a minimum: thetas at 0 moved off it, and thetas in doubt put at 0, one by one and together. */
+function otherStarts(best: Minimum, dimension: number, termCount: number): Float64Array[] {
+  const terms = Array.from({ length: termCount }, (_, k) => k);
+  const doubtful = terms.filter((k) => {
+    const theta = best.x[k] as number;
+    return theta !== 0 && (theta ** 2 * (best.curvature[k * dimension + k] as number)) / 2 < FAR_HIGHER;
+  });
+  const sets = doubtful.length > 1 ? [...doubtful.map((k) => [k]), doubtful] : doubtful.map((k) => [k]);
+  return [
+    ...terms
+      .filter((k) => best.x[k] === 0)
+      .map((k) => best.x.map((value, i) => (i === k ? BESIDE_ZERO : value))),
+    ...sets.map((set) => best.x.map((value, i) => (set.includes(i) ? 0 : value))),
+  ];
 }

@@ -19,7 +19,18 @@ export type MinimiseOptions = {
   readonly mostEvaluations?: number;
   /** The longest step allowed in coordinate i from x[i]. */
   readonly longestStep?: (x: number, i: number) => number;
+  /**
+   * Coordinates in which the criterion is even: one that comes nearer to 0 than this is put at 0 and held there, its gradient
+   * being 0 too. By coordinate; 0 for none.
+   */
+  readonly vanishes?: (i: number) => number;
 };
+
+/**
+ * Steps from further out than this (promised decrease) say little about the curvature at the minimum and are not learnt
+ * from; the criterion's own guess is better there.
+ */
+const LOCAL = 5;
 
 /**
  * Minimises a smooth function from a start: each step solves (curvature model) step = -gradient and is halved until the
@@ -32,6 +43,8 @@ export function minimise(criterion: Criterion, start: Float64Array, options: Min
   const tolerance = options.tolerance ?? 1e-13;
   const most = options.mostEvaluations ?? 200;
   const size = criterion.dimension;
+  const vanishes = options.vanishes ?? (() => 0);
+  const held = (at: Float64Array, i: number) => at[i] === 0 && vanishes(i) > 0;
   let x = Float64Array.from(start);
   let value = criterion.value(x);
   let evaluations = 1;
@@ -44,6 +57,7 @@ export function minimise(criterion: Criterion, start: Float64Array, options: Min
   const pairs: SecantPair[] = [];
   for (;;) {
     const curvature = withSecantPairs(here.curvature, pairs, size);
+    for (let i = 0; i < size; i++) if (held(x, i)) isolate(curvature, size, i);
     const { factor } = positiveFactor(curvature, size);
     const step = here.gradient.map((slope) => -slope);
     solveWithFactor(factor, size, step);
@@ -56,14 +70,17 @@ export function minimise(criterion: Criterion, start: Float64Array, options: Min
     let found = false;
     for (let tries = 0; tries < 40 && !found; tries++) {
       const next = x.map((at, i) => at + length * (step[i] as number));
+      for (let i = 0; i < size; i++) if (Math.abs(next[i] as number) < vanishes(i)) next[i] = 0;
       const nextValue = criterion.value(next);
       evaluations += 1;
       if (nextValue <= value + 1e-4 * length * slope + noise) {
         const there = criterion.derivatives();
-        pairs.push({
-          change: next.map((at, i) => at - (x[i] as number)),
-          response: there.gradient.map((g, i) => g - (here.gradient[i] as number)),
-        });
+        if (-slope / 2 < LOCAL) {
+          pairs.push({
+            change: next.map((at, i) => (held(next, i) ? 0 : at - (x[i] as number))),
+            response: there.gradient.map((g, i) => (held(next, i) ? 0 : g - (here.gradient[i] as number))),
+          });
+        }
         if (pairs.length > Math.min(size + 2, 12)) pairs.shift();
         x = next;
         value = nextValue;
@@ -85,6 +102,15 @@ export function minimise(criterion: Criterion, start: Float64Array, options: Min
     criterion.value(x);
     return { x, value, gradient: here.gradient, curvature, evaluations, converged };
   }
+}
+
+/** Takes coordinate i out of the model. */
+function isolate(curvature: Float64Array, size: number, i: number): void {
+  for (let j = 0; j < size; j++) {
+    curvature[i * size + j] = 0;
+    curvature[j * size + i] = 0;
+  }
+  curvature[i * size + i] = 1;
 }
 
 function limitStep(step: Float64Array, x: Float64Array, longest?: (x: number, i: number) => number): void {
