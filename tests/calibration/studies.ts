@@ -1,4 +1,5 @@
 import { alarmCalibration } from './alarm-calibration';
+import { clusteredProportionCalibration } from './clustered-proportion-calibration';
 import { multiplicityLevels, observedExpectedCoverage } from './count-calibration';
 import { funnelCalibration } from './funnel-calibration';
 import { incidenceCalibration } from './incidence-calibration';
@@ -26,6 +27,7 @@ export const studies: readonly Study[] = [
         ...differenceCoverage(),
       ]),
   },
+  { name: 'clustered', run: (scaled) => coverageTables(clusteredProportionCalibration(scaled(1000))) },
   {
     name: 'ratio',
     run: (scaled) => levelTable('Biological efficiency of clustered batches', ratioCalibration(scaled(4000))),
