@@ -40,7 +40,7 @@ function judge(hold: HeatHold, window: HeatWindow, running: boolean): HeatVerdic
     return window.maxMinutes !== null && hold.insideMinutes > window.maxMinutes ? 'too_long' : 'as_planned';
   }
   if (hold.insideMinutes + hold.aboveMinutes >= window.minMinutes) return 'too_hot';
-  return hold.insideMinutes + hold.aboveMinutes === 0 ? 'never_reached' : 'cut_short';
+  return hold.fromMinute === null ? 'never_reached' : 'cut_short';
 }
 
 /**

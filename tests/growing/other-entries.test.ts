@@ -96,6 +96,14 @@ describe('volume entry', () => {
   });
 });
 
+describe('volume and temperature entry', () => {
+  it('ask about thousands', () => {
+    expect(parseVolumeEntry('1,250 L', 'L')).toEqual({ kind: 'ambiguous', readings: [1.25, 1250] });
+    expect(parseTemperatureEntry('1,250', 'celsius')).toEqual({ kind: 'ambiguous', readings: [1.25, 1250] });
+    expect(parsePercentEntry('1,250')).toEqual({ kind: 'ambiguous', readings: [1.25, 1250] });
+  });
+});
+
 describe('length entry', () => {
   it.each([
     ['40 in', 'cm', 1016],

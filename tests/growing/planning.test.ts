@@ -91,6 +91,7 @@ describe('a crate picked from several batches', () => {
   it('is split by live units in whole grams that add up', () => {
     expect(splitSharedMass(1000, [10, 20, 10])).toEqual([250, 500, 250]);
     expect(splitSharedMass(100, [1, 1, 1])).toEqual([34, 33, 33]);
+    expect(splitSharedMass(100, [1, 2])).toEqual([33, 67]);
     expect(splitSharedMass(7, [0, 5])).toEqual([0, 7]);
     expect(splitSharedMass(7, [0, 0])).toEqual([4, 3]);
     expect(splitSharedMass(7, [])).toEqual([]);
