@@ -1,0 +1,14 @@
+'use server';
+
+import { redirect } from 'next/navigation';
+import { runForm } from '@/lib/access/run-command';
+import { startBatch } from '@/lib/records/batch/start-batch.command';
+import { startBatchInput } from '@/lib/records/batch/start-batch.input';
+import type { FormState } from '@/lib/ui/form/field-spec';
+import { toFormState } from '@/lib/ui/form/to-form-state';
+
+export async function startBatchAction(_state: FormState, data: FormData): Promise<FormState> {
+  const result = await runForm(startBatchInput, startBatch, data);
+  if (result.kind === 'ok') redirect(`/batches/${result.value.id}?saved=yes`);
+  return toFormState('batches', data, result);
+}

@@ -1,0 +1,65 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { asCalendarDate } from '../fields/stored-date';
+import { listChoices } from '../network/list-choices.query';
+
+const mostLots = 100;
+const mostRuns = 60;
+
+type LocalName = { readonly en: string; readonly es: string };
+
+/** What a new batch can be made of: the network's species and methods, and the latest lots and runs. */
+export async function listStartChoices(context: ReadContext) {
+  const { db } = context;
+  const choices = await listChoices(context);
+  const sites = await db.site.findMany({
+    where: { voidedAt: null, closedOn: null },
+    orderBy: { name: 'asc' },
+  });
+  const lots = await db.substrateLot.findMany({
+    where: { voidedAt: null },
+    include: { material: true },
+    orderBy: [{ receivedOn: 'desc' }, { id: 'desc' }],
+    take: mostLots,
+  });
+  const spawn = await db.spawnLot.findMany({
+    where: { voidedAt: null },
+    include: { species: true },
+    orderBy: { id: 'desc' },
+    take: mostLots,
+  });
+  const runs = await db.treatmentRun.findMany({
+    where: { voidedAt: null },
+    include: { method: true, site: true },
+    orderBy: [{ startedAt: 'desc' }, { id: 'desc' }],
+    take: mostRuns,
+  });
+  const named = (row: { nameEn: string; nameEs: string }): LocalName => ({ en: row.nameEn, es: row.nameEs });
+  return {
+    ...choices,
+    sites: sites.map(({ id, name, timeZone }) => ({ id, name, timeZone })),
+    substrateLots: lots.map((lot) => ({
+      id: lot.id,
+      code: lot.code,
+      material: named(lot.material),
+      receivedOn: asCalendarDate(lot.receivedOn),
+      sourceName: lot.sourceName,
+    })),
+    spawnLots: spawn.map((lot) => ({
+      id: lot.id,
+      code: lot.code,
+      species: named(lot.species),
+      speciesId: lot.speciesId,
+    })),
+    runs: runs.map((run) => ({
+      id: run.id,
+      code: run.code,
+      method: named(run.method),
+      siteName: run.site.name,
+      timeZone: run.site.timeZone,
+      startedAt: run.startedAt,
+    })),
+  };
+}
+
+export type StartChoices = Awaited<ReturnType<typeof listStartChoices>>;

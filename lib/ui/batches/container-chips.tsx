@@ -1,0 +1,24 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getTranslations } from 'next-intl/server';
+import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
+
+/** What it grows in, as links: the form below asks only for what that kind has. */
+export async function ContainerChips({ chosen, path }: { chosen: ContainerKind; path: string }) {
+  const t = await getTranslations('batches');
+  const words = await getTranslations('vocabulary.containerKind');
+  return (
+    <nav aria-label={t('containerLabel')} className="chips">
+      {containerKinds.map((kind) => (
+        <Link
+          key={kind}
+          href={`${path}${path.includes('?') ? '&' : '?'}container=${kind}` as Route}
+          className={kind === chosen ? 'button button-action' : 'button button-plain'}
+          aria-current={kind === chosen ? 'true' : undefined}
+        >
+          {words(kind)}
+        </Link>
+      ))}
+    </nav>
+  );
+}
