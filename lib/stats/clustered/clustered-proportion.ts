@@ -1,7 +1,8 @@
 import { requireOpenProbability } from '../check-argument';
 import { type CannotCompute, cannotCompute, type Interval } from '../outcome';
+import { averagedScoreLimits } from './averaged-score-limits';
 import { type ClusteredRows, clusterCounts } from './cluster-counts';
-import { integratedLimits } from './integrated-interval';
+import { correlationWeights } from './correlation-weights';
 import { linearisedProportion } from './linearised-proportion';
 
 export type ClusteredProportion = {
@@ -20,7 +21,7 @@ export type ClusteredProportion = {
   readonly standardError: number | CannotCompute;
   /** Variance over that of as many independent units; a reason with one cluster or the same outcome throughout. */
   readonly designEffect: number | CannotCompute;
-  /** Trials over the design effect, where that is at least 1: how many independent units would say as much. */
+  /** How many independent units would say as much, as the interval takes it: trials over its mean design effect. */
   readonly effectiveTrials: number | CannotCompute;
 };
 
@@ -30,23 +31,22 @@ const ONE_CLUSTER = cannotCompute(
 );
 
 /**
- * The proportion of clustered units (such as contaminated bags in batches), with a design effect and the shipped
- * interval for clustered proportions.
+ * The proportion of clustered units (such as contaminated bags in batches), with its design effect and the shipped
+ * interval for clustered proportions: Wilson's score interval with an effective size, averaged over what the clusters
+ * say about their intra-cluster correlation (correlation-weights.ts, averaged-score-limits.ts).
  *
- * The interval comes from the beta-binomial likelihood of the clusters, averaged over the unknown intra-cluster
- * correlation (integrated-interval.ts). It has width at no and at all events, stays within 0..1 and, unlike intervals
- * that take an estimated design effect as known, still covers near its level with 3 clusters; with few clusters it
- * leans on the assumption that correlations are rather small than large (mean 0.25). Where units are independent it is
- * wider than need be, and with a correlation of 0.3 and up to 12 clusters it covers about 90 % instead of 95 %.
+ * It lies about the estimate and within 0..1, has width at no and at all events, and allows for the correlation being
+ * itself uncertain, which an interval from one estimated design effect does not. With 3 to 60 clusters, rates of 1 to
+ * 40 % and correlations up to 0.3 a nominal 95 % interval covered 92 % or more; where units are in truth independent, or
+ * clusters are few, it is wider than need be and covers 97 to 100 %. Figures: calibration table.
  *
  * One cluster: the estimate with a reason in place of the interval. No units: a reason.
- * Source: beta-binomial, Williams (1975), Biometrics 31:949-952; Jeffreys' weight for a proportion, Brown, Cai & DasGupta
- * (2001), Statistical Science 16:101-133; variance and design effect, Rao & Scott (1992), Biometrics 48:577-585
- * (citations from memory). The weight for the correlation is our choice; its coverage is in the calibration table.
+ * Source: score interval with effective size, Rao & Scott (1992), Biometrics 48:577-585; beta-binomial likelihood,
+ * Williams (1975), Biometrics 31:949-952 (citations from memory). Averaging over the correlation and the weight it is
+ * given beforehand are ours.
  *
  * @param rows events and trials per row with the cluster of each; rows of one cluster are added up. Without `cluster`
- *   every row is its own cluster.
- * @param rows.level two-sided, 0 < level < 1.
+ *   every row is its own cluster. `level` is two-sided, 0 < level < 1.
  * @throws ArgumentError when lists differ in length, a value is no count, a row has more events than trials, or the
  *   level is out of range.
  */
@@ -58,11 +58,9 @@ export function clusteredProportion(
   if (clusters.length === 0) {
     return cannotCompute('no-data', 'There are no units to take a proportion of.');
   }
-  const { events, trials, estimate, variance, designEffect } = linearisedProportion(clusters);
-  return {
-    kind: 'estimate',
+  const { events, trials, estimate, variance, designEffect, sizeMetByUnit } = linearisedProportion(clusters);
+  const about = {
     estimate,
-    interval: clusters.length < 2 ? ONE_CLUSTER : interval(clusters, rows.level),
     method: 'ratio of sums over clusters',
     events,
     trials,
@@ -70,15 +68,25 @@ export function clusteredProportion(
     emptyClusters,
     standardError: typeof variance === 'number' ? Math.sqrt(variance) : variance,
     designEffect,
-    effectiveTrials: typeof designEffect === 'number' ? trials / Math.max(1, designEffect) : designEffect,
   };
-}
-
-function interval(clusters: Parameters<typeof integratedLimits>[0], level: number): Interval {
+  if (clusters.length < 2) {
+    return { kind: 'estimate', ...about, interval: ONE_CLUSTER, effectiveTrials: ONE_CLUSTER };
+  }
+  const correlations = correlationWeights(clusters);
+  const tail = (1 - rows.level) / 2;
+  const meanEffect = correlations.reduce(
+    (sum, { correlation, weight }) => sum + weight * (1 + (sizeMetByUnit - 1) * correlation),
+    0,
+  );
   return {
-    kind: 'interval',
-    ...integratedLimits(clusters, (1 - level) / 2),
-    level,
-    method: 'beta-binomial likelihood, averaged over the correlation within groups',
+    kind: 'estimate',
+    ...about,
+    effectiveTrials: trials / meanEffect,
+    interval: {
+      kind: 'interval',
+      ...averagedScoreLimits(events, trials, sizeMetByUnit, correlations, tail),
+      level: rows.level,
+      method: 'Wilson score with effective size, averaged over the correlation within groups',
+    },
   };
 }
