@@ -51,7 +51,8 @@ export function alarmCalibration(replicates: number): LevelRow[] {
     const limit = cusumLimit([{ units, probability: rate }], TARGET, {
       shift,
       intraBatchCorrelation: correlation,
-      scale: 20,
+      // Alike units need limits so high that a fine lattice would hold too many states.
+      scale: correlation > 0.2 ? 10 : 20,
       rounding: 'shared',
       trueOdds: 1,
     });

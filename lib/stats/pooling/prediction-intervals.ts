@@ -18,7 +18,7 @@ export type PredictionIntervals = {
 
 /**
  * Prediction intervals mean +- q sqrt(se^2 + tau2). They take the between-site variance as known and
- * miss too often (as low as 80 % instead of 95 %, CALIBRATION.md): kept for comparison, show `confidencePrediction`.
+ * miss too often (down to 83 % instead of 95 %, CALIBRATION.md): kept for comparison, show `confidencePrediction`.
  *
  * Source: Higgins, Thompson & Spiegelhalter (2009, J R Stat Soc A 172, 137-159, from memory).
  */

@@ -26,7 +26,7 @@ export type SmallSampleRatio = {
  * v_i = 1 / (1 - w_i), e_i the cluster's residual. Taking Var(e_i) in proportion to w_i (batches as independent), it
  * has the same mean and variance as a multiple of chi-square on (tr B)^2 / tr(B^2) degrees of freedom, where
  * B_ij = u_i u_j (d_ij / w_i - 1), u_i = w_i / (1 - w_i). Clusters of one size give k - 1. The plain t interval on
- * k - 1 misses two to three times as often as it should with 3 to 6 unequal clusters (CALIBRATION.md).
+ * k - 1 misses up to twice as often as it should with 3 to 12 unequal clusters (CALIBRATION.md).
  *
  * Source: Bell & McCaffrey (2002, Survey Methodology 28, 169-181, from memory), here for a ratio.
  *
