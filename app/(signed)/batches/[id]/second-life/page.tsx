@@ -1,0 +1,49 @@
+import { getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { newId } from '@/lib/base/new-id';
+import { getBatchStanding } from '@/lib/records/batch/get-batch-standing.query';
+import { listSites } from '@/lib/records/site/list-sites.query';
+import { secondLifeFields } from '@/lib/ui/batches/second-life-fields';
+import { loadFormWords } from '@/lib/ui/form/load-form-words';
+import { recentDays } from '@/lib/ui/form/recent-days';
+import { RecordForm } from '@/lib/ui/form/record-form';
+import { NotThere } from '@/lib/ui/page/not-there';
+import { startSecondLifeAction } from './actions';
+
+export default async function SecondLifePage({ params }: PageProps<'/batches/[id]/second-life'>) {
+  const { id } = await params;
+  const actor = await requireActor('coordinator', 'member');
+  const { batch, sites } = await readAs(actor, async (context) => ({
+    batch: /^[0-9a-f-]{36}$/i.test(id) ? await getBatchStanding(context, id, new Date()) : undefined,
+    sites: await listSites(context),
+  }));
+  if (!batch) return <NotThere />;
+  const t = await getTranslations('batches');
+  return (
+    <RecordForm
+      action={startSecondLifeAction}
+      heading={t('secondLife', { code: batch.code })}
+      fields={
+        await secondLifeFields({
+          sites: sites.map((site) => ({ value: site.id, label: site.name })),
+          days: await recentDays(batch.today),
+        })
+      }
+      values={{
+        id: newId(),
+        'sources.0.batchId': id,
+        speciesId: batch.speciesId,
+        siteId: batch.siteId,
+        containerKind: 'bed',
+        unitCount: '1',
+        moistureSource: 'none',
+        inoculatedOn__quick: batch.today,
+      }}
+      submitLabel={t('submitSecondLife')}
+      words={await loadFormWords()}
+    >
+      <p>{t('secondLifeIntro')}</p>
+    </RecordForm>
+  );
+}

@@ -1,0 +1,25 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { todayInZone } from '@/lib/growing/calendar-date';
+import { openBatch } from './open-batch';
+
+/** What a form about a batch needs to know of it: its code, today at its site, and whether anything was weighed. */
+export async function getBatchStanding(context: ReadContext, id: string, now: Date) {
+  const batch = await openBatch(context, id);
+  if (!batch) return undefined;
+  const weighed = await context.db.weighingLine.count({
+    where: { batchId: id, voidedAt: null, weighing: { voidedAt: null } },
+  });
+  return {
+    id,
+    code: batch.code,
+    revision: batch.revision,
+    siteId: batch.siteId,
+    speciesId: batch.speciesId,
+    containerKind: batch.containerKind,
+    unitCount: batch.unitCount,
+    closed: batch.closedOn !== null,
+    weighed: weighed > 0,
+    today: todayInZone(batch.site.timeZone, now),
+  };
+}
