@@ -1,4 +1,4 @@
-import type { Failure, FieldError } from '@/lib/base/result';
+import { type Failure, type FieldError, notFound } from '@/lib/base/result';
 import type {
   Material,
   Method,
@@ -59,10 +59,10 @@ function resolveSpawn(input: BatchInput, found: BatchLookups, errors: FieldError
 export function resolveBatch(input: BatchInput, found: BatchLookups): ResolvedBatch | Failure {
   const errors: FieldError[] = [];
   const { site, species } = found;
-  if (!site) errors.push({ field: 'siteId', code: 'not-found' });
+  if (!site) return notFound;
   if (!species) errors.push({ field: 'speciesId', code: 'not-found' });
   if (!found.starterKnown) errors.push({ field: 'startedById', code: 'not-found' });
-  if (!site || !species) return { kind: 'invalid', errors };
+  if (!species) return { kind: 'invalid', errors };
   const components = resolveComponents(input, found, site, errors);
   const spawn = resolveSpawn(input, found, errors);
   return errors.length > 0 ? { kind: 'invalid', errors } : { site, species, components, spawn };

@@ -6,14 +6,18 @@ export type TreatmentChoice = { readonly kind: 'run' | 'method'; readonly id: st
 const uuid = z.uuid();
 
 /** Posted as `run:<id>` or `method:<id>`, so that one list offers both. */
-export const treatmentChoiceField = z.unknown().transform((raw, context): TreatmentChoice => {
-  if (raw === undefined || raw === null || raw === '') {
-    context.addIssue({ code: 'custom', message: 'missing' });
+export const treatmentChoiceField = z
+  .unknown()
+  .optional()
+  .transform((raw, context): TreatmentChoice => {
+    if (raw === undefined || raw === null || raw === '') {
+      context.addIssue({ code: 'custom', message: 'missing' });
+      return z.NEVER;
+    }
+    const [kind, id] = typeof raw === 'string' ? raw.split(':') : [];
+    const parsed = uuid.safeParse(id);
+    if (parsed.success && (kind === 'run' || kind === 'method'))
+      return { kind, id: parsed.data.toLowerCase() };
+    context.addIssue({ code: 'custom', message: 'not-an-option' });
     return z.NEVER;
-  }
-  const [kind, id] = typeof raw === 'string' ? raw.split(':') : [];
-  const parsed = uuid.safeParse(id);
-  if (parsed.success && (kind === 'run' || kind === 'method')) return { kind, id: parsed.data.toLowerCase() };
-  context.addIssue({ code: 'custom', message: 'not-an-option' });
-  return z.NEVER;
-});
+  });

@@ -2,22 +2,28 @@ import { z } from 'zod';
 
 /** One of a closed list. */
 export function choiceField<const V extends readonly string[]>(values: V) {
-  return z.unknown().transform((raw, context): V[number] => {
-    if (typeof raw === 'string' && (values as readonly string[]).includes(raw)) return raw as V[number];
-    context.addIssue({
-      code: 'custom',
-      message: raw === undefined || raw === null || raw === '' ? 'missing' : 'not-an-option',
+  return z
+    .unknown()
+    .optional()
+    .transform((raw, context): V[number] => {
+      if (typeof raw === 'string' && (values as readonly string[]).includes(raw)) return raw as V[number];
+      context.addIssue({
+        code: 'custom',
+        message: raw === undefined || raw === null || raw === '' ? 'missing' : 'not-an-option',
+      });
+      return z.NEVER;
     });
-    return z.NEVER;
-  });
 }
 
 /** One of a closed list, or null when left out. */
 export function optionalChoiceField<const V extends readonly string[]>(values: V) {
-  return z.unknown().transform((raw, context): V[number] | null => {
-    if (raw === undefined || raw === null || raw === '') return null;
-    if (typeof raw === 'string' && (values as readonly string[]).includes(raw)) return raw as V[number];
-    context.addIssue({ code: 'custom', message: 'not-an-option' });
-    return z.NEVER;
-  });
+  return z
+    .unknown()
+    .optional()
+    .transform((raw, context): V[number] | null => {
+      if (raw === undefined || raw === null || raw === '') return null;
+      if (typeof raw === 'string' && (values as readonly string[]).includes(raw)) return raw as V[number];
+      context.addIssue({ code: 'custom', message: 'not-an-option' });
+      return z.NEVER;
+    });
 }

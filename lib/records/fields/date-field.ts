@@ -23,17 +23,23 @@ export function dateTextOf(raw: unknown): string | undefined {
 }
 
 /** A calendar date 'YYYY-MM-DD': from that text, or from the parts a date field posts. */
-export const dateField = z.unknown().transform((raw, context): string => {
-  const text = dateTextOf(raw);
-  if (text) return text;
-  context.addIssue({ code: 'custom', message: text === '' ? 'missing' : 'not-a-date' });
-  return z.NEVER;
-});
+export const dateField = z
+  .unknown()
+  .optional()
+  .transform((raw, context): string => {
+    const text = dateTextOf(raw);
+    if (text) return text;
+    context.addIssue({ code: 'custom', message: text === '' ? 'missing' : 'not-a-date' });
+    return z.NEVER;
+  });
 
-export const optionalDateField = z.unknown().transform((raw, context): string | null => {
-  const text = dateTextOf(raw);
-  if (text === '') return null;
-  if (text) return text;
-  context.addIssue({ code: 'custom', message: 'not-a-date' });
-  return z.NEVER;
-});
+export const optionalDateField = z
+  .unknown()
+  .optional()
+  .transform((raw, context): string | null => {
+    const text = dateTextOf(raw);
+    if (text === '') return null;
+    if (text) return text;
+    context.addIssue({ code: 'custom', message: 'not-a-date' });
+    return z.NEVER;
+  });

@@ -47,15 +47,21 @@ function readInto<T>(raw: unknown, reader: Reader<T>, context: z.RefinementCtx):
 
 /** A field whose entry must be given. */
 export function entryField<T>(reader: Reader<T>) {
-  return z.unknown().transform((raw, context): T => {
-    const value = readInto(raw, reader, context);
-    if (value !== undefined || context.issues.length > 0) return value as T;
-    context.addIssue({ code: 'custom', message: 'missing' });
-    return z.NEVER;
-  });
+  return z
+    .unknown()
+    .optional()
+    .transform((raw, context): T => {
+      const value = readInto(raw, reader, context);
+      if (value !== undefined || context.issues.length > 0) return value as T;
+      context.addIssue({ code: 'custom', message: 'missing' });
+      return z.NEVER;
+    });
 }
 
 /** A field whose entry may be left out; blank is null. */
 export function optionalEntryField<T>(reader: Reader<T>) {
-  return z.unknown().transform((raw, context): T | null => readInto(raw, reader, context) ?? null);
+  return z
+    .unknown()
+    .optional()
+    .transform((raw, context): T | null => readInto(raw, reader, context) ?? null);
 }

@@ -3,30 +3,39 @@ import { z } from 'zod';
 const uuid = z.uuid();
 
 /** The id of a record that must be chosen. */
-export const idField = z.unknown().transform((raw, context): string => {
-  const parsed = uuid.safeParse(raw);
-  if (parsed.success) return parsed.data.toLowerCase();
-  context.addIssue({
-    code: 'custom',
-    message: raw === undefined || raw === null || raw === '' ? 'missing' : 'not-an-option',
+export const idField = z
+  .unknown()
+  .optional()
+  .transform((raw, context): string => {
+    const parsed = uuid.safeParse(raw);
+    if (parsed.success) return parsed.data.toLowerCase();
+    context.addIssue({
+      code: 'custom',
+      message: raw === undefined || raw === null || raw === '' ? 'missing' : 'not-an-option',
+    });
+    return z.NEVER;
   });
-  return z.NEVER;
-});
 
 /** The id of a record that may be left out; also the id that a client made for a new record. */
-export const optionalIdField = z.unknown().transform((raw, context): string | null => {
-  if (raw === undefined || raw === null || raw === '') return null;
-  const parsed = uuid.safeParse(raw);
-  if (parsed.success) return parsed.data.toLowerCase();
-  context.addIssue({ code: 'custom', message: 'not-an-option' });
-  return z.NEVER;
-});
+export const optionalIdField = z
+  .unknown()
+  .optional()
+  .transform((raw, context): string | null => {
+    if (raw === undefined || raw === null || raw === '') return null;
+    const parsed = uuid.safeParse(raw);
+    if (parsed.success) return parsed.data.toLowerCase();
+    context.addIssue({ code: 'custom', message: 'not-an-option' });
+    return z.NEVER;
+  });
 
 /** Ids ticked in a list of boxes: none, one or many. */
-export const idListField = z.unknown().transform((raw, context): string[] => {
-  const list = raw === undefined || raw === null || raw === '' ? [] : Array.isArray(raw) ? raw : [raw];
-  const parsed = z.array(uuid).safeParse(list);
-  if (parsed.success) return parsed.data.map((id) => id.toLowerCase());
-  context.addIssue({ code: 'custom', message: 'not-an-option' });
-  return z.NEVER;
-});
+export const idListField = z
+  .unknown()
+  .optional()
+  .transform((raw, context): string[] => {
+    const list = raw === undefined || raw === null || raw === '' ? [] : Array.isArray(raw) ? raw : [raw];
+    const parsed = z.array(uuid).safeParse(list);
+    if (parsed.success) return parsed.data.map((id) => id.toLowerCase());
+    context.addIssue({ code: 'custom', message: 'not-an-option' });
+    return z.NEVER;
+  });

@@ -23,25 +23,28 @@ function rowsOf(raw: unknown): [string, unknown][] | undefined {
  * errors keep the number of the row as it was posted.
  */
 export function rowsField<S extends z.ZodType>(row: S, most: number, blank: RowIsBlank) {
-  return z.unknown().transform((raw, context): z.output<S>[] => {
-    const posted = rowsOf(raw);
-    if (posted === undefined) {
-      context.addIssue({ code: 'custom', message: 'not-an-option' });
-      return z.NEVER;
-    }
-    const given = posted.filter(([, value]) => !blank((value ?? {}) as Record<string, unknown>));
-    if (given.length > most) {
-      context.addIssue({ code: 'custom', message: 'too-many-rows', params: { max: most } });
-      return z.NEVER;
-    }
-    const rows: z.output<S>[] = [];
-    for (const [index, value] of given) {
-      const parsed = row.safeParse(value);
-      if (parsed.success) rows.push(parsed.data);
-      else for (const issue of parsed.error.issues) passOn(index, issue, context);
-    }
-    return rows;
-  });
+  return z
+    .unknown()
+    .optional()
+    .transform((raw, context): z.output<S>[] => {
+      const posted = rowsOf(raw);
+      if (posted === undefined) {
+        context.addIssue({ code: 'custom', message: 'not-an-option' });
+        return z.NEVER;
+      }
+      const given = posted.filter(([, value]) => !blank((value ?? {}) as Record<string, unknown>));
+      if (given.length > most) {
+        context.addIssue({ code: 'custom', message: 'too-many-rows', params: { max: most } });
+        return z.NEVER;
+      }
+      const rows: z.output<S>[] = [];
+      for (const [index, value] of given) {
+        const parsed = row.safeParse(value);
+        if (parsed.success) rows.push(parsed.data);
+        else for (const issue of parsed.error.issues) passOn(index, issue, context);
+      }
+      return rows;
+    });
 }
 
 function passOn(index: string, issue: z.core.$ZodIssue, context: z.RefinementCtx) {

@@ -13,20 +13,26 @@ function checked(text: string, longest: number, context: z.RefinementCtx): strin
 
 /** A text that must be given. */
 export function textField(longest = 200) {
-  return z.unknown().transform((raw, context): string => {
-    const text = typeof raw === 'string' ? raw.trim() : '';
-    if (text === '') {
-      context.addIssue({ code: 'custom', message: 'missing' });
-      return z.NEVER;
-    }
-    return checked(text, longest, context);
-  });
+  return z
+    .unknown()
+    .optional()
+    .transform((raw, context): string => {
+      const text = typeof raw === 'string' ? raw.trim() : '';
+      if (text === '') {
+        context.addIssue({ code: 'custom', message: 'missing' });
+        return z.NEVER;
+      }
+      return checked(text, longest, context);
+    });
 }
 
 /** A text that may be left out; blank is null. */
 export function optionalTextField(longest = 2000) {
-  return z.unknown().transform((raw, context): string | null => {
-    const text = typeof raw === 'string' ? raw.trim() : '';
-    return text === '' ? null : checked(text, longest, context);
-  });
+  return z
+    .unknown()
+    .optional()
+    .transform((raw, context): string | null => {
+      const text = typeof raw === 'string' ? raw.trim() : '';
+      return text === '' ? null : checked(text, longest, context);
+    });
 }

@@ -23,12 +23,15 @@ export function unitNumbersOf(text: string): number[] | undefined {
 }
 
 /** Numbers of units within a batch, typed as "3, 7-9" or given as a list; blank is none. */
-export const unitNumbersField = z.unknown().transform((raw, context): number[] => {
-  const text = Array.isArray(raw) ? raw.join(',') : (raw ?? '');
-  const numbers = typeof text === 'string' && text.length <= 5000 ? unitNumbersOf(text) : undefined;
-  if (numbers === undefined) context.addIssue({ code: 'custom', message: 'unit-numbers-unreadable' });
-  else if (new Set(numbers).size !== numbers.length)
-    context.addIssue({ code: 'custom', message: 'duplicate-units' });
-  else return numbers;
-  return z.NEVER;
-});
+export const unitNumbersField = z
+  .unknown()
+  .optional()
+  .transform((raw, context): number[] => {
+    const text = Array.isArray(raw) ? raw.join(',') : (raw ?? '');
+    const numbers = typeof text === 'string' && text.length <= 5000 ? unitNumbersOf(text) : undefined;
+    if (numbers === undefined) context.addIssue({ code: 'custom', message: 'unit-numbers-unreadable' });
+    else if (new Set(numbers).size !== numbers.length)
+      context.addIssue({ code: 'custom', message: 'duplicate-units' });
+    else return numbers;
+    return z.NEVER;
+  });
