@@ -2,7 +2,7 @@ import { tSurvival } from '../distribution/student-t';
 import { elementAt } from '../element-at';
 import { ArgumentError, type CannotCompute, cannotCompute, type Interval } from '../outcome';
 import type { RatiosByDomain } from './ratio-by-domain';
-import { tInterval } from './ratio-of-sums';
+import { tInterval } from './t-interval';
 
 export type DomainComparison = {
   readonly kind: 'estimate';

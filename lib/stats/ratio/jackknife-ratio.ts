@@ -1,7 +1,8 @@
 import { requireOpenProbability } from '../check-argument';
 import { type CannotCompute, cannotCompute, type Interval } from '../outcome';
 import { clusterSums, type RatioRows, total } from './cluster-sums';
-import { tInterval } from './ratio-of-sums';
+import { jackknifeSpread, leaveOneOutRatios } from './leave-one-out';
+import { tInterval } from './t-interval';
 
 export type JackknifeRatio = {
   readonly kind: 'estimate';
@@ -41,18 +42,16 @@ export function jackknifeRatio(
       'Leaving one group out leaves nothing; at least two independent groups are needed.',
     );
   }
-  if (clusters.some((sum) => sum.denominator === below)) {
+  const replicates = leaveOneOutRatios(clusters);
+  if (replicates === undefined) {
     return cannotCompute('zero-denominator', 'All of the amount to divide by is in one group.');
   }
   const estimate = above / below;
-  const replicates = clusters.map((sum) => (above - sum.numerator) / (below - sum.denominator));
-  const spread = (centre: number) =>
-    Math.sqrt(((k - 1) / k) * total(replicates.map((ratio) => (ratio - centre) ** 2)));
-  const standardErrorAboutEstimate = spread(estimate);
+  const standardErrorAboutEstimate = jackknifeSpread(replicates, estimate);
   return {
     kind: 'estimate',
     estimate,
-    standardErrorAboutMean: spread(total(replicates) / k),
+    standardErrorAboutMean: jackknifeSpread(replicates, total(replicates) / k),
     standardErrorAboutEstimate,
     interval: tInterval(estimate, standardErrorAboutEstimate, k - 1, input.level),
     method: 'ratio of sums, delete-one-cluster jackknife',

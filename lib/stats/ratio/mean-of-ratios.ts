@@ -2,7 +2,7 @@ import { requireNonNegative, requireOpenProbability } from '../check-argument';
 import { elementAt } from '../element-at';
 import { ArgumentError, type CannotCompute, cannotCompute, type Interval } from '../outcome';
 import { total } from './cluster-sums';
-import { tInterval } from './ratio-of-sums';
+import { tInterval } from './t-interval';
 
 export type MeanOfRatios = {
   readonly kind: 'estimate';

@@ -79,7 +79,7 @@ function proportions({ x, n, conf }: Input): Record<string, unknown> {
     wilson_rao_scott_floored: raoScott(raoScottInterval({ ...rows, floor: true })),
     wilson_ignoring_clusters: limits(wilsonInterval(linearised.events, linearised.trials, conf)),
     logit_t: limits(logitInterval(rows)),
-    mean_t: limits(symmetric.kind === 'estimate' ? symmetric.interval : symmetric),
+    mean_t: limits(symmetric.kind === 'estimate' ? symmetric.linearisedInterval : symmetric),
     korn_graubard:
       kornGraubard.kind === 'estimate'
         ? { effective_n: kornGraubard.effectiveTrials, ...limits(kornGraubard.interval) }

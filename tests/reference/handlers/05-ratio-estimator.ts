@@ -34,7 +34,7 @@ export const handler: ReferenceHandler = {
       ratio: ratio.estimate,
       se_linearised: number(ratio.standardError),
       df: ratio.degreesOfFreedom,
-      t_interval: limits(ratio.interval),
+      t_interval: limits(ratio.linearisedInterval),
       ...(jackknife.kind === 'estimate' && {
         se_jackknife: jackknife.standardErrorAboutMean,
         se_jackknife_about_mean_of_replicates: jackknife.standardErrorAboutMean,
