@@ -2,13 +2,7 @@ import { tUpperQuantile } from '../distribution/student-t';
 import type { Interval } from '../outcome';
 
 /** estimate -+ t(df) se. */
-export function tInterval(
-  estimate: number,
-  standardError: number,
-  df: number,
-  level: number,
-  of = 't',
-): Interval {
+export function tInterval(estimate: number, standardError: number, df: number, level: number): Interval {
   const half = tUpperQuantile((1 - level) / 2, df) * standardError;
   const shown = Number.isInteger(df) ? String(df) : df.toFixed(1);
   return {
@@ -16,6 +10,6 @@ export function tInterval(
     low: estimate - half,
     high: estimate + half,
     level,
-    method: `${of} with ${shown} degree${df === 1 ? '' : 's'} of freedom`,
+    method: `t with ${shown} degree${df === 1 ? '' : 's'} of freedom`,
   };
 }
