@@ -17,7 +17,7 @@ export type BetaBinomialFit = {
   readonly rho: number;
   /** Whether the maximum is at rho = 0, where the fit is the binomial one. */
   readonly boundary: boolean;
-  /** logit rho with its standard error; a reason at the boundary. */
+  /** logit rho with its standard error; a reason at rho = 0 and at rho = 1. */
   readonly logitRho: { readonly estimate: number; readonly standardError: number } | CannotCompute;
   /** With binomial coefficients. */
   readonly logLikelihood: number;
@@ -31,29 +31,60 @@ export type BetaBinomialFit = {
 
 /** A logit this far out is a fitted proportion of 0 or 1. */
 const SEPARATED = 25;
+/** The likelihood takes one step per unit; no batch, run or site comes near this size. */
+const MOST_UNITS = 1_000_000;
 /** logit rho below this is rho = 0 to every digit shown. */
 const LEAST_LOGIT_RHO = -14;
+/** logit rho above this is rho = 1: within every cluster all units had the same outcome. */
+const LARGEST_LOGIT_RHO = 14;
+
+const NO_CORRELATION = cannotCompute(
+  'no-variation',
+  'Groups differ no more than chance alone would make them.',
+);
+const ALL_OR_NOTHING = cannotCompute(
+  'separation',
+  'Within every group all units had the same outcome, so the correlation is at its limit of 1.',
+);
 
 /**
  * The beta-binomial model by maximum likelihood: events of cluster i are binomial with a probability from a beta
  * distribution of mean mu_i, logit mu_i = design_i * coefficients, and intra-cluster correlation rho.
  *
  * Newton's method from several starts with analytic derivatives; the maximum is compared with rho = 0. The boundary
- * fit's standard errors are the binomial ones. No units, or the same outcome throughout (in a group of the design):
- * a reason. A design whose columns are not independent: a reason.
+ * fit's standard errors are the binomial ones. No units, one cluster, clusters of one unit only, or the same outcome
+ * throughout (in a group of the design): a reason. A design whose columns are not independent: a reason.
  * Source: Williams (1975), Biometrics 31:949-952; Self & Liang (1987) for the test (citations from memory).
  *
  * @param design one row of covariates per row of counts, with a column of ones where an intercept is meant; default
  *   just an intercept. With `cluster` labels, rows of one cluster must have the same covariates.
- * @throws ArgumentError as clusterCounts, for a ragged design, or one that is not finite or differs within a cluster.
+ * @throws ArgumentError as clusterCounts, for more than a million units in a cluster, for a ragged design, or one that is
+ *   not finite or differs within a cluster.
  */
 export function betaBinomialFit(
   rows: ClusteredRows & { readonly design?: readonly (readonly number[])[] },
 ): BetaBinomialFit | CannotCompute {
   const { clusters } = clusterCounts(rows);
+  for (const { label, trials } of clusters) {
+    if (trials > MOST_UNITS) {
+      throw new ArgumentError('trials', `at most ${MOST_UNITS} units to a cluster, not ${trials} (${label})`);
+    }
+  }
   const design = rows.design ?? rows.events.map(() => [1]);
   const covariates = covariatesByCluster(rows, design);
   if (clusters.length === 0) return cannotCompute('no-data', 'There are no units to fit a model to.');
+  if (clusters.length === 1) {
+    return cannotCompute(
+      'too-few-clusters',
+      'All the units come from one independent group, so how much groups differ cannot be told.',
+    );
+  }
+  if (clusters.every((cluster) => cluster.trials === 1)) {
+    return cannotCompute(
+      'not-identifiable',
+      'Groups of one unit cannot show how alike units of a group are.',
+    );
+  }
   const data = {
     events: clusters.map((cluster) => cluster.events),
     trials: clusters.map((cluster) => cluster.trials),
@@ -88,11 +119,9 @@ export function betaBinomialFit(
     kind: 'estimate',
     coefficients: [...fit.at.slice(0, size)],
     standardErrors: standardErrors(fit).slice(0, size),
-    rho: boundary ? 0 : proportion(logitRho),
+    rho: boundary ? 0 : logitRho > LARGEST_LOGIT_RHO ? 1 : proportion(logitRho),
     boundary,
-    logitRho: boundary
-      ? cannotCompute('no-variation', 'Groups differ no more than chance alone would make them.')
-      : { estimate: logitRho, standardError: elementAt(standardErrors(fit), size) },
+    logitRho: boundary ? NO_CORRELATION : logitRhoOf(fit, size),
     logLikelihood: fit.value,
     binomialLogLikelihood: binomial.value,
     likelihoodRatio: ratio,
@@ -100,6 +129,12 @@ export function betaBinomialFit(
     method: 'beta-binomial, maximum likelihood',
     clusters: clusters.length,
   };
+}
+
+function logitRhoOf(fit: NewtonMaximum, place: number): BetaBinomialFit['logitRho'] {
+  const estimate = elementAt(fit.at, place);
+  if (estimate > LARGEST_LOGIT_RHO) return ALL_OR_NOTHING;
+  return { estimate, standardError: elementAt(standardErrors(fit), place) };
 }
 
 function covariatesByCluster(
