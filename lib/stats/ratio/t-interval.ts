@@ -2,7 +2,13 @@ import { tUpperQuantile } from '../distribution/student-t';
 import type { Interval } from '../outcome';
 
 /** estimate -+ t(df) se. */
-export function tInterval(estimate: number, standardError: number, df: number, level: number): Interval {
+export function tInterval(
+  estimate: number,
+  standardError: number,
+  df: number,
+  level: number,
+  of = 't',
+): Interval {
   const half = tUpperQuantile((1 - level) / 2, df) * standardError;
   const shown = Number.isInteger(df) ? String(df) : df.toFixed(1);
   return {
@@ -10,6 +16,6 @@ export function tInterval(estimate: number, standardError: number, df: number, l
     low: estimate - half,
     high: estimate + half,
     level,
-    method: `t with ${shown} degree${df === 1 ? '' : 's'} of freedom`,
+    method: `${of} with ${shown} degree${df === 1 ? '' : 's'} of freedom`,
   };
 }
