@@ -1,0 +1,104 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import type { Prisma } from '@/lib/database/generated/client';
+import type { ContainerKind } from '@/lib/database/generated/enums';
+import { parseBatchCode } from '@/lib/growing/batch-code';
+import { asCalendarDate, asDate } from '../fields/stored-date';
+import type { BatchFilter } from './batch-filter.input';
+import type { LocalName } from './batch-view';
+import { type Place, readPlace, writePlace } from './page-cursor';
+
+export const batchesPerPage = 50;
+
+export type ListedBatch = {
+  readonly id: string;
+  readonly code: string;
+  readonly siteName: string;
+  readonly species: LocalName;
+  readonly method: LocalName | null;
+  readonly mixedMethod: boolean;
+  readonly containerKind: ContainerKind;
+  readonly unitCount: number;
+  readonly inoculatedOn: string;
+  readonly contaminated: number;
+  readonly freshGrams: number;
+  readonly closedOn: string | null;
+  readonly secondLife: boolean;
+  readonly voided: boolean;
+};
+
+export type BatchList = {
+  readonly batches: readonly ListedBatch[];
+  /** Places to page on from, as the address writes them; undefined at either end. */
+  readonly newer: string | undefined;
+  readonly older: string | undefined;
+};
+
+function whereOf(filter: BatchFilter): Prisma.BatchWhereInput {
+  const { site, species, container, method, state, from, to, code, voided } = filter;
+  return {
+    ...(voided === 'yes' ? {} : { voidedAt: null }),
+    ...(site === null ? {} : { siteId: site }),
+    ...(species === null ? {} : { speciesId: species }),
+    ...(container === null ? {} : { containerKind: container }),
+    ...(method === null ? {} : method === 'mixed' ? { mixedMethod: true } : { methodId: method }),
+    ...(state === null ? {} : { closedOn: state === 'open' ? null : { not: null } }),
+    ...(code === null ? {} : { code: { startsWith: parseBatchCode(code) ?? code.toUpperCase() } }),
+    inoculatedOn: {
+      ...(from === null ? {} : { gte: asDate(from) }),
+      ...(to === null ? {} : { lte: asDate(to) }),
+    },
+  };
+}
+
+function beyond({ inoculatedOn, id }: Place, way: 'lt' | 'gt'): Prisma.BatchWhereInput {
+  return { OR: [{ inoculatedOn: { [way]: inoculatedOn } }, { inoculatedOn, id: { [way]: id } }] };
+}
+
+/** Batches that the actor may see, latest inoculated first, a page at a time. */
+export async function listBatches({ db }: ReadContext, filter: BatchFilter): Promise<BatchList> {
+  const before = readPlace(filter.before);
+  const after = before ? undefined : readPlace(filter.after);
+  const order = before ? 'asc' : 'desc';
+  const rows = await db.batch.findMany({
+    where: { AND: [whereOf(filter), after ? beyond(after, 'lt') : before ? beyond(before, 'gt') : {}] },
+    include: { site: true, species: true, method: true },
+    orderBy: [{ inoculatedOn: order }, { id: order }],
+    take: batchesPerPage + 1,
+  });
+  const more = rows.length > batchesPerPage;
+  const shown = rows.slice(0, batchesPerPage);
+  if (before) shown.reverse();
+  const ids = shown.map(({ id }) => id);
+  const where = { batchId: { in: ids }, voidedAt: null };
+  const found = await db.finding.groupBy({ by: ['batchId'], where, _sum: { units: true } });
+  const weighed = await db.weighingLine.groupBy({
+    by: ['batchId'],
+    where: { ...where, weighing: { voidedAt: null } },
+    _sum: { freshGrams: true },
+  });
+  const contaminated = new Map(found.map(({ batchId, _sum }) => [batchId, _sum.units ?? 0]));
+  const fresh = new Map(weighed.map(({ batchId, _sum }) => [batchId, _sum.freshGrams ?? 0]));
+  const [first] = shown;
+  const last = shown.at(-1);
+  return {
+    batches: shown.map((row) => ({
+      id: row.id,
+      code: row.code,
+      siteName: row.site.name,
+      species: { en: row.species.nameEn, es: row.species.nameEs },
+      method: row.method === null ? null : { en: row.method.nameEn, es: row.method.nameEs },
+      mixedMethod: row.mixedMethod,
+      containerKind: row.containerKind,
+      unitCount: row.unitCount,
+      inoculatedOn: asCalendarDate(row.inoculatedOn),
+      contaminated: contaminated.get(row.id) ?? 0,
+      freshGrams: fresh.get(row.id) ?? 0,
+      closedOn: row.closedOn === null ? null : asCalendarDate(row.closedOn),
+      secondLife: row.secondLife,
+      voided: row.voidedAt !== null,
+    })),
+    newer: first && (before ? more : after !== undefined) ? writePlace(first) : undefined,
+    older: last && (before ? true : more) ? writePlace(last) : undefined,
+  };
+}
