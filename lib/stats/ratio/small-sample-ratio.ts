@@ -1,7 +1,8 @@
 import { requireOpenProbability } from '../check-argument';
 import type { CannotCompute } from '../outcome';
-import { clusterSums, type RatioRows, total } from './cluster-sums';
+import { clusterSums, type RatioRows } from './cluster-sums';
 import { jackknifeRatio } from './jackknife-ratio';
+import { bellMcCaffreyDf } from './leave-one-out';
 import { tInterval } from './t-interval';
 
 export type SmallSampleRatio = {
@@ -40,8 +41,7 @@ export function smallSampleRatio(
   requireOpenProbability('level', input.level);
   const jackknife = jackknifeRatio(input);
   if (jackknife.kind === 'cannot-compute') return jackknife;
-  const below = total(input.denominator);
-  const df = bellMcCaffrey(clusterSums(input).map(({ denominator }) => denominator / below));
+  const df = bellMcCaffreyDf(clusterSums(input));
   const standardError = jackknife.standardErrorAboutEstimate;
   return {
     kind: 'estimate',
@@ -53,13 +53,4 @@ export function smallSampleRatio(
     rows: jackknife.rows,
     clusters: jackknife.clusters,
   };
-}
-
-/** Degrees of freedom from the clusters' shares of the denominator, which sum to 1; empty clusters add none. */
-function bellMcCaffrey(shares: readonly number[]): number {
-  const present = shares.filter((share) => share > 0);
-  const terms = present.map((share) => ({ share, square: (share / (1 - share)) ** 2 }));
-  const trace = total(terms.map(({ share, square }) => square * (1 / share - 1)));
-  const diagonal = total(terms.map(({ share, square }) => square ** 2 * ((1 / share - 1) ** 2 - 1)));
-  return trace ** 2 / (diagonal + total(terms.map(({ square }) => square)) ** 2);
 }
