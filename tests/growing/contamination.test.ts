@@ -19,6 +19,7 @@ describe('contamination rate', () => {
   it('is 10 % for 2 of 20 and 0 for 0 of 20', () => {
     expect(given(contaminationRatePercent(2, 20))).toBe(10);
     expect(given(contaminationRatePercent(0, 20))).toBe(0);
+    expect(given(contaminationRatePercent(1, 1))).toBe(100);
   });
 
   it('pools 2 of 20 and 5 of 10 to 23.33 %, not to the mean of 30 %', () => {

@@ -34,6 +34,16 @@ describe('equivalent minutes at 60 C, z 10', () => {
     expect(given(equivalentMinutesOfCourse(rising))).toBeCloseTo(sum, 4);
   });
 
+  it('takes two readings at one instant', () => {
+    const step = [
+      { minute: 0, celsius: 60 },
+      { minute: 10, celsius: 60 },
+      { minute: 10, celsius: 70 },
+      { minute: 20, celsius: 70 },
+    ];
+    expect(given(equivalentMinutesOfCourse(step))).toBeCloseTo(110, 8);
+  });
+
   it('needs two readings in order', () => {
     expectReason(equivalentMinutesOfCourse([{ minute: 0, celsius: 70 }]), 'not-enough-readings');
     expectReason(

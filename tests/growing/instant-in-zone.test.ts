@@ -7,6 +7,8 @@ describe('an instant from a wall clock', () => {
   it.each([
     ['2026-07-04', '16:40', 'America/New_York', '2026-07-04T20:40:00.000Z'],
     ['2026-01-04', '16:40', 'America/New_York', '2026-01-04T21:40:00.000Z'],
+    ['2026-03-08', '12:00', 'America/New_York', '2026-03-08T16:00:00.000Z'],
+    ['2026-11-01', '12:00', 'America/New_York', '2026-11-01T17:00:00.000Z'],
     ['2026-07-04', '06:00', 'Pacific/Auckland', '2026-07-03T18:00:00.000Z'],
     ['2026-07-04', '00:00', 'Asia/Kathmandu', '2026-07-03T18:15:00.000Z'],
   ])('%s %s in %s', (date, time, zone, expected) => {

@@ -90,6 +90,8 @@ describe('lime dose', () => {
   it('interpolates solubility to 1.59 g/L at 25 C, and 0.0203 mol/L is 1.504 g/L', () => {
     expect(given(limeSolubility(25))).toBeCloseTo(1.59, 10);
     expect(0.0203 * limeMolarMass).toBeCloseTo(1.504, 3);
+    expect(given(limeSolubility(0))).toBe(1.85);
+    expect(given(limeSolubility(70))).toBe(1.06);
     for (const celsius of [-1, 80, Number.NaN]) expectReason(limeSolubility(celsius), 'outside-table');
   });
 
@@ -115,6 +117,8 @@ describe('questions about a pH reading', () => {
     expect(code(13.6, null)).toBe('very-high');
     expect(code(13.6, 70)).toBe('very-high');
     expect(code(11.9, 20)).toBe('below-window');
+    expect(code(14, null)).toBe('very-high');
+    expect(code(0, null)).toBe('below-window');
     expect(code(15, 20)).toBe('impossible');
     expect(code(-1, null)).toBe('impossible');
     expect(code(Number.NaN, null)).toBe('impossible');
