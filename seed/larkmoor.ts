@@ -10,6 +10,7 @@ import { addLots } from './write/add-lots';
 import { inOneGo } from './write/in-one-go';
 import { invite } from './write/invite';
 import { makeNetwork, storyZone } from './write/make-network';
+import { publishYear } from './write/publish-year';
 import { recordSite } from './write/record-story';
 
 export type SignIn = {
@@ -81,6 +82,7 @@ export async function seedLarkmoor(today: string): Promise<SignIn[]> {
       }
     }),
   );
+  await publishYear(coordinator, today);
   const [firstMember] = storyMembers;
   const signIn = (role: string, { name, email }: { name: string; email: string }) => ({
     role,

@@ -1,5 +1,6 @@
 'use server';
 
+import type { Route } from 'next';
 import { redirect } from 'next/navigation';
 import { runForm } from '@/lib/access/run-command';
 import { startBatch } from '@/lib/records/batch/start-batch.command';
@@ -9,6 +10,6 @@ import { toFormState } from '@/lib/ui/form/to-form-state';
 
 export async function startBatchAction(_state: FormState, data: FormData): Promise<FormState> {
   const result = await runForm(startBatchInput, startBatch, data);
-  if (result.kind === 'ok') redirect(`/batches/${result.value.id}?saved=yes`);
+  if (result.kind === 'ok') redirect(`/batches/${result.value.id}?saved=yes` as Route);
   return toFormState('batches', data, result);
 }
