@@ -8,6 +8,9 @@ type Tally = readonly { readonly count: number; readonly times: number }[];
 /** Runs of more factors than this are added up by the log gamma function. */
 const LONG_RUN = 40;
 
+/** From this base / step on, the difference of two log gammas would cancel. */
+const FAR_OUT = 1e6;
+
 /**
  * The beta-binomial log-likelihood of all clusters, without the binomial coefficients, as a function of the proportion
  * mu (0 < mu < 1) and the intra-cluster correlation rho (0 <= rho < 1). Clusters with equal counts are done once.
@@ -37,14 +40,23 @@ function risingLogs(base: number, step: number, counts: Tally): number {
 
 function run(base: number, step: number, from: number, to: number): number {
   if (step === 0) return (to - from) * Math.log(base);
-  // Where base / step is huge, its log gammas would cancel; there the factors hardly differ and a sum is cheap enough.
-  if (to - from > LONG_RUN && base / step < 1e6) {
+  if (to - from > LONG_RUN) {
     const start = base / step;
+    if (start > FAR_OUT) return farRun(base, step, from, to);
     return (to - from) * Math.log(step) + logGamma(start + to) - logGamma(start + from);
   }
   let sum = 0;
   for (let j = from; j < to; j += 1) sum += Math.log(base + j * step);
   return sum;
+}
+
+/** The same where from + base / step is large, by Stirling's series with the cancelling parts taken out. */
+function farRun(base: number, step: number, from: number, to: number): number {
+  const count = to - from;
+  const first = base / step + from;
+  const last = first + count;
+  const bend = (first - 0.5) * Math.log1p(count / first) - count;
+  return count * Math.log(base + to * step) + bend + (1 / last - 1 / first) / 12;
 }
 
 function tally(counts: readonly number[]): Tally {

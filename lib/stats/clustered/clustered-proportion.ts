@@ -13,6 +13,7 @@ export type ClusteredProportion = {
   readonly method: string;
   readonly events: number;
   readonly trials: number;
+  readonly rows: number;
   /** Clusters with units. */
   readonly clusters: number;
   /** Clusters left out because they have no units. */
@@ -46,14 +47,15 @@ const ONE_CLUSTER = cannotCompute(
  * given beforehand are ours.
  *
  * @param rows events and trials per row with the cluster of each; rows of one cluster are added up. Without `cluster`
- *   every row is its own cluster. `level` is two-sided, 0 < level < 1.
+ *   every row is its own cluster. `level` is two-sided, 0 < level < 1; 0.95 unless told.
  * @throws ArgumentError when lists differ in length, a value is no count, a row has more events than trials, or the
  *   level is out of range.
  */
 export function clusteredProportion(
-  rows: ClusteredRows & { readonly level: number },
+  rows: ClusteredRows & { readonly level?: number },
 ): ClusteredProportion | CannotCompute {
-  requireOpenProbability('level', rows.level);
+  const { level = 0.95 } = rows;
+  requireOpenProbability('level', level);
   const { clusters, emptyClusters } = clusterCounts(rows);
   if (clusters.length === 0) {
     return cannotCompute('no-data', 'There are no units to take a proportion of.');
@@ -64,6 +66,7 @@ export function clusteredProportion(
     method: 'ratio of sums over clusters',
     events,
     trials,
+    rows: rows.events.length,
     clusters: clusters.length,
     emptyClusters,
     standardError: typeof variance === 'number' ? Math.sqrt(variance) : variance,
@@ -73,7 +76,7 @@ export function clusteredProportion(
     return { kind: 'estimate', ...about, interval: ONE_CLUSTER, effectiveTrials: ONE_CLUSTER };
   }
   const correlations = correlationWeights(clusters);
-  const tail = (1 - rows.level) / 2;
+  const tail = (1 - level) / 2;
   const meanEffect = correlations.reduce(
     (sum, { correlation, weight }) => sum + weight * (1 + (sizeMetByUnit - 1) * correlation),
     0,
@@ -85,7 +88,7 @@ export function clusteredProportion(
     interval: {
       kind: 'interval',
       ...averagedScoreLimits(events, trials, sizeMetByUnit, correlations, tail),
-      level: rows.level,
+      level,
       method: 'Wilson score with effective size, averaged over the correlation within groups',
     },
   };
