@@ -47,6 +47,18 @@ export function formatMass(grams: number, unit: 'kg' | 'lb', region: string): st
 }
 
 /**
+ * A mass as it is put back into a field for correction, without unit: kilograms to the gram, or pounds to two decimals,
+ * in the region's decimal sign and never grouped, so that reading it back with that sign asks nothing.
+ */
+export function massFieldText(grams: number, unit: 'kg' | 'lb', region: string): string {
+  return new Intl.NumberFormat(region, {
+    maximumFractionDigits: unit === 'kg' ? 3 : 2,
+    useGrouping: false,
+    numberingSystem: 'latn',
+  }).format(grams / (unit === 'kg' ? gramsPerKilogram : gramsPerPound));
+}
+
+/**
  * The same mass in the reader's unit and its twin, for the echo beside a field ("1.36 kg, that is 3 lb 0 oz"); the
  * words between come from the catalogue.
  */

@@ -67,7 +67,8 @@ export function parseLengthEntry(
   );
   const [understood] = read.readings;
   const [value] = lengths;
-  return lengths.length === 1 && understood !== undefined && value !== undefined
+  const distinct = [...new Set(lengths)];
+  return distinct.length === 1 && understood !== undefined && value !== undefined
     ? { kind: 'length', millimetres: value, understood, unitTyped: read.unitTyped }
-    : { kind: 'ambiguous', readings: lengths };
+    : { kind: 'ambiguous', readings: distinct };
 }

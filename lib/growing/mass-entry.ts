@@ -86,8 +86,10 @@ export function parseMassEntry(
   }
   const [understood] = read.readings;
   const [exact] = grams;
-  if (grams.length > 1 || understood === undefined || exact === undefined) {
-    return { kind: 'ambiguous', readings: grams };
+  // "0 kg 0" has two readings that are the same mass; there is nothing to ask.
+  const distinct = [...new Set(grams)];
+  if (distinct.length > 1 || understood === undefined || exact === undefined) {
+    return { kind: 'ambiguous', readings: distinct };
   }
   const whole = Math.round(Number(exact.toFixed(6)));
   if (whole === 0 && exact > 0) return unreadable('too-small');

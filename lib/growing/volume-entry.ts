@@ -72,7 +72,8 @@ export function parseVolumeEntry(
   );
   const [understood] = read.readings;
   const [value] = litres;
-  return litres.length === 1 && understood !== undefined && value !== undefined
+  const distinct = [...new Set(litres)];
+  return distinct.length === 1 && understood !== undefined && value !== undefined
     ? { kind: 'volume', litres: value, understood, unitTyped: read.unitTyped }
-    : { kind: 'ambiguous', readings: litres };
+    : { kind: 'ambiguous', readings: distinct };
 }
