@@ -49,13 +49,16 @@ const modules = {
     from: '^seed/',
     may: [
       '^lib/base/',
-      '^lib/database/client[.]',
+      '^lib/database/(client|startup-check)[.]',
       '^lib/stats/random/',
       '^lib/growing/',
       '^lib/access/',
       '^lib/records/',
+      // The story's coordinator publishes a report, by the same command as any other.
+      '^lib/report/.*[.](command|input)[.]ts$',
       '^seed/',
     ],
+    types: [words],
   },
 };
 

@@ -1,8 +1,8 @@
-import { Client } from 'pg';
 import { z } from 'zod';
 import type { Actor } from '@/lib/access/actor';
 import { takeSetupLink } from '@/lib/access/setup-link';
 import { hashToken, newToken } from '@/lib/access/token';
+import { connectTo } from '@/lib/database/startup-check';
 import { addDefaults } from '@/lib/records/network/add-defaults.command';
 import { actorOf } from './actor-of';
 import { inOneGo } from './in-one-go';
@@ -19,8 +19,7 @@ export const storyZone = 'America/Chicago';
 /** A network with its defaults, started the way a first coordinator does it: by a one-time link. */
 export async function makeNetwork({ name, code, coordinator, password }: NewNetwork): Promise<Actor> {
   const token = newToken();
-  const owner = new Client({ connectionString: process.env.DATABASE_OWNER_URL });
-  await owner.connect();
+  const owner = await connectTo('DATABASE_OWNER_URL', process.env.DATABASE_OWNER_URL);
   await owner.query("select app.make_setup_link($1, '1 hour')", [hashToken(token)]);
   await owner.end();
   const made = await takeSetupLink(token, {
