@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter';
+import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import { readComparison } from '@/lib/analysis/comparison/read-comparison';
 import { ComparisonChart } from '@/lib/ui/comparison/comparison-chart';
 import { comparisonFields, comparisonValues } from '@/lib/ui/comparison/comparison-fields';

@@ -27,8 +27,8 @@ export function clusterOfRun(batches: readonly RunMember[]): ReadonlyMap<string,
     const [first, ...others] = runIds;
     if (first === undefined) continue;
     for (const other of others) {
-      const [a, b] = [root(first), root(other)];
-      if (a !== b) parent.set(a < b ? b : a, a < b ? a : b);
+      const [smaller, larger] = [root(first), root(other)].sort();
+      if (smaller !== undefined && larger !== undefined && smaller !== larger) parent.set(larger, smaller);
     }
   }
   return new Map(

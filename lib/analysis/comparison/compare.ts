@@ -1,5 +1,5 @@
 import type { ShownFigure } from '../shown-figure';
-import { type ComparisonFilter, queryOfFilter, together } from './comparison-filter';
+import { type ComparisonFilter, queryOfFilter, together } from './comparison-filter.input';
 import { contaminationFigure, type FigureAsk } from './contamination-figure';
 import type { ClusterBy } from './figure-ground';
 import type { JudgedBatch } from './judged-batch';

@@ -3,7 +3,7 @@ import type { ReadContext } from '@/lib/access/context';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import type { ContainerKind } from '@/lib/growing/vocabulary';
 import type { SiteDates } from './batch-facts';
-import type { ComparisonDefaults } from './comparison-filter';
+import type { ComparisonDefaults } from './comparison-filter.input';
 
 /** A record by its name in both languages of the product. */
 export type Named = { readonly id: string; readonly en: string; readonly es: string };

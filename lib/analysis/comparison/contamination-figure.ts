@@ -1,15 +1,8 @@
-import { clusteredProportion } from '@/lib/stats/clustered/clustered-proportion';
-import { wilsonInterval } from '@/lib/stats/proportion/wilson-interval';
-import {
-  type FigureHistory,
-  type FigureMethod,
-  fewestClusters,
-  type ShownFigure,
-  type ShownInterval,
-  shownLevel,
-} from '../shown-figure';
+import { type FigureHistory, type FigureMethod, fewestClusters, type ShownFigure } from '../shown-figure';
+import { shownInterval } from '../shown-interval';
 import { type ClusterBy, clusterLabel, commonMarks, leftOutOf, sizeOf } from './figure-ground';
 import type { JudgedBatch } from './judged-batch';
+import { rememberedProportion } from './remembered-proportion';
 
 export type FigureAsk = {
   readonly batches: readonly JudgedBatch[];
@@ -21,7 +14,6 @@ export type FigureAsk = {
 
 const clusteredSource =
   'Williams (1975), Biometrics 31:949-952: beta-binomial likelihood of the clusters, averaged over the unknown correlation within them';
-const wilsonSource = 'Wilson (1927); Newcombe (1998), Statistics in Medicine 17:857-872';
 
 /**
  * Contaminated units over inoculated units, percent, of the batches whose window has passed and that somebody looked
@@ -68,46 +60,16 @@ export function contaminationFigure(ask: FigureAsk, by: 'window' | 'any-time'): 
       reason: 'beds-are-counted',
     };
   }
-  if (counted.length === 1) return oneBatch(about, sum(events), sum(trials));
   const cluster = counted.map(({ batch }) => clusterLabel(batch, clusterBy));
   if (new Set(cluster).size < fewestClusters) {
     return { ...about, kind: 'counts', reason: clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs' };
   }
-  const answer = clusteredProportion({ events, trials, cluster, level: shownLevel });
+  const answer = rememberedProportion({ events, trials, cluster });
   if (answer.kind === 'cannot-compute') return { ...about, kind: 'counts', reason: 'not-enough-data' };
   return {
     ...about,
     kind: 'figure',
     value: 100 * answer.estimate,
-    interval: percentInterval(answer.interval),
+    interval: shownInterval(answer.interval, 100),
   };
-}
-
-/** Inside one batch the units are the sample: Wilson's interval. */
-function oneBatch(about: FigureHistory, events: number, trials: number): ShownFigure {
-  const method: FigureMethod = { code: 'wilson', source: wilsonSource, clusteredBy: 'unit' };
-  const interval = wilsonInterval(events, trials, shownLevel);
-  return {
-    ...about,
-    method,
-    kind: 'figure',
-    value: (100 * events) / trials,
-    interval: percentInterval(interval),
-  };
-}
-
-type StatsInterval =
-  | { kind: 'interval'; low: number; high: number; level: number; method: string }
-  | { kind: 'cannot-compute' };
-
-function percentInterval(interval: StatsInterval): ShownInterval {
-  return interval.kind === 'interval'
-    ? {
-        kind: 'interval',
-        low: 100 * interval.low,
-        high: 100 * interval.high,
-        level: interval.level,
-        method: interval.method,
-      }
-    : { kind: 'none', reason: 'not-enough-data' };
 }

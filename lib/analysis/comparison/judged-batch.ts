@@ -2,7 +2,7 @@ import type { BatchFacts, SiteDates } from './batch-facts';
 import { type ContaminationClass, classifyContamination } from './classify-contamination';
 import { classifyYield, type YieldClass } from './classify-yield';
 import { clusterOfRun } from './cluster-of-run';
-import { mixed, notRecorded, secondLife } from './comparison-filter';
+import { mixed, notRecorded, secondLife } from './comparison-filter.input';
 
 /** A batch with what it counts for today, and the groups it belongs to. */
 export type JudgedBatch = {

@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { BatchFacts } from './batch-facts';
-import { mixed, together } from './comparison-filter';
+import { mixed, together } from './comparison-filter.input';
 import { decodeBatchRow, type EncodedBatch } from './decode-batch-row';
 import { readBatchEvents } from './read-batch-events';
 

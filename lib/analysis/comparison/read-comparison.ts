@@ -2,7 +2,7 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { type Comparison, compare } from './compare';
 import { type ComparisonChoices, readComparisonChoices } from './comparison-choices';
-import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './comparison-filter';
+import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './comparison-filter.input';
 import { judgeBatches } from './judged-batch';
 import { readBatchRows } from './read-batch-rows';
 

@@ -9,16 +9,17 @@ import {
   fewestClusters,
   type LeftOutReason,
   type ShownFigure,
-  type ShownInterval,
   shownLevel,
 } from '../shown-figure';
+import { shownInterval } from '../shown-interval';
 import type { FigureAsk } from './contamination-figure';
 import { clusterLabel, commonMarks, leftOutOf, sizeOf } from './figure-ground';
 import type { JudgedBatch } from './judged-batch';
 
 const ratioSource =
-  'Cochran (1977), Sampling Techniques, 3rd edition: ratio estimator, linearised between-cluster variance, t interval';
-const daysPerYear = 365;
+  'Cochran (1977), Sampling Techniques, 3rd edition: ratio estimator over clusters, t interval (from memory)';
+/** The Gregorian mean, as in the yield of one batch of logs. */
+const daysPerYear = 365.2425;
 
 type Scale = { readonly unit: FigureUnit; readonly parts: FigureParts['unit']; readonly factor: number };
 
@@ -77,35 +78,15 @@ export function yieldFigure(ask: FigureAsk, container: ContainerKind, which: 'al
     return { ...rest, kind: 'cannot', reason: ask.batches.length === 0 ? 'no-batches' : 'all-left-out' };
   }
   const cluster = own.map((batch) => clusterLabel(batch, ask.clusterBy));
-  const value = (scale.factor * sum(numerator)) / sum(denominator);
   if (new Set(cluster).size < fewestClusters) {
-    const reason = ask.clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs';
-    return { ...about, kind: 'figure', value, interval: { kind: 'none', reason } };
+    return { ...about, kind: 'counts', reason: ask.clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs' };
   }
   const answer = ratioOfSums({ numerator, denominator, cluster, level: shownLevel });
-  if (answer.kind === 'cannot-compute')
-    return { ...about, kind: 'figure', value, interval: { kind: 'none', reason: 'not-enough-data' } };
+  if (answer.kind === 'cannot-compute') return { ...about, kind: 'counts', reason: 'not-enough-data' };
   return {
     ...about,
     kind: 'figure',
     value: scale.factor * answer.estimate,
-    interval: scaled(answer.interval, scale.factor),
+    interval: shownInterval(answer.interval, scale.factor),
   };
-}
-
-type StatsInterval =
-  | { kind: 'interval'; low: number; high: number; level: number; method: string }
-  | { kind: 'cannot-compute' };
-
-/** A yield cannot be negative: a lower limit below nothing is drawn at nothing. */
-function scaled(interval: StatsInterval, factor: number): ShownInterval {
-  return interval.kind === 'interval'
-    ? {
-        kind: 'interval',
-        low: Math.max(0, factor * interval.low),
-        high: factor * interval.high,
-        level: interval.level,
-        method: interval.method,
-      }
-    : { kind: 'none', reason: 'not-enough-data' };
 }

@@ -1,6 +1,6 @@
 import { getTranslations } from 'next-intl/server';
 import type { ComparisonChoices, Named } from '@/lib/analysis/comparison/comparison-choices';
-import { type ComparisonFilter, mixed, together } from '@/lib/analysis/comparison/comparison-filter';
+import { type ComparisonFilter, mixed, together } from '@/lib/analysis/comparison/comparison-filter.input';
 import type { Language } from '@/lib/database/generated/enums';
 import { containerKinds } from '@/lib/growing/vocabulary';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';

@@ -1,7 +1,7 @@
 import { getTranslations } from 'next-intl/server';
 import type { ComparedRow } from '@/lib/analysis/comparison/compare';
 import type { ComparisonChoices } from '@/lib/analysis/comparison/comparison-choices';
-import { mixed, notRecorded, secondLife } from '@/lib/analysis/comparison/comparison-filter';
+import { mixed, notRecorded, secondLife } from '@/lib/analysis/comparison/comparison-filter.input';
 import type { Language } from '@/lib/database/generated/enums';
 
 /** Names of methods and sites as the comparison writes them. */

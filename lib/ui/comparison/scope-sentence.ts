@@ -1,5 +1,5 @@
 import { getTranslations } from 'next-intl/server';
-import { mixed, together } from '@/lib/analysis/comparison/comparison-filter';
+import { mixed, together } from '@/lib/analysis/comparison/comparison-filter.input';
 import type { ComparisonPage } from '@/lib/analysis/comparison/read-comparison';
 import type { Language } from '@/lib/database/generated/enums';
 import { formatDate } from '../format/date-text';

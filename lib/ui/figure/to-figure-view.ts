@@ -64,7 +64,9 @@ export function toFigureView(figure: ShownFigure, words: FigureWords): FigureVie
   return {
     kind: figure.kind,
     ...headline(figure, words),
-    size: sizes.map((one) => t(`size.${one}`, { count: figure.n[one] })),
+    size: sizes
+      .filter((one) => one === 'batches' || figure.n[one] > 0)
+      .map((one) => t(`size.${one}`, { count: figure.n[one] })),
     marks: figure.marks.map((mark) => t(`mark.${mark}`)),
     history: {
       method: t(`method.${figure.method.code}`),

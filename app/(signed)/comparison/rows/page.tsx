@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter';
+import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import { readRowsBehind } from '@/lib/analysis/comparison/read-rows-behind';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { placeNames } from '@/lib/ui/comparison/place-names';

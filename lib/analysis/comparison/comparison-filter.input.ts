@@ -67,11 +67,11 @@ export type ComparisonDefaults = Pick<ComparisonFilter, 'from' | 'to' | 'species
 
 /** The filter in full; a period given the wrong way round is turned about. */
 export function completeFilter(query: AskedComparison, defaults: ComparisonDefaults): ComparisonFilter {
-  const from = query.from ?? defaults.from;
-  const to = query.to ?? defaults.to;
+  const ends: [CalendarDate, CalendarDate] = [query.from ?? defaults.from, query.to ?? defaults.to];
+  const [from, to] = ends.toSorted();
   return {
-    from: from <= to ? from : to,
-    to: from <= to ? to : from,
+    from: from ?? defaults.from,
+    to: to ?? defaults.to,
     species: query.species ?? defaults.species,
     container: query.container ?? defaults.container,
     material: query.material ?? together,
