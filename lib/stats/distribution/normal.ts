@@ -64,6 +64,7 @@ function gaussian(x: number): number {
 }
 
 function upperTail(x: number): number {
+  if (x === 0) return 0.5;
   return 0.5 * gaussian(x) * scaledComplementaryError(x * Math.SQRT1_2);
 }
 
