@@ -22,6 +22,14 @@ export function formToObject(data: FormData): Posted {
   return root;
 }
 
+/** The same for an address: its filters are posted by a form, too. */
+export function queryToObject(query: Readonly<Record<string, string | string[] | undefined>>): Posted {
+  const data = new FormData();
+  for (const [name, value] of Object.entries(query))
+    for (const text of [value].flat()) if (text !== undefined) data.append(name, text);
+  return formToObject(data);
+}
+
 function place(root: Posted, path: string, value: string | string[]): void {
   const parts = path.split('.');
   const last = parts.pop() ?? path;

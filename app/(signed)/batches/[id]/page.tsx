@@ -1,0 +1,80 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getLocale, getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { contaminationInterval } from '@/lib/analysis/batch/contamination-interval';
+import { newId } from '@/lib/base/new-id';
+import { getBatch } from '@/lib/records/batch/get-batch.query';
+import { BatchFacts } from '@/lib/ui/batches/batch-facts';
+import { BatchFigures } from '@/lib/ui/batches/batch-figures';
+import { BatchSteps } from '@/lib/ui/batches/batch-steps';
+import { BatchStory } from '@/lib/ui/batches/batch-story';
+import { formatDate } from '@/lib/ui/format/date-text';
+import { Heading } from '@/lib/ui/page/heading';
+import { NotThere } from '@/lib/ui/page/not-there';
+import { Notice } from '@/lib/ui/page/notice';
+import { lookTodayAction } from './actions';
+
+const savedKinds = ['yes', 'look', 'finding', 'followUp', 'loss', 'check', 'correction'] as const;
+
+export default async function BatchPage({ params, searchParams }: PageProps<'/batches/[id]'>) {
+  const { id } = await params;
+  const asked = (await searchParams).saved;
+  const actor = await requireActor('coordinator', 'member');
+  const page = /^[0-9a-f-]{36}$/i.test(id)
+    ? await readAs(actor, (context) => getBatch(context, id, new Date()))
+    : undefined;
+  if (!page) return <NotThere />;
+  const { batch, figures } = page;
+  const t = await getTranslations('batches');
+  const words = await getTranslations('vocabulary.containerCount');
+  const locale = await getLocale();
+  const saved = savedKinds.find((kind) => kind === asked);
+  const reader = { page, language: actor.language, unit: actor.massUnit };
+  const outcome = figures.contamination;
+  const judged = outcome.kind === 'value' && outcome.value.kind === 'inspected' ? outcome.value : undefined;
+  return (
+    <>
+      <Heading text={t('page.heading', { code: batch.code })} />
+      {saved === undefined ? null : <Notice>{t(`page.saved.${saved}`, { code: batch.code })}</Notice>}
+      {batch.voidReason === null ? null : (
+        <Notice tone="watch">{t('page.voided', { reason: batch.voidReason })}</Notice>
+      )}
+      <p>
+        {t('page.summary', {
+          units: words(batch.containerKind, { count: batch.unitCount }),
+          species: batch.species[actor.language],
+          site: batch.siteName,
+          date: formatDate(batch.inoculatedOn, locale),
+        })}
+      </p>
+      <BatchFigures
+        page={page}
+        unit={actor.massUnit}
+        interval={
+          judged === undefined
+            ? null
+            : contaminationInterval(judged.contaminatedByWindowEnd, judged.inoculatedUnits)
+        }
+      />
+      {batch.voidReason === null ? (
+        <BatchSteps page={page} lookAction={lookTodayAction} lookId={newId()} />
+      ) : null}
+      <h2>{t('page.story')}</h2>
+      <p className="quiet">{t('page.storyOrder')}</p>
+      <BatchStory {...reader} />
+      <h2>{t('page.facts')}</h2>
+      <BatchFacts {...reader} />
+      <p className="record-links">
+        {batch.voidReason === null ? (
+          <>
+            <Link href={`/batches/${id}/correct` as Route}>{t('do.correct')}</Link>{' '}
+            <Link href={`/void/batch/${id}?back=/batches/${id}` as Route}>{t('do.void')}</Link>{' '}
+          </>
+        ) : null}
+        <Link href={`/history/${id}` as Route}>{t('page.history')}</Link>
+      </p>
+    </>
+  );
+}

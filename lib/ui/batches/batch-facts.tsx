@@ -1,0 +1,109 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getLocale, getTranslations } from 'next-intl/server';
+import type { ReactNode } from 'react';
+import type { Language, MassUnit } from '@/lib/database/generated/enums';
+import { formatMass, formatWithUnit } from '@/lib/growing/format-quantity';
+import { findLogWood } from '@/lib/growing/log-wood';
+import type { BatchView } from '@/lib/records/batch/batch-view';
+import type { BatchPage } from '@/lib/records/batch/get-batch.query';
+import { formatMassWithTwin } from '../format/mass-text';
+import { formatNumber } from '../format/number-text';
+import { formatPercent } from '../format/percent-text';
+import { type Definition, DefinitionList } from '../page/definition-list';
+import { BatchLinks } from './batch-links';
+
+type Props = { readonly page: BatchPage; readonly language: Language; readonly unit: MassUnit };
+
+/** How a batch was started: what it is made of, and how its dry mass was worked out. */
+export async function BatchFacts({ page, language, unit }: Props) {
+  const t = await getTranslations('batches.facts');
+  const words = await getTranslations('vocabulary');
+  const locale = await getLocale();
+  const { batch } = page;
+  const mass = (grams: number) => formatMass(grams, unit, locale);
+  const fact = (label: string, value: ReactNode): Definition[] =>
+    value === null || value === '' ? [] : [{ label, value }];
+
+  const component = (one: BatchView['components'][number], index: number) => {
+    const treatment =
+      one.runCode === null
+        ? one.method[language]
+        : t('run', { method: one.method[language], code: one.runCode });
+    const text = t('component', { material: one.material[language], lot: one.lotCode, treatment });
+    const grams =
+      one.grams === null
+        ? ''
+        : `, ${t('componentMass', { mass: mass(one.grams), stage: t(`stage.${one.massStage}`) })}`;
+    const role = one.role === 'substrate' ? '' : ` · ${words(`componentRole.${one.role}`)}`;
+    return (
+      <li key={`${one.lotId} ${index}`}>
+        {`${text}${grams}${role}`}
+        {one.runId === null ? null : (
+          <>
+            {' '}
+            <Link href={`/treatments/${one.runId}` as Route}>{one.runCode}</Link>
+          </>
+        )}
+      </li>
+    );
+  };
+
+  const dry =
+    batch.dryGrams === null
+      ? t('dryUnknown')
+      : [
+          `${formatMassWithTwin(batch.dryGrams, unit, locale)}. ${words(`dryMassFrom.${batch.dryMassFrom}`)}`,
+          ...(batch.drySupplementGrams > 0
+            ? [t('ofWhichSupplement', { mass: mass(batch.drySupplementGrams) })]
+            : []),
+          ...(batch.dryAssumed ? [words('moistureSource.assumed')] : []),
+        ].join('; ');
+  const wood = batch.logWoodCode === null ? undefined : findLogWood(batch.logWoodCode);
+  const log = [
+    wood?.name[language],
+    batch.logDiameterMm === null || batch.logLengthMm === null
+      ? undefined
+      : t('logSize', {
+          diameter: formatWithUnit(batch.logDiameterMm / 10, 'cm', locale, 1),
+          length: formatWithUnit(batch.logLengthMm / 10, 'cm', locale, 1),
+        }),
+    batch.logGreenGrams === null ? undefined : mass(batch.logGreenGrams),
+  ].filter((part) => part !== undefined);
+  const spawn = batch.spawn.map(({ lotCode, grams }) =>
+    grams === null ? lotCode : t('spawnMass', { lot: lotCode, mass: mass(grams) }),
+  );
+  const starter = batch.startedById === null ? '' : (page.names[batch.startedById] ?? '');
+  return (
+    <>
+      <DefinitionList
+        items={[
+          ...fact(t('species'), `${batch.species[language]} (${batch.species.scientific})`),
+          ...fact(t('startedBy'), starter),
+          ...(batch.components.length === 0
+            ? []
+            : fact(t('material'), <ul className="plain-list">{batch.components.map(component)}</ul>)),
+          ...fact(t('spawn'), spawn.join(', ')),
+          ...fact(t('log'), log.join(', ')),
+          ...fact(
+            t('area'),
+            batch.bedAreaCm2 === null ? '' : `${formatNumber(batch.bedAreaCm2 / 10_000, locale, 2)} m²`,
+          ),
+          ...fact(t('wet'), batch.wetGrams === null ? '' : formatMassWithTwin(batch.wetGrams, unit, locale)),
+          ...fact(
+            t('moisture'),
+            batch.moisturePercent === null
+              ? ''
+              : t('moistureValue', {
+                  percent: formatPercent(batch.moisturePercent, locale),
+                  source: words(`moistureSource.${batch.moistureSource}`).toLocaleLowerCase(),
+                }),
+          ),
+          ...fact(t('dry'), dry),
+          ...fact(t('note'), batch.note ?? ''),
+        ]}
+      />
+      <BatchLinks page={page} unit={unit} />
+    </>
+  );
+}

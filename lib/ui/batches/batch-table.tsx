@@ -1,0 +1,68 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getLocale, getTranslations } from 'next-intl/server';
+import type { Language, MassUnit } from '@/lib/database/generated/enums';
+import { formatMass } from '@/lib/growing/format-quantity';
+import type { ListedBatch } from '@/lib/records/batch/list-batches.query';
+import { formatDate } from '../format/date-text';
+import { DataTable } from '../table/data-table';
+
+type Props = {
+  readonly batches: readonly ListedBatch[];
+  readonly language: Language;
+  readonly unit: MassUnit;
+};
+
+/** Batches, one a row, each leading to its page. */
+export async function BatchTable({ batches, language, unit }: Props) {
+  const t = await getTranslations('batches');
+  const words = await getTranslations('vocabulary.containerCount');
+  const locale = await getLocale();
+  const method = (batch: ListedBatch) =>
+    batch.mixedMethod ? t('mixedMethod') : (batch.method?.[language] ?? t('noMethod'));
+  const state = (batch: ListedBatch) =>
+    [
+      batch.voided ? t('state.voided') : t(batch.closedOn === null ? 'state.open' : 'state.closed'),
+      ...(batch.secondLife ? [t('state.secondLife')] : []),
+    ].join(', ');
+  return (
+    <DataTable
+      caption={t('list.caption')}
+      rows={batches}
+      rowKey={(batch) => batch.id}
+      columns={[
+        {
+          key: 'code',
+          header: t('list.columns.code'),
+          cell: (batch) => <Link href={`/batches/${batch.id}` as Route}>{batch.code}</Link>,
+        },
+        {
+          key: 'inoculatedOn',
+          header: t('list.columns.inoculatedOn'),
+          cell: (batch) => formatDate(batch.inoculatedOn, locale),
+        },
+        { key: 'species', header: t('list.columns.species'), cell: (batch) => batch.species[language] },
+        {
+          key: 'units',
+          header: t('list.columns.units'),
+          cell: (batch) => words(batch.containerKind, { count: batch.unitCount }),
+        },
+        {
+          key: 'contaminated',
+          header: t('list.columns.contaminated'),
+          numeric: true,
+          cell: (batch) => t('figures.ofUnits', { count: batch.contaminated, total: batch.unitCount }),
+        },
+        {
+          key: 'fresh',
+          header: t('list.columns.fresh'),
+          numeric: true,
+          cell: (batch) => formatMass(batch.freshGrams, unit, locale),
+        },
+        { key: 'method', header: t('list.columns.method'), cell: method },
+        { key: 'site', header: t('list.columns.site'), cell: (batch) => batch.siteName },
+        { key: 'state', header: t('list.columns.state'), cell: state },
+      ]}
+    />
+  );
+}
