@@ -119,6 +119,7 @@ describe('ratioOfSums', () => {
         const other = ratioOfSums(columns(rows.map((row) => ({ ...row, fresh: row.fresh * factor }))));
         if (one.kind !== 'estimate' || other.kind !== 'estimate') return;
         expect(other.estimate / factor).toBeCloseTo(one.estimate, 9);
+        if (one.clusters < 2) return;
         expect(Number(other.standardError) / factor).toBeCloseTo(Number(one.standardError), 9);
       }),
     );
