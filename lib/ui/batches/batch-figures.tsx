@@ -1,4 +1,5 @@
 import { getLocale, getTranslations } from 'next-intl/server';
+import type { ShownFigure } from '@/lib/analysis/shown-figure';
 import type { MassUnit } from '@/lib/database/generated/enums';
 import { formatMass } from '@/lib/growing/format-quantity';
 import type { BatchPage } from '@/lib/records/batch/get-batch.query';
@@ -12,11 +13,14 @@ type Block = {
   readonly known: boolean;
   readonly details: string[];
 };
-type Interval = { readonly low: number; readonly high: number } | null;
-type Props = { readonly page: BatchPage; readonly interval: Interval; readonly unit: MassUnit };
+type Props = {
+  readonly page: BatchPage /** Contamination rate by the window's end, once judged. */;
+  readonly rate: ShownFigure | undefined;
+  readonly unit: MassUnit;
+};
 
 /** Makes the four figures of a batch in words: contaminated, fresh, yield, days. */
-async function loadBlocks({ page, interval, unit }: Props): Promise<Block[]> {
+async function loadBlocks({ page, rate, unit }: Props): Promise<Block[]> {
   const t = await getTranslations('batches.figures');
   const reasons = await getTranslations('vocabulary.cannotReason');
   const locale = await getLocale();
@@ -34,11 +38,10 @@ async function loadBlocks({ page, interval, unit }: Props): Promise<Block[]> {
     else if (outcome.value.kind === 'inspected') {
       count = outcome.value.contaminatedByWindowEnd;
       const any = outcome.value.contaminatedAtAnyTime;
-      const rate = percent((100 * count) / units.inoculated);
-      if (interval !== null && batch.containerKind !== 'bed')
-        details.push(
-          t('interval', { percent: rate, low: percent(interval.low), high: percent(interval.high) }),
-        );
+      if (rate?.kind === 'figure' && rate.interval.kind === 'interval' && batch.containerKind !== 'bed') {
+        const { low, high } = rate.interval;
+        details.push(t('interval', { percent: percent(rate.value), low: percent(low), high: percent(high) }));
+      }
       details.push(t('byWindow', { date: formatDate(outcome.value.windowEnd, locale), any }));
     } else {
       const key = outcome.value.kind === 'window-open' ? 'windowOpen' : 'notInspected';

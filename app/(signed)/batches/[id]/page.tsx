@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { contaminationInterval } from '@/lib/analysis/batch/contamination-interval';
+import { singleBatchContamination } from '@/lib/analysis/single-batch-contamination';
 import { newId } from '@/lib/base/new-id';
 import { getBatch } from '@/lib/records/batch/get-batch.query';
 import { BatchFacts } from '@/lib/ui/batches/batch-facts';
@@ -52,10 +52,14 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
       <BatchFigures
         page={page}
         unit={actor.massUnit}
-        interval={
+        rate={
           judged === undefined
-            ? null
-            : contaminationInterval(judged.contaminatedByWindowEnd, judged.inoculatedUnits)
+            ? undefined
+            : singleBatchContamination({
+                contaminatedUnits: judged.contaminatedByWindowEnd,
+                inoculatedUnits: judged.inoculatedUnits,
+                asOf: new Date().toISOString(),
+              })
         }
       />
       {batch.voidReason === null ? (
