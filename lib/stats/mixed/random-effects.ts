@@ -31,7 +31,7 @@ export function randomEffects(
   if (terms.length === 0) return [];
   system.invert();
   const p = solution.border.length;
-  const spread = solution.border.map((column) => Float64Array.from(column));
+  const spread = solution.border.map((column) => column.slice());
   for (const column of spread) system.backward(column);
   const row = new Float64Array(p);
   return terms.map(({ name, levels }, k) => {

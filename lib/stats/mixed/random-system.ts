@@ -29,6 +29,7 @@ export class RandomSystem {
   readonly entries: Int32Array;
   readonly scale: Float64Array;
   readonly inverse: Float64Array;
+  private inverted = false;
   private readonly matrix: Float64Array;
   private readonly factor: Float64Array;
   private readonly scratch: Float64Array;
@@ -98,6 +99,7 @@ export class RandomSystem {
 
   /** Factors A at the scale and weights set last. False when it is not positive definite to working precision. */
   refactor(): boolean {
+    this.inverted = false;
     return factorSparse(this.plan, this.matrix, this.scale, this.factor);
   }
 
@@ -123,6 +125,8 @@ export class RandomSystem {
 
   /** Computes the entries of A^-1 on the factor's pattern into `inverse`. */
   invert(): void {
+    if (this.inverted) return;
+    this.inverted = true;
     selectedInverse(this.plan, this.factor, this.inverse, this.scratch);
   }
 

@@ -16,6 +16,8 @@ export type BinomialModel = {
   readonly map: CoefficientMap;
   readonly columns: readonly Float64Array[];
   readonly rows: BinomialRows;
+  /** Random levels of the distinct rows, by term. */
+  readonly codes: readonly Int32Array[];
   /** Original rows in use (rows of a separated level are not: the likelihood tends to 1 there whatever the rest). */
   readonly used: Int32Array;
   /** Classes of the rows in use. */
@@ -64,6 +66,7 @@ export function prepareBinomial(input: BinomialMixedInput): BinomialModel | Cann
         map,
         columns,
         rows,
+        codes,
         used,
         classes,
         separated,

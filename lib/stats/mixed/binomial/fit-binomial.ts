@@ -1,5 +1,6 @@
 import { type CannotCompute, cannotCompute } from '../../outcome';
 import { type Coefficient, coefficientsOf, type FixedEstimates, notEstimable } from '../coefficients';
+import { accuracyFor, COSTLY_TAIL, MANY_ROWS } from '../costly-tail';
 import { choleskyOf, inverseOfFactor } from '../linear-algebra/small-matrix';
 import { bestTheta } from '../optimise/best-theta';
 import { type RandomEffects, randomEffects } from '../random-effects';
@@ -9,6 +10,8 @@ import { fittedProbabilities } from './fitted-probabilities';
 import { jointHessian } from './joint-hessian';
 import { LaplaceCriterion } from './laplace-criterion';
 import { borderColumn } from './laplace-curvature';
+import { partialBinomial } from './partial-binomial';
+import { probeGradients } from './probe-gradient';
 import { QuadratureCriterion } from './quadrature-criterion';
 
 /** A fitted binomial mixed model. Everything linear is on the logit scale. */
@@ -47,8 +50,8 @@ export type BinomialMixedFit = {
 
 /** Where the search for the standard deviations starts: middling variation, well away from 0. */
 const START = 0.6;
-/** Distinct rows from which on time counts more than the last digits. */
-const LARGE = 10_000;
+/** A start below this is too near the stationary point at 0. */
+const NOT_ZERO = 0.05;
 
 /** Fits a binomial mixed model. See `BinomialMixedInput` and `BinomialMixedFit`. */
 export function fitBinomialMixed(input: BinomialMixedInput): BinomialMixedFit | CannotCompute {
@@ -63,19 +66,27 @@ export function fitBinomialModel(model: BinomialModel): BinomialMixedFit | Canno
   const p = columns.length;
   const criterion = model.quadraturePoints > 1 ? new QuadratureCriterion(model) : new LaplaceCriterion(model);
   const laplace = criterion instanceof QuadratureCriterion ? criterion.laplace : criterion;
-  const start = Float64Array.of(...new Float64Array(q).fill(START), ...model.regression.b);
-  const large = model.classes.count > LARGE;
-  const minimum = bestTheta(criterion, start, q, large ? 1e-10 : 1e-13);
+  const costly = system.plan.tailSize > COSTLY_TAIL;
+  const minimum = bestTheta(criterion, startOf(model), q, accuracyFor(system));
   if (!Number.isFinite(minimum.value) || !minimum.converged) {
     return cannotCompute('did-not-converge', 'The likelihood has no clear maximum for these data.');
   }
   const theta = minimum.x.slice(0, q);
   const free = Array.from(minimum.x.keys()).filter((i) => i >= q || theta[i] !== 0);
-  const hessian = jointHessian(criterion, minimum.x, minimum.curvature, free, large);
   const b = minimum.x.slice(q);
-  const given = givenTheta(laplace, p);
+  const given = givenTheta(minimum.curvature, q, p);
+  const gradientOf =
+    costly && criterion === laplace
+      ? probeGradients(laplace)
+      : (x: Float64Array) => {
+          criterion.value(x);
+          return criterion.gradient();
+        };
+  const effects = given && randomEffectsAt(laplace, minimum.x, given.factor);
+  const fitted = fittedProbabilities(model, b, laplace.u);
+  const hessian = jointHessian(gradientOf, minimum.x, minimum.curvature, free, system.rowCount > MANY_ROWS);
   const covariance = fixedBlock(hessian, free, q, p);
-  if (!given || !covariance) {
+  if (!given || !effects || !covariance) {
     return cannotCompute(
       'did-not-converge',
       'The likelihood is too flat at its maximum to judge its precision.',
@@ -84,11 +95,6 @@ export function fitBinomialModel(model: BinomialModel): BinomialMixedFit | Canno
   const fixed: FixedEstimates = { map, working: b, workingCovariance: covariance };
   const names = terms.fixed.columns.map(({ name }) => name);
   const coefficients = coefficientsOf(fixed, names, model.separated ? separatedReason : notEstimable);
-  const solution = {
-    u: laplace.u,
-    border: columns.map((column) => borderColumn(laplace, column)),
-    fixedFactor: given.factor,
-  };
   const parameters = p + q;
   return {
     kind: 'estimate',
@@ -117,8 +123,8 @@ export function fitBinomialModel(model: BinomialModel): BinomialMixedFit | Canno
     parameters,
     aic: minimum.value + 2 * parameters,
     bic: minimum.value + Math.log(model.observations) * parameters,
-    randomEffects: randomEffects(system, terms.random, solution, 1),
-    fitted: fittedProbabilities(model, b, laplace.u),
+    randomEffects: effects,
+    fitted,
     evaluations: minimum.evaluations,
     model,
   };
@@ -131,11 +137,31 @@ export function separatedReason(name: string): CannotCompute {
   );
 }
 
+/** The search starts from a regression without random effects; where it is costly, from a fit to part of the data. */
+function startOf(model: BinomialModel): Float64Array {
+  const q = model.system.termCount;
+  const part = model.system.plan.tailSize > COSTLY_TAIL ? partialBinomial(model) : undefined;
+  const start = Float64Array.of(...new Float64Array(q).fill(START), ...model.regression.b);
+  if (!part) return start;
+  const found = bestTheta(new LaplaceCriterion(part), start, q, { tolerance: 1e-4 });
+  if (!found.converged) return start;
+  return found.x.map((value, i) => (i < q ? Math.max(value, NOT_ZERO) : value));
+}
+
+function randomEffectsAt(
+  laplace: LaplaceCriterion,
+  x: Float64Array,
+  fixedFactor: Float64Array,
+): RandomEffects[] {
+  laplace.value(x);
+  const { system, terms, columns } = laplace.model;
+  const border = columns.map((column) => borderColumn(laplace, column));
+  return randomEffects(system, terms.random, { u: laplace.u, border, fixedFactor }, 1);
+}
+
 /** Inverse of X'V^-1 X at the modes, V for the working response. */
-function givenTheta(laplace: LaplaceCriterion, p: number) {
-  const { curvature } = laplace.derivatives();
-  const size = laplace.dimension;
-  const q = size - p;
+function givenTheta(curvature: Float64Array, q: number, p: number) {
+  const size = q + p;
   const information = new Float64Array(p * p);
   for (let i = 0; i < p; i++) {
     for (let j = 0; j < p; j++) information[i * p + j] = (curvature[(q + i) * size + q + j] as number) / 2;

@@ -1,18 +1,16 @@
-import type { GradientCriterion } from '../optimise/criterion';
-
 /** Steps of the differences, in standard errors of the coordinate. */
 const STEP = 1e-3;
 const ONE_SIDED_STEP = 2e-4;
 
 /**
- * Hessian of a criterion at a minimum by differences of its exact gradient, over the free coordinates: central ones, or for
- * large data one-sided ones at half the cost, which leaves standard errors good to about 4 digits.
+ * Hessian of a criterion at a minimum by differences of its gradient, over the free coordinates: central ones, or for large data
+ * one-sided ones at half the cost, which leaves standard errors good to about 4 digits.
  *
  * @param x the minimum; @param curvature a rough Hessian there (row-major), which sets the steps.
  * @param free the coordinates to include: those on the boundary (theta = 0) are left out.
  */
 export function jointHessian(
-  criterion: GradientCriterion,
+  gradientOf: (x: Float64Array) => Float64Array,
   x: Float64Array,
   curvature: Float64Array,
   free: readonly number[],
@@ -20,13 +18,11 @@ export function jointHessian(
 ): Float64Array {
   const size = free.length;
   const hessian = new Float64Array(size * size);
-  const gradientAt = (coordinate: number, shift: number) => {
-    criterion.value(x.map((value, k) => (k === coordinate ? value + shift : value)));
-    return criterion.gradient();
-  };
+  const gradientAt = (coordinate: number, shift: number) =>
+    gradientOf(x.map((value, k) => (k === coordinate ? value + shift : value)));
   const here = oneSided ? gradientAt(0, 0) : undefined;
   for (const [a, i] of free.entries()) {
-    const steepness = curvature[i * criterion.dimension + i] as number;
+    const steepness = curvature[i * x.length + i] as number;
     const step = (oneSided ? ONE_SIDED_STEP : STEP) * (steepness > 0 ? Math.sqrt(2 / steepness) : 1);
     const up = gradientAt(i, step);
     const down = here ?? gradientAt(i, -step);
@@ -42,6 +38,5 @@ export function jointHessian(
       hessian[j * size + i] = mean;
     }
   }
-  criterion.value(x);
   return hessian;
 }

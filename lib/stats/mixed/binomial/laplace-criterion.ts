@@ -1,14 +1,23 @@
+import { COSTLY_TAIL } from '../costly-tail';
 import { dotProduct } from '../linear-algebra/small-matrix';
 import type { Criterion, Derivatives } from '../optimise/criterion';
 import type { BinomialModel } from './binomial-model';
+import { exactInverse } from './inverse-parts';
 import { laplaceCurvature } from './laplace-curvature';
 import { laplaceGradient } from './laplace-gradient';
 import { type LogisticState, logisticRows, newLogisticState } from './logistic-rows';
 
 /** Squared length (in A's metric) of a Newton step below which the modes count as found. */
 const MODES_FOUND = 1e-18;
-/** From this tail size on a factorisation costs more than a few more steps with an old factor. */
-const COSTLY_TAIL = 150;
+const MODES_FOUND_COSTLY = 1e-17;
+/**
+ * How much of the squared step may be left before a new factor is made, by the size of the dense tail: the larger it is,
+ * the more steps with an old factor one factorisation costs.
+ */
+function patience(tailSize: number): number {
+  if (tailSize > COSTLY_TAIL) return 0.4;
+  return tailSize > 150 ? 0.1 : 0.002;
+}
 
 /**
  * -2 log-likelihood of a binomial mixed model by the Laplace approximation, in theta and the working coefficients b:
@@ -26,6 +35,8 @@ export class LaplaceCriterion implements Criterion {
   /** The part of the value that is not log|A|. */
   penalised = 0;
   private factored = false;
+  /** Where value and factor were last made. */
+  private lastX: Float64Array | undefined;
   private trial: LogisticState;
   private readonly fixedPart: Float64Array;
 
@@ -42,30 +53,46 @@ export class LaplaceCriterion implements Criterion {
 
   value(x: Float64Array): number {
     const { system, constant } = this.model;
+    if (!this.factoredAt(x)) {
+      this.lastX = undefined;
+      if (!this.moveTo(x) || !this.refactor()) return Number.POSITIVE_INFINITY;
+      this.lastX = x.slice();
+    }
+    return this.penalised + constant + system.logDeterminant();
+  }
+
+  /** Sets theta and b and finds the modes there, possibly with an old factor. False when they are not found. */
+  moveTo(x: Float64Array): boolean {
+    const { system } = this.model;
     const q = system.termCount;
+    this.lastX = undefined;
     this.theta = x.slice(0, q);
     this.b = x.slice(q);
     this.setFixedPart();
     system.setScale(this.theta);
-    if (!this.findModes()) return Number.POSITIVE_INFINITY;
-    if (!this.refactor()) return Number.POSITIVE_INFINITY;
-    return this.penalised + constant + system.logDeterminant();
+    return this.findModes();
+  }
+
+  private factoredAt(x: Float64Array): boolean {
+    const last = this.lastX;
+    return last?.length === x.length && last.every((value, i) => value === x[i]);
   }
 
   derivatives(): Derivatives {
-    const { gradient, levelResidual } = laplaceGradient(this);
-    return { gradient, curvature: laplaceCurvature(this, levelResidual, gradient) };
+    const { gradient, levelResidual } = laplaceGradient(this, exactInverse(this.model.system));
+    return { gradient, curvature: laplaceCurvature(this, levelResidual) };
   }
 
   /** The gradient alone, for differences of it. */
   gradient(): Float64Array {
-    return laplaceGradient(this).gradient;
+    return laplaceGradient(this, exactInverse(this.model.system)).gradient;
   }
 
   /** Moves u to the conditional modes. False when it does not get there. */
   private findModes(): boolean {
     const { system } = this.model;
-    const costly = system.plan.tailSize > COSTLY_TAIL;
+    const keep = patience(system.plan.tailSize);
+    const goal = system.plan.tailSize > COSTLY_TAIL ? MODES_FOUND_COSTLY : MODES_FOUND;
     let value = this.evaluate(this.u, this.state);
     if (!Number.isFinite(value)) {
       this.u.fill(0);
@@ -87,11 +114,11 @@ export class LaplaceCriterion implements Criterion {
       const step = gradient.slice();
       system.solve(step);
       const decrement = dotProduct(gradient, step);
-      if (decrement < MODES_FOUND) {
+      if (decrement < goal) {
         this.penalised = value;
         return true;
       }
-      const slow = decrement > (costly ? 0.1 : 0.002) * previous;
+      const slow = decrement > keep * previous;
       if (!fresh && slow) {
         // The old factor no longer leads anywhere fast: make a new one and take this step again.
         this.factored = false;

@@ -3,13 +3,9 @@ import type { LaplaceCriterion } from './laplace-criterion';
 
 /**
  * A guess at the curvature of the Laplace criterion at its last value, row-major in (theta, b): the penalised part's own in b
- * and across, average information in theta (as in `penalisedDerivatives`), and what keeps a variance at 0.
+ * and across, and average information in theta (as in `penalisedDerivatives`).
  */
-export function laplaceCurvature(
-  at: LaplaceCriterion,
-  levelResidual: Float64Array,
-  gradient: Float64Array,
-): Float64Array {
+export function laplaceCurvature(at: LaplaceCriterion, levelResidual: Float64Array): Float64Array {
   const { model, state, u, theta } = at;
   const { system, columns } = model;
   const q = system.termCount;
@@ -57,8 +53,6 @@ export function laplaceCurvature(
       const product = (theta[k] as number) * (theta[l] as number);
       set(k, l, product === 0 ? 0 : (4 * (information[l] as number)) / product);
     }
-    const slope = theta[k] === 0 ? 0 : (gradient[k] as number) / (theta[k] as number);
-    curvature[k * size + k] = (curvature[k * size + k] as number) + Math.max(slope, 0);
   }
   return curvature;
 }

@@ -1,6 +1,6 @@
 import { dotProduct } from '../linear-algebra/small-matrix';
+import type { InverseParts } from './inverse-parts';
 import type { LaplaceCriterion } from './laplace-criterion';
-import { leverages } from './leverages';
 
 /**
  * Exact gradient of the Laplace criterion at its last value.
@@ -12,7 +12,10 @@ import { leverages } from './leverages';
  *   d/dtheta_k = (2 / theta_k) sum (1 - (A^-1)_jj)
  *                + sum over the term's levels of [ -2 u z'r + u z'v + s z'r - u z'W Z S s ].
  */
-export function laplaceGradient(at: LaplaceCriterion): {
+export function laplaceGradient(
+  at: LaplaceCriterion,
+  inverse: InverseParts,
+): {
   readonly gradient: Float64Array;
   /** Z'r by position, which the curvature needs again. */
   readonly levelResidual: Float64Array;
@@ -23,14 +26,13 @@ export function laplaceGradient(at: LaplaceCriterion): {
   const p = columns.length;
   const size = q + p;
   const rowCount = state.eta.length;
-  system.invert();
-  const v = leverages(system);
+  const v = inverse.leverages();
   for (let i = 0; i < rowCount; i++) {
     v[i] = (v[i] as number) * (state.weight[i] as number) * (1 - 2 * (state.mean[i] as number));
   }
   const s = new Float64Array(system.size);
   system.scaledCrossProduct(v, s);
-  system.solve(s);
+  inverse.solve(s);
   const response = new Float64Array(rowCount);
   system.addRandomPart(s, response);
   const change = v;
@@ -44,7 +46,7 @@ export function laplaceGradient(at: LaplaceCriterion): {
   for (let j = 0; j < system.size; j++) {
     const k = system.termOf[j] as number;
     const r = levelResidual[j] as number;
-    kept[k] = (kept[k] as number) + 1 - system.inverseDiagonal(j);
+    kept[k] = (kept[k] as number) + 1 - inverse.diagonal(j);
     gradient[k] =
       (gradient[k] as number) +
       (u[j] as number) * ((levelChange[j] as number) - 2 * r) +

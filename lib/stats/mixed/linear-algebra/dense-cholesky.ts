@@ -1,6 +1,7 @@
 import { subtractProducts } from './subtract-products';
 
 const BLOCK = 48;
+const STRIP = 8;
 const DEPTH = 256;
 
 /**
@@ -42,7 +43,31 @@ function subtractFinished(v: Float64Array, start: number, size: number, from: nu
   }
 }
 
+/** Factors a panel of `width` columns from the diagonal down, a few columns at a time. */
 function factorPanel(v: Float64Array, start: number, size: number, from: number, width: number): boolean {
+  for (let first = from; first < from + width; first += STRIP) {
+    const strip = Math.min(STRIP, from + width - first);
+    const below = start + first * size;
+    subtractProducts(
+      v,
+      below + first,
+      size,
+      v,
+      below + from,
+      size,
+      v,
+      below + from,
+      size,
+      size - first,
+      strip,
+      first - from,
+    );
+    if (!factorStrip(v, start, size, first, strip)) return false;
+  }
+  return true;
+}
+
+function factorStrip(v: Float64Array, start: number, size: number, from: number, width: number): boolean {
   for (let i = from; i < size; i++) {
     const row = start + i * size + from;
     const last = Math.min(i - from, width - 1);

@@ -1,6 +1,7 @@
 import { subtractProducts } from './subtract-products';
 
 const BLOCK = 48;
+const STRIP = 8;
 
 /**
  * Lower triangle of the inverse of a matrix given by its Cholesky factor, A^-1 = L^-T L^-1.
@@ -68,12 +69,42 @@ function transposedInverse(values: Float64Array, start: number, size: number, t:
         k - i,
       );
     }
-    for (let i = 0; i < k + width; i++) {
+    solveBlock(values, start, size, t, k, width);
+  }
+}
+
+/** Finishes columns k .. k + width - 1 of T for all rows that reach into them, a few columns at a time. */
+function solveBlock(
+  values: Float64Array,
+  start: number,
+  size: number,
+  t: Float64Array,
+  k: number,
+  width: number,
+): void {
+  for (let first = k; first < k + width; first += STRIP) {
+    const end = Math.min(first + STRIP, k + width);
+    // T is 0 left of its diagonal, so that rows of this block may take part in full.
+    subtractProducts(
+      t,
+      first,
+      size,
+      t,
+      k,
+      size,
+      values,
+      start + first * size + k,
+      size,
+      first,
+      end - first,
+      first - k,
+    );
+    for (let i = 0; i < end; i++) {
       const row = i * size;
-      for (let column = Math.max(i, k); column < k + width; column++) {
+      for (let column = Math.max(i, first); column < end; column++) {
         const factorRow = start + column * size;
         let sum = t[row + column] as number;
-        for (let l = Math.max(i, k); l < column; l++)
+        for (let l = Math.max(i, first); l < column; l++)
           sum -= (t[row + l] as number) * (values[factorRow + l] as number);
         t[row + column] = sum / (values[factorRow + column] as number);
       }

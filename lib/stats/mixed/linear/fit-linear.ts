@@ -1,9 +1,13 @@
 import { type CannotCompute, cannotCompute } from '../../outcome';
 import { type Coefficient, coefficientsOf, type FixedEstimates } from '../coefficients';
+import { accuracyFor, COSTLY_TAIL } from '../costly-tail';
 import { logDeterminantOfBasis } from '../design/coefficient-map';
 import { inverseOfFactor } from '../linear-algebra/small-matrix';
 import { bestTheta } from '../optimise/best-theta';
+import { partOfRows, pick } from '../part-of-rows';
 import { type RandomEffects, randomEffects } from '../random-effects';
+import { RandomSystem } from '../random-system';
+import { crossProducts } from './cross-products';
 import { fittedRows } from './fitted-rows';
 import type { LinearMixedInput } from './linear-input';
 import { type LinearModel, prepareLinear } from './linear-model';
@@ -46,8 +50,8 @@ export type LinearMixedFit = {
   readonly model: LinearModel;
 };
 
-/** Distinct rows from which on time counts more than the last digits. */
-const LARGE = 10_000;
+/** A start below this is too near the stationary point at 0. */
+const NOT_ZERO = 0.05;
 
 /** Fits a linear mixed model. See `LinearMixedInput` and `LinearMixedFit`. */
 export function fitLinearMixed(input: LinearMixedInput): LinearMixedFit | CannotCompute {
@@ -61,12 +65,7 @@ export function fitLinearModel(model: LinearModel, method: 'REML' | 'ML'): Linea
   const { system, cross, map, terms } = model;
   const q = system.termCount;
   const criterion = new ProfiledCriterion(system, cross, restricted);
-  const minimum = bestTheta(
-    criterion,
-    new Float64Array(q).fill(1),
-    q,
-    model.classes.count > LARGE ? 1e-10 : 1e-13,
-  );
+  const minimum = bestTheta(criterion, startOf(model, restricted), q, accuracyFor(system));
   const solution = criterion.solution;
   if (!solution || !Number.isFinite(minimum.value)) {
     return cannotCompute(
@@ -118,4 +117,35 @@ export function fitLinearModel(model: LinearModel, method: 'REML' | 'ML'): Linea
     evaluations: minimum.evaluations,
     model,
   };
+}
+
+/** The search starts from variances all alike; where it is costly, from a fit to part of the data. */
+function startOf(model: LinearModel, restricted: boolean): Float64Array {
+  const { system, codes, columns, rowResponse, rowWeights, cross } = model;
+  const start = new Float64Array(system.termCount).fill(1);
+  if (system.plan.tailSize <= COSTLY_TAIL) return start;
+  const rows = partOfRows(system, codes);
+  const part = new RandomSystem(
+    codes.map((own) => rows.map((row) => own[row] as number)),
+    system.levelCounts,
+    rows.length,
+  );
+  const weights = pick(rowWeights, rows);
+  part.setWeights(weights);
+  const share = rows.length / system.rowCount;
+  const products = crossProducts(
+    part,
+    columns.map((column) => pick(column, rows)),
+    pick(rowResponse, rows),
+    weights,
+    {
+      observations: Math.round(cross.observations * share),
+      weightConstant: 0,
+      withinSquares: cross.withinSquares * share,
+    },
+  );
+  const found = bestTheta(new ProfiledCriterion(part, products, restricted), start, system.termCount, {
+    tolerance: 1e-4,
+  });
+  return found.converged ? found.x.map((value) => Math.max(value, NOT_ZERO)) : start;
 }

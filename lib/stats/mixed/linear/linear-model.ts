@@ -14,6 +14,10 @@ export type LinearModel = {
   readonly map: CoefficientMap;
   readonly columns: readonly Float64Array[];
   readonly system: RandomSystem;
+  /** Random levels, weights and responses (past the baseline) of the distinct rows. */
+  readonly codes: readonly Int32Array[];
+  readonly rowWeights: Float64Array;
+  readonly rowResponse: Float64Array;
   readonly cross: CrossProducts;
   /** Least squares coefficients (working basis) already taken out of the response, which saves digits. */
   readonly baseline: Float64Array;
@@ -39,7 +43,7 @@ export function prepareLinear(input: LinearMixedInput): LinearModel | CannotComp
   if (thin) return thin;
   const offset = input.offset ? Float64Array.from(input.offset) : undefined;
   const y = Float64Array.from(input.response, (value, row) => value - (offset?.[row] ?? 0));
-  const rowWeights = input.weights ? Float64Array.from(input.weights) : new Float64Array(n).fill(1);
+  const priorWeights = input.weights ? Float64Array.from(input.weights) : new Float64Array(n).fill(1);
   const { classes, columns, map, codes } = prepareRows(terms, allRows(n), []);
   if (n <= columns.length) {
     return cannotCompute(
@@ -55,7 +59,7 @@ export function prepareLinear(input: LinearMixedInput): LinearModel | CannotComp
       );
     }
   }
-  const { weights, means, within } = aggregate(classes, y, rowWeights);
+  const { weights, means, within } = aggregate(classes, y, priorWeights);
   const baseline = Float64Array.from(columns, () => 0);
   const residual = Float64Array.from(means);
   for (const [k, column] of columns.entries()) {
@@ -73,14 +77,14 @@ export function prepareLinear(input: LinearMixedInput): LinearModel | CannotComp
   );
   system.setWeights(weights);
   let weightConstant = 0;
-  if (input.weights) for (const weight of rowWeights) weightConstant -= Math.log(weight);
+  if (input.weights) for (const weight of priorWeights) weightConstant -= Math.log(weight);
   const cross = crossProducts(system, columns, residual, weights, {
     observations: n,
     weightConstant,
     withinSquares: within,
   });
   let total = 0;
-  for (let row = 0; row < n; row++) total += (rowWeights[row] as number) * (y[row] as number) ** 2;
+  for (let row = 0; row < n; row++) total += (priorWeights[row] as number) * (y[row] as number) ** 2;
   if (!(cross.yy + within > NOTHING_LEFT * total)) {
     return cannotCompute('no-variation', 'The response does not vary beyond what the fixed part explains.');
   }
@@ -91,11 +95,14 @@ export function prepareLinear(input: LinearMixedInput): LinearModel | CannotComp
     map,
     columns,
     system,
+    codes,
+    rowWeights: weights,
+    rowResponse: residual,
     cross,
     baseline,
     response: y,
     offset,
-    weights: rowWeights,
+    weights: priorWeights,
   };
 }
 

@@ -32,7 +32,7 @@ export function penalisedDerivatives(
   const p = border.length;
   system.invert();
   // Rows of A^-1 S Z'WX R^-1, R'R = X'V^-1 X: what the estimation of the fixed part adds to C^-1.
-  const spread = border.map((column) => Float64Array.from(column));
+  const spread = border.map((column) => column.slice());
   for (const column of spread) system.backward(column);
   const row = new Float64Array(p);
   const kept = new Float64Array(q);
@@ -50,8 +50,8 @@ export function penalisedDerivatives(
   }
   const information = new Float64Array(q * q);
   for (let k = 0; k < q; k++) {
-    const own = Float64Array.from(u, (value, j) => (system.termOf[j] === k ? value : 0));
-    const image = Float64Array.from(own);
+    const own = system.ofTerm(k, u);
+    const image = own.slice();
     system.solve(image);
     if (p > 0) {
       const shift = Float64Array.from(spread, (column) => dotProduct(column, own));

@@ -34,7 +34,7 @@ export function profileCoefficient(
   const base = direction.reduce((sum, value, k) => sum + value * (baseline[k] as number), 0);
   const deviance = (value: number) => {
     const criterion = new ProfiledCriterion(system, holdLast(rotated, value / along - base), false);
-    const minimum = bestTheta(criterion, start, q, 1e-10);
+    const minimum = bestTheta(criterion, start, q, { tolerance: 1e-10 });
     start = minimum.x.map((theta) => Math.max(theta, 0.3));
     return minimum.value;
   };

@@ -26,8 +26,9 @@ export class ProfiledCriterion implements Criterion {
   }
 
   value(theta: Float64Array): number {
-    this.theta = Float64Array.from(theta);
-    const solution = penalisedSolution(this.system, this.cross, theta);
+    const same = this.solution !== undefined && theta.every((value, k) => value === this.theta[k]);
+    this.theta = theta.slice();
+    const solution = same ? this.solution : penalisedSolution(this.system, this.cross, theta);
     this.solution = solution;
     if (!solution || !(solution.squares > 0)) return Number.POSITIVE_INFINITY;
     const m = this.degrees;
@@ -51,8 +52,6 @@ export class ProfiledCriterion implements Criterion {
         const shared = ((parts.squares[k] as number) * (parts.squares[l] as number)) / (sigma2 * sigma2 * m);
         curvature[k * q + l] = (parts.information[k * q + l] as number) / sigma2 - shared;
       }
-      const slope = theta[k] === 0 ? 0 : (gradient[k] as number) / (theta[k] as number);
-      curvature[k * q + k] = (curvature[k * q + k] as number) + Math.max(slope, 0);
     }
     return { gradient, curvature };
   }

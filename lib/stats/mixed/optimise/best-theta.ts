@@ -5,6 +5,8 @@ import { type MinimiseOptions, type Minimum, minimise } from './minimise';
 const NEARLY_ZERO = 1e-4;
 /** Where a theta at 0 is looked at again: a decrease from 0 to here means that 0 is no minimum. */
 const BESIDE_ZERO = 0.02;
+export type Accuracy = Pick<MinimiseOptions, 'tolerance' | 'noise'>;
+
 /** A decrease smaller than this is the noise of evaluating. */
 const NOT_NOISE = 1e-9;
 /** A rise of the criterion that no second minimum makes up for. */
@@ -22,10 +24,10 @@ export function bestTheta(
   criterion: Criterion,
   start: Float64Array,
   termCount: number,
-  tolerance?: number,
+  accuracy: Accuracy = { tolerance: 1e-13 },
 ): Minimum {
   const options: MinimiseOptions = {
-    ...(tolerance === undefined ? {} : { tolerance }),
+    ...accuracy,
     longestStep: (x, i) => (i < termCount ? 0.5 + 2 * Math.abs(x) : Number.POSITIVE_INFINITY),
     vanishes: (i) => (i < termCount ? NEARLY_ZERO : 0),
   };

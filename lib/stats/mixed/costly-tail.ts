@@ -1,0 +1,17 @@
+import type { Accuracy } from './optimise/best-theta';
+import type { RandomSystem } from './random-system';
+
+/**
+ * Size of the dense tail (see `Elimination`) from which a factorisation takes so long that everything is arranged to need
+ * few of them: the search starts from a fit to part of the data, and is not driven to the last digits.
+ */
+export const COSTLY_TAIL = 600;
+
+/** Distinct rows from which on time counts more than the last digits. */
+export const MANY_ROWS = 10_000;
+
+/** How far to drive the search: to all digits that can be had, or to a thousandth of a standard error where that is costly. */
+export function accuracyFor(system: RandomSystem): Accuracy {
+  if (system.plan.tailSize > COSTLY_TAIL) return { tolerance: 1e-6, noise: 1e-11 };
+  return { tolerance: system.rowCount > MANY_ROWS ? 1e-10 : 1e-13 };
+}
