@@ -4,6 +4,7 @@ import { linearMeansSource } from '../../../lib/stats/mixed/linear/linear-means'
 import { satterthwaite } from '../../../lib/stats/mixed/linear/satterthwaite';
 import { meansAndPairs } from '../mixed/means-answer';
 import { named, requireAnswers } from '../mixed/mixed-case';
+import { crudeContamination, efficiencyRatios } from '../mixed/network-crude';
 import { type NetworkBatch, readNetwork } from '../mixed/network-data';
 import { contaminationModel, efficiencyModel } from '../mixed/network-models';
 import { againstFirst } from '../mixed/network-stratified';
@@ -28,6 +29,7 @@ export const handler: ReferenceHandler = {
     const { all, closed, harvested, methods, sites } = readNetwork(input);
     const positive = harvested.filter(({ freshKg }) => freshKg > 0);
     const log = efficiencyModel(positive, 'logbe');
+    const ratios = efficiencyRatios(harvested, context);
     const degreesOf = satterthwaite(log.fit);
     return requireAnswers(
       context.expected,
@@ -44,10 +46,17 @@ export const handler: ReferenceHandler = {
             ),
           },
         },
+        contamination_crude: named(
+          methods,
+          (method) => method,
+          (method) => crudeContamination(closed.filter((own) => own.method === method)),
+        ),
         contamination_mh_vs_A: againstFirst(closed, methods, sites, context),
         contamination_glmm_site_lot: contaminationModel(closed, '(1 | site) + (1 | lot)'),
         contamination_glmm_site_lot_batch: contaminationModel(closed, '(1 | site) + (1 | lot) + (1 | obs)'),
         be_counts: { harvested_closed: harvested.length, fresh_positive: positive.length },
+        be_ratio_by_method_site_clusters: ratios.byMethod,
+        be_ratio_overall_site_clusters: ratios.overall,
         be_lmm_percent: efficiencyModel(harvested, 'be').answer,
         be_lmm_log: {
           ...log.answer,

@@ -74,7 +74,8 @@ export function fitBinomialModel(model: BinomialModel): BinomialMixedFit | Canno
   const theta = minimum.x.slice(0, q);
   const free = Array.from(minimum.x.keys()).filter((i) => i >= q || theta[i] !== 0);
   const b = minimum.x.slice(q);
-  const given = givenTheta(minimum.curvature, q, p);
+  laplace.value(minimum.x);
+  const given = givenTheta(laplace.derivatives().curvature, q, p);
   const gradientOf =
     costly && criterion === laplace
       ? probeGradients(laplace)
