@@ -1,0 +1,134 @@
+import { Client } from 'pg';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { testDatabase } from '../support/database';
+
+const { app, superuser } = await testDatabase();
+const admin = new Client({ connectionString: superuser });
+const asApp = new Client({ connectionString: app });
+
+beforeAll(async () => {
+  await admin.connect();
+  await asApp.connect();
+});
+afterAll(async () => {
+  await admin.end();
+  await asApp.end();
+});
+
+/** Tables that belong to no network, each with policies of its own. */
+const globalTables = ['person', 'person_contact', 'account', 'session', 'setup_link'];
+const outside = ['_prisma_migrations'];
+
+async function column<T>(sql: string, values: unknown[] = []): Promise<T[]> {
+  const { rows } = await admin.query(sql, values);
+  return rows.map((row: Record<string, T>) => Object.values(row)[0] as T);
+}
+
+const tables = () =>
+  column<string>(
+    `select relname::text from pg_class c join pg_namespace n on n.oid = c.relnamespace
+     where n.nspname = 'public' and c.relkind = 'r' order by 1`,
+  );
+
+describe('every table of the database', () => {
+  it('is a table of a network, or a named exception', async () => {
+    const ofNetworks = await column<string>(
+      `select table_name::text from information_schema.columns where table_schema = 'public' and column_name = 'network_id'`,
+    );
+    const strangers = (await tables()).filter(
+      (table) => ![...ofNetworks, ...globalTables, ...outside, 'network'].includes(table),
+    );
+    expect(strangers).toEqual([]);
+  });
+
+  it('has row-level security enabled and forced', async () => {
+    const open = await column<string>(
+      `select relname::text from pg_class c join pg_namespace n on n.oid = c.relnamespace
+       where n.nspname = 'public' and c.relkind = 'r' and relname <> '_prisma_migrations'
+         and not (relrowsecurity and relforcerowsecurity)`,
+    );
+    expect(open).toEqual([]);
+  });
+
+  it('carries its network in the primary key and in every foreign key between networks', async () => {
+    const loose = await column<string>(
+      `select c.conrelid::regclass || '.' || c.conname from pg_constraint c
+       where c.connamespace = 'public'::regnamespace and c.contype in ('p', 'f') and c.conrelid::regclass::text not in ('network', 'person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations')
+         and (c.contype = 'p' or c.confrelid::regclass::text not in ('network', 'person'))
+         and not exists (select 1 from pg_attribute a where a.attrelid = c.conrelid and a.attnum = any (c.conkey) and a.attname = 'network_id')`,
+    );
+    expect(loose).toEqual([]);
+  });
+
+  it('cannot be deleted from, truncated or owned by the application', async () => {
+    const rights = await column<string>(
+      `select table_name || ' ' || privilege_type from information_schema.role_table_grants
+       where grantee = 'pinset_app' and privilege_type in ('DELETE', 'TRUNCATE', 'TRIGGER', 'REFERENCES')`,
+    );
+    const owned = await column<string>(
+      `select relname::text from pg_class where relowner = (select oid from pg_roles where rolname = 'pinset_app')`,
+    );
+    expect([...rights, ...owned]).toEqual([]);
+  });
+
+  it('answers nothing to a query without an actor', async () => {
+    const answered: string[] = [];
+    for (const table of (await tables()).filter((name) => ![...outside, 'setup_link'].includes(name))) {
+      const { rows } = await asApp.query(`select count(*)::int as n from "${table}"`);
+      if (rows[0]?.n !== 0) answered.push(table);
+    }
+    expect(answered).toEqual([]);
+  });
+});
+
+describe('the history', () => {
+  it('cannot be written by the application', async () => {
+    const rights = await column<string>(
+      `select privilege_type::text from information_schema.role_table_grants
+       where grantee = 'pinset_app' and table_name = 'history' order by 1`,
+    );
+    expect(rights).toEqual(['SELECT']);
+  });
+
+  it('is written by a trigger on every table of a network', async () => {
+    const without = await column<string>(
+      `select c.relname::text from pg_class c join pg_namespace n on n.oid = c.relnamespace
+       where n.nspname = 'public' and c.relkind = 'r'
+         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history'])
+         and not exists (select 1 from pg_trigger t where t.tgrelid = c.oid and t.tgname = 'write_history')`,
+    );
+    expect(without).toEqual([]);
+  });
+});
+
+describe('the application role', () => {
+  it('is neither owner, superuser nor able to bypass row policies', async () => {
+    const { rows } = await admin.query(
+      `select rolsuper, rolbypassrls, rolcreaterole from pg_roles where rolname = 'pinset_app'`,
+    );
+    expect(rows).toEqual([{ rolsuper: false, rolbypassrls: false, rolcreaterole: false }]);
+  });
+
+  it('may call the look-ups before sign-in and none of the operator', async () => {
+    const allowed = await column<string>(
+      `select p.proname::text from pg_proc p join pg_namespace n on n.oid = p.pronamespace
+       where n.nspname = 'app' and p.prosecdef and has_function_privilege('pinset_app', p.oid, 'EXECUTE') order by 1`,
+    );
+    expect(allowed).toEqual([
+      'accept_invitation',
+      'allocated_to_mine',
+      'colleague_name',
+      'invitation_lookup',
+      'member_role',
+      'my_networks',
+      'note_sign_in_failure',
+      'session_lookup',
+      'setup_link_lookup',
+      'shares_network_with',
+      'sign_in_lookup',
+      'site_colleagues',
+      'site_ids',
+      'use_setup_link',
+    ]);
+  });
+});
