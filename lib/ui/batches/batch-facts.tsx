@@ -26,11 +26,11 @@ export async function BatchFacts({ page, language, unit }: Props) {
     value === null || value === '' ? [] : [{ label, value }];
 
   const component = (one: BatchView['components'][number], index: number) => {
-    const treatment =
-      one.runCode === null
-        ? one.method[language]
-        : t('run', { method: one.method[language], code: one.runCode });
-    const text = t('component', { material: one.material[language], lot: one.lotCode, treatment });
+    const text = t('component', {
+      material: one.material[language],
+      lot: one.lotCode,
+      method: one.method[language],
+    });
     const grams =
       one.grams === null
         ? ''
@@ -38,13 +38,14 @@ export async function BatchFacts({ page, language, unit }: Props) {
     const role = one.role === 'substrate' ? '' : ` · ${words(`componentRole.${one.role}`)}`;
     return (
       <li key={`${one.lotId} ${index}`}>
-        {`${text}${grams}${role}`}
-        {one.runId === null ? null : (
+        {text}
+        {one.runId === null || one.runCode === null ? null : (
           <>
-            {' '}
-            <Link href={`/treatments/${one.runId}` as Route}>{one.runCode}</Link>
+            {', '}
+            <Link href={`/treatments/${one.runId}` as Route}>{t('run', { code: one.runCode })}</Link>
           </>
         )}
+        {`${grams}${role}`}
       </li>
     );
   };

@@ -22,7 +22,6 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
   } as const;
   const main = next === 'weigh' || next === 'check' || next === 'close' ? links[next] : undefined;
   const others = [
-    { href: to('findings/new'), text: t('do.finding') },
     ...Object.values(links).filter(({ href }) => href !== main?.href),
     { href: to('losses/new'), text: t('do.loss') },
     { href: to('looks/new'), text: t('do.lookOther') },
@@ -55,12 +54,20 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
             {t('do.lookNone')}
           </button>
         </form>
-        {others.map(({ href, text }) => (
-          <ButtonLink key={href} href={href} plain>
-            {text}
-          </ButtonLink>
-        ))}
+        <ButtonLink href={to('findings/new')} plain>
+          {t('do.finding')}
+        </ButtonLink>
       </div>
+      <details>
+        <summary>{t('page.more')}</summary>
+        <p className="chips">
+          {others.map(({ href, text }) => (
+            <ButtonLink key={href} href={href} plain>
+              {text}
+            </ButtonLink>
+          ))}
+        </p>
+      </details>
     </section>
   );
 }

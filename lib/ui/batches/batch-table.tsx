@@ -34,14 +34,18 @@ export async function BatchTable({ batches, language, unit }: Props) {
         {
           key: 'code',
           header: t('list.columns.code'),
-          cell: (batch) => <Link href={`/batches/${batch.id}` as Route}>{batch.code}</Link>,
+          cell: (batch) => (
+            <>
+              <Link href={`/batches/${batch.id}` as Route}>{batch.code}</Link>
+              <span className="cell-reason">{batch.species[language]}</span>
+            </>
+          ),
         },
         {
           key: 'inoculatedOn',
           header: t('list.columns.inoculatedOn'),
           cell: (batch) => formatDate(batch.inoculatedOn, locale),
         },
-        { key: 'species', header: t('list.columns.species'), cell: (batch) => batch.species[language] },
         {
           key: 'units',
           header: t('list.columns.units'),

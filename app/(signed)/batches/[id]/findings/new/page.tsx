@@ -1,0 +1,43 @@
+import { getTranslations } from 'next-intl/server';
+import { newId } from '@/lib/base/new-id';
+import { entryFields } from '@/lib/ui/batches/entry-fields';
+import { MouldCaution } from '@/lib/ui/batches/mould-caution';
+import { stageOf } from '@/lib/ui/batches/stage-of';
+import { loadFormWords } from '@/lib/ui/form/load-form-words';
+import { recentDays } from '@/lib/ui/form/recent-days';
+import { RecordForm } from '@/lib/ui/form/record-form';
+import { NotThere } from '@/lib/ui/page/not-there';
+import { recordFindingAction } from '../../entry-actions';
+import { readBatch } from '../../read-batch';
+
+export default async function NewFindingPage({ params }: PageProps<'/batches/[id]/findings/new'>) {
+  const read = await readBatch(params);
+  if (!read) return <NotThere />;
+  const { actor, page } = read;
+  const { batch, today } = page;
+  const t = await getTranslations('findings');
+  const days = await recentDays(today);
+  return (
+    <RecordForm
+      action={recordFindingAction}
+      heading={t('finding.heading', { code: batch.code })}
+      fields={[
+        ...(await entryFields({ kind: 'finding', days, language: actor.language })),
+        { kind: 'hidden', name: 'id' },
+        { kind: 'hidden', name: 'batchId' },
+      ]}
+      values={{
+        id: newId(),
+        batchId: batch.id,
+        units: batch.unitCount === 1 ? '1' : '',
+        stage: stageOf(page.story),
+        foundOn__quick: today,
+      }}
+      submitLabel={t('finding.submit')}
+      words={await loadFormWords()}
+    >
+      <p>{t('finding.intro', { available: page.figures.units.canBeFound })}</p>
+      <MouldCaution />
+    </RecordForm>
+  );
+}
