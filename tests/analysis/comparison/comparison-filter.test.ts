@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import {
+  completeFilter,
+  parseComparisonQuery,
+  queryOfFilter,
+} from '@/lib/analysis/comparison/comparison-filter.input';
+
+const oyster = '0190a2b4-0000-7000-8000-000000000001';
+const defaults = { from: '2024-11-15', to: '2026-11-15', species: oyster, container: 'bag' } as const;
+const read = (query: Parameters<typeof parseComparisonQuery>[0]) =>
+  completeFilter(parseComparisonQuery(query), defaults);
+
+describe('the filter of the comparison in the address', () => {
+  it('opens on one species and one container kind, materials together', () => {
+    expect(read({})).toEqual({ ...defaults, material: 'all', method: undefined, site: undefined });
+  });
+
+  it('pools species only when the address asks for it', () => {
+    expect(read({ species: 'all' }).species).toBe('all');
+    expect(read({ species: '' }).species).toBe(oyster);
+  });
+
+  it('has no way to pool container kinds', () => {
+    expect(read({ container: 'all' }).container).toBe('bag');
+    expect(read({ container: 'bed' }).container).toBe('bed');
+  });
+
+  it('takes what it cannot read as not asked', () => {
+    const nonsense = {
+      from: '2026-02-30',
+      to: 'soon',
+      species: "x' or 1=1",
+      material: '🍄',
+      method: ['a', 'b'],
+      site: '7',
+    };
+    expect(read(nonsense)).toEqual({ ...defaults, material: 'all', method: undefined, site: undefined });
+  });
+
+  it('turns about a period given the wrong way round', () => {
+    expect(read({ from: '2026-05-01', to: '2026-04-01' })).toMatchObject({
+      from: '2026-04-01',
+      to: '2026-05-01',
+    });
+  });
+
+  it('reads back the address it writes', () => {
+    const filter = read({
+      species: 'all',
+      container: 'log',
+      material: 'mixed',
+      method: 'mixed',
+      site: oyster,
+    });
+    expect(read(Object.fromEntries(new URLSearchParams(queryOfFilter(filter))))).toEqual(filter);
+  });
+});
