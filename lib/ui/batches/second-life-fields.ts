@@ -2,18 +2,31 @@ import { getTranslations } from 'next-intl/server';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { sentenceCase } from '../format/sentence-case';
+import { sourceFields } from './source-fields';
 
-type Ask = { readonly sites: readonly ChoiceOption[]; readonly days: readonly ChoiceOption[] };
+type Ask = {
+  readonly sites: readonly ChoiceOption[];
+  readonly days: readonly ChoiceOption[];
+  /** Other batches that can give units, too. */
+  readonly batches: readonly ChoiceOption[];
+};
 
 const kinds = containerKinds.filter((kind): kind is Exclude<ContainerKind, 'log'> => kind !== 'log');
 
 /** A spent batch goes on elsewhere: how many units, where, and what it is now. */
-export async function secondLifeFields({ sites, days }: Ask): Promise<FieldSpec[]> {
+export async function secondLifeFields({ sites, days, batches }: Ask): Promise<FieldSpec[]> {
   const t = await getTranslations('batches');
   const words = await getTranslations('vocabulary.containerKind');
   const label = (name: Parameters<typeof t>[0]) => sentenceCase(t(name));
   return [
     { kind: 'whole', name: 'sources.0.units', label: label('fields.sources.units') },
+    {
+      kind: 'group',
+      name: 'moreSources',
+      legend: t('groups.moreSources'),
+      folded: true,
+      fields: await sourceFields(batches, [1, 2]),
+    },
     { kind: 'select', name: 'siteId', label: label('fields.siteId'), options: sites },
     { kind: 'date', name: 'inoculatedOn', label: t('movedOn'), quick: days },
     {

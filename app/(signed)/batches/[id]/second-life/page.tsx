@@ -1,10 +1,12 @@
-import { getTranslations } from 'next-intl/server';
+import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
 import { getBatchStanding } from '@/lib/records/batch/get-batch-standing.query';
+import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { secondLifeFields } from '@/lib/ui/batches/second-life-fields';
+import { sourceOptions } from '@/lib/ui/batches/source-options';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
@@ -14,9 +16,10 @@ import { startSecondLifeAction } from './actions';
 export default async function SecondLifePage({ params }: PageProps<'/batches/[id]/second-life'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
-  const { batch, sites } = await readAs(actor, async (context) => ({
+  const { batch, sites, others } = await readAs(actor, async (context) => ({
     batch: /^[0-9a-f-]{36}$/i.test(id) ? await getBatchStanding(context, id, new Date()) : undefined,
     sites: await listSites(context),
+    others: await listSourceBatches(context),
   }));
   if (!batch) return <NotThere />;
   const t = await getTranslations('batches');
@@ -28,6 +31,11 @@ export default async function SecondLifePage({ params }: PageProps<'/batches/[id
         await secondLifeFields({
           sites: sites.map((site) => ({ value: site.id, label: site.name })),
           days: await recentDays(batch.today),
+          batches: sourceOptions(
+            others.filter((one) => one.id !== id),
+            [],
+            await getLocale(),
+          ),
         })
       }
       values={{

@@ -1,0 +1,67 @@
+import { getLocale, getTranslations } from 'next-intl/server';
+import { readAs } from '@/lib/access/scoped-db';
+import { containerKinds } from '@/lib/growing/vocabulary';
+import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
+import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
+import { batchValues } from '@/lib/ui/batches/batch-values';
+import { ContainerChips } from '@/lib/ui/batches/container-chips';
+import { sourceFields } from '@/lib/ui/batches/source-fields';
+import { sourceOptions } from '@/lib/ui/batches/source-options';
+import { startDefaults } from '@/lib/ui/batches/start-defaults';
+import { startFields } from '@/lib/ui/batches/start-fields';
+import { startOptions } from '@/lib/ui/batches/start-options';
+import { withOwnChoices } from '@/lib/ui/batches/with-own-choices';
+import { loadFormWords } from '@/lib/ui/form/load-form-words';
+import { recentDays } from '@/lib/ui/form/recent-days';
+import { RecordForm } from '@/lib/ui/form/record-form';
+import { correctionFields } from '@/lib/ui/history/correction-fields';
+import { NotThere } from '@/lib/ui/page/not-there';
+import { readBatch } from '../read-batch';
+import { correctBatchAction, correctSecondLifeAction } from './actions';
+
+const componentRows = 4;
+
+export default async function CorrectBatchPage({ params, searchParams }: PageProps<'/batches/[id]/correct'>) {
+  const read = await readBatch(params);
+  if (!read) return <NotThere />;
+  const { actor, page } = read;
+  const { batch, sources, today } = page;
+  const asked = (await searchParams).container;
+  const container = containerKinds.find((kind) => kind === asked) ?? batch.containerKind;
+  const { choices, spent } = await readAs(actor, async (context) => ({
+    choices: await listStartChoices(context),
+    spent: batch.secondLife ? await listSourceBatches(context) : [],
+  }));
+  const options = withOwnChoices(await startOptions(choices, actor.language), batch, actor.language);
+  const t = await getTranslations('batches');
+  return (
+    <RecordForm
+      key={container}
+      action={batch.secondLife ? correctSecondLifeAction : correctBatchAction}
+      heading={t('correct', { code: batch.code })}
+      fields={[
+        ...(batch.secondLife
+          ? await sourceFields(sourceOptions(spent, sources, await getLocale()), [0, 1, 2])
+          : []),
+        ...(await startFields({
+          container,
+          options,
+          days: await recentDays(today),
+          massUnit: actor.massUnit,
+          componentRows,
+        })),
+        ...(await correctionFields()),
+      ]}
+      values={{
+        ...startDefaults(container, componentRows),
+        ...batchValues(batch, sources),
+        containerKind: container,
+        ...(container === 'bed' ? { unitCount: '1' } : {}),
+      }}
+      submitLabel={t('submitCorrect')}
+      words={await loadFormWords()}
+    >
+      <ContainerChips chosen={container} path={`/batches/${batch.id}/correct`} />
+    </RecordForm>
+  );
+}
