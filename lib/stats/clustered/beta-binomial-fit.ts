@@ -3,7 +3,7 @@ import { proportion } from '../distribution/beta-log-odds';
 import { chiSquareSurvival } from '../distribution/chi-square';
 import { elementAt } from '../element-at';
 import { ArgumentError, type CannotCompute, cannotCompute } from '../outcome';
-import { betaBinomialSurface } from './beta-binomial-surface';
+import { type BetaBinomialData, betaBinomialSurface } from './beta-binomial-surface';
 import { type ClusteredRows, clusterCounts } from './cluster-counts';
 import { type NewtonMaximum, newtonMaximum } from './newton-maximum';
 
@@ -13,7 +13,7 @@ export type BetaBinomialFit = {
   readonly coefficients: readonly number[];
   /** From the observed information. */
   readonly standardErrors: readonly number[];
-  /** Intra-cluster correlation, 0 when the likelihood is highest without any. */
+  /** Intra-cluster correlation, 0 when the likelihood is highest without any, 1 when no cluster is mixed. */
   readonly rho: number;
   /** Whether the maximum is at rho = 0, where the fit is the binomial one. */
   readonly boundary: boolean;
@@ -35,8 +35,6 @@ const SEPARATED = 25;
 const MOST_UNITS = 1_000_000;
 /** logit rho below this is rho = 0 to every digit shown. */
 const LEAST_LOGIT_RHO = -14;
-/** logit rho above this is rho = 1: within every cluster all units had the same outcome. */
-const LARGEST_LOGIT_RHO = 14;
 
 const NO_CORRELATION = cannotCompute(
   'no-variation',
@@ -101,12 +99,10 @@ export function betaBinomialFit(
   if (binomial.covariance === undefined) {
     return cannotCompute('not-identifiable', 'The columns of the design are not independent of each other.');
   }
-  const surface = betaBinomialSurface(data, true);
-  const best = [-4, -2, 0]
-    .map((start) => newtonMaximum(surface, Float64Array.from([...binomial.at, start])))
-    .reduce((one, two) => (two.value > one.value ? two : one));
-  const logitRho = elementAt(best.at, size);
-  const boundary = logitRho < LEAST_LOGIT_RHO || best.value <= binomial.value;
+  const allOrNothing = clusters.every(({ events, trials }) => events === 0 || events === trials);
+  const best = allOrNothing ? clustersAsUnits(data) : highestInside(data, binomial);
+  const boundary =
+    !allOrNothing && (elementAt(best.at, size) < LEAST_LOGIT_RHO || best.value <= binomial.value);
   if (!boundary && best.covariance === undefined) {
     return cannotCompute(
       'did-not-converge',
@@ -119,9 +115,9 @@ export function betaBinomialFit(
     kind: 'estimate',
     coefficients: [...fit.at.slice(0, size)],
     standardErrors: standardErrors(fit).slice(0, size),
-    rho: boundary ? 0 : logitRho > LARGEST_LOGIT_RHO ? 1 : proportion(logitRho),
+    rho: boundary ? 0 : allOrNothing ? 1 : proportion(elementAt(fit.at, size)),
     boundary,
-    logitRho: boundary ? NO_CORRELATION : logitRhoOf(fit, size),
+    logitRho: boundary ? NO_CORRELATION : allOrNothing ? ALL_OR_NOTHING : logitRhoOf(fit, size),
     logLikelihood: fit.value,
     binomialLogLikelihood: binomial.value,
     likelihoodRatio: ratio,
@@ -131,10 +127,21 @@ export function betaBinomialFit(
   };
 }
 
+function highestInside(data: BetaBinomialData, { at }: NewtonMaximum): NewtonMaximum {
+  const surface = betaBinomialSurface(data, true);
+  return [-4, -2, 0]
+    .map((start) => newtonMaximum(surface, Float64Array.from([...at, start])))
+    .reduce((one, two) => (two.value > one.value ? two : one));
+}
+
+/** The limit rho = 1, which the likelihood climbs to when no cluster is mixed: each cluster counts as one unit. */
+function clustersAsUnits({ events, design }: BetaBinomialData): NewtonMaximum {
+  const one = { events: events.map((count) => (count > 0 ? 1 : 0)), trials: events.map(() => 1), design };
+  return newtonMaximum(betaBinomialSurface(one, false), new Float64Array(design[0]?.length ?? 0));
+}
+
 function logitRhoOf(fit: NewtonMaximum, place: number): BetaBinomialFit['logitRho'] {
-  const estimate = elementAt(fit.at, place);
-  if (estimate > LARGEST_LOGIT_RHO) return ALL_OR_NOTHING;
-  return { estimate, standardError: elementAt(standardErrors(fit), place) };
+  return { estimate: elementAt(fit.at, place), standardError: elementAt(standardErrors(fit), place) };
 }
 
 function covariatesByCluster(

@@ -114,6 +114,8 @@ describe('betaBinomialFit', () => {
     const fit = fitOf({ events: [0, 10, 0, 8, 0, 12], trials: [10, 10, 9, 8, 7, 12] });
     expect(fit.rho).toBe(1);
     expect(fit.logitRho).toMatchObject({ reason: 'separation' });
+    expect(fit.coefficients[0]).toBeCloseTo(0, 12);
+    expect(fit.logLikelihood).toBeCloseTo(6 * Math.log(0.5), 12);
   });
 
   it('names the argument that cannot be', () => {
