@@ -1,0 +1,31 @@
+import type { Page } from '@playwright/test';
+import { addDays } from '@/lib/growing/calendar-date';
+
+/** The browsers and the demo's sites differ by less than a day, so days long past are days long past at both. */
+export function daysAgo(days: number): string {
+  return addDays(new Date().toISOString().slice(0, 10), -days);
+}
+
+/** Chooses "another day" and types it. */
+export async function fillDay(page: Page, name: string, date: string): Promise<void> {
+  await page.locator(`[name="${name}__quick"][value="other"]`).check();
+  await page.locator(`[name="${name}__day"]`).fill(String(Number(date.slice(8, 10))));
+  await page.locator(`[name="${name}__month"]`).fill(String(Number(date.slice(5, 7))));
+  await page.locator(`[name="${name}__year"]`).fill(date.slice(0, 4));
+}
+
+export async function fillMass(page: Page, name: string, kilograms: string): Promise<void> {
+  await page.locator(`[name="${name}"]`).fill(kilograms);
+  await page.locator(`select[name="${name}__unit"]`).selectOption('kg');
+}
+
+/** Chooses the first option whose words fit, as a reader would. */
+export async function choose(page: Page, name: string, words: RegExp): Promise<void> {
+  const select = page.locator(`select[name="${name}"]`);
+  const option = select.locator('option').filter({ hasText: words }).first();
+  await select.selectOption(await option.getAttribute('value'));
+}
+
+export async function submit(page: Page): Promise<void> {
+  await page.locator('main form.record-form button[type="submit"]').click();
+}
