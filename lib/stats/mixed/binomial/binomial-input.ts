@@ -32,8 +32,17 @@ export function checkBinomialInput(input: BinomialMixedInput): void {
     throw new ArgumentError('trials', `has ${input.trials.length} rows, not ${rows}`);
   for (let row = 0; row < rows; row++) {
     const trials = input.trials[row] as number;
-    requireEventsOfTrials(`events[${row}]`, input.events[row] as number, `trials[${row}]`, trials);
-    if (trials === 0) throw new ArgumentError(`trials[${row}]`, 'must be at least 1');
+    const events = input.events[row] as number;
+    if (
+      Number.isSafeInteger(events) &&
+      Number.isSafeInteger(trials) &&
+      events >= 0 &&
+      events <= trials &&
+      trials > 0
+    )
+      continue;
+    requireEventsOfTrials(`events[${row}]`, events, `trials[${row}]`, trials);
+    throw new ArgumentError(`trials[${row}]`, 'must be at least 1');
   }
   if (input.offset) {
     if (input.offset.length !== rows) {

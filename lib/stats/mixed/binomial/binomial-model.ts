@@ -90,7 +90,9 @@ export function prepareBinomial(input: BinomialMixedInput): BinomialModel | Cann
 /** A level for every row says nothing when each row is a single yes or no. */
 function checkBinaryRows(terms: CodedTerms, trials: ArrayLike<number>): CannotCompute | undefined {
   for (let row = 0; row < terms.rowCount; row++) if (trials[row] !== 1) return undefined;
-  const term = terms.random.find(({ codes }) => new Set(codes).size === terms.rowCount);
+  const term = terms.random.find(
+    ({ levels, codes }) => levels.length >= terms.rowCount && new Set(codes).size === terms.rowCount,
+  );
   if (!term) return undefined;
   return cannotCompute(
     'not-identifiable',

@@ -106,5 +106,7 @@ export function prepareRows(
 
 /** 0 .. count - 1. */
 export function allRows(count: number): Int32Array {
-  return Int32Array.from({ length: count }, (_, row) => row);
+  const rows = new Int32Array(count);
+  for (let row = 0; row < count; row++) rows[row] = row;
+  return rows;
 }

@@ -22,7 +22,8 @@ export function rowClasses(keys: readonly ArrayLike<number>[], rowCount: number)
     count = split.count;
   }
   if (count === rowCount) {
-    const identity = Int32Array.from({ length: rowCount }, (_, row) => row);
+    const identity = new Int32Array(rowCount);
+    for (let row = 0; row < rowCount; row++) identity[row] = row;
     return { count, classOf: identity, representative: identity };
   }
   const representative = new Int32Array(count).fill(-1);

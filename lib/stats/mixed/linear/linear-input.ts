@@ -24,14 +24,24 @@ export type LinearMixedInput = {
 /** @throws ArgumentError naming the first argument that no data set can have. */
 export function checkLinearInput(input: LinearMixedInput): void {
   const rows = input.response.length;
-  for (let row = 0; row < rows; row++) requireFinite(`response[${row}]`, input.response[row] as number);
+  requireAll('response', input.response, requireFinite);
   for (const name of ['weights', 'offset'] as const) {
     const values = input[name];
     if (!values) continue;
     if (values.length !== rows) throw new ArgumentError(name, `has ${values.length} rows, not ${rows}`);
-    for (let row = 0; row < rows; row++) {
-      if (name === 'weights') requirePositive(`weights[${row}]`, values[row] as number);
-      else requireFinite(`offset[${row}]`, values[row] as number);
-    }
+    requireAll(name, values, name === 'weights' ? requirePositive : requireFinite);
+  }
+}
+
+/** Checks every value, naming the first bad one by its row. */
+function requireAll(
+  name: string,
+  values: ArrayLike<number>,
+  check: (argument: string, value: number) => void,
+): void {
+  for (let row = 0; row < values.length; row++) {
+    const value = values[row] as number;
+    // The name is only put together for a value that might need it.
+    if (!(value > 0 && value < Number.POSITIVE_INFINITY)) check(`${name}[${row}]`, value);
   }
 }

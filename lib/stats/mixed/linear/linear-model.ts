@@ -42,7 +42,8 @@ export function prepareLinear(input: LinearMixedInput): LinearModel | CannotComp
   const thin = checkRandomTerms(terms);
   if (thin) return thin;
   const offset = input.offset ? Float64Array.from(input.offset) : undefined;
-  const y = Float64Array.from(input.response, (value, row) => value - (offset?.[row] ?? 0));
+  const y = new Float64Array(n);
+  for (let row = 0; row < n; row++) y[row] = (input.response[row] as number) - (offset?.[row] ?? 0);
   const priorWeights = input.weights ? Float64Array.from(input.weights) : new Float64Array(n).fill(1);
   const { classes, columns, map, codes } = prepareRows(terms, allRows(n), []);
   if (n <= columns.length) {
@@ -51,8 +52,8 @@ export function prepareLinear(input: LinearMixedInput): LinearModel | CannotComp
       `${n} observations are too few for ${columns.length} fixed coefficients and a residual variance.`,
     );
   }
-  for (const { name, codes: own } of terms.random) {
-    if (!input.weights && new Set(own).size === n) {
+  for (const { name, levels, codes: own } of terms.random) {
+    if (!input.weights && levels.length >= n && new Set(own).size === n) {
       return cannotCompute(
         'not-identifiable',
         `Every row is its own level of "${name}", which cannot be told apart from the residual.`,
