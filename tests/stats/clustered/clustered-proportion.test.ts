@@ -51,6 +51,12 @@ describe('clusteredProportion', () => {
     expect(all.low).toBeCloseTo(1 - none.high, 9);
   });
 
+  it('is the Wilson interval where every cluster is one unit, so that nothing is clustered', () => {
+    const limits = limitsOf({ events: [1, 0, 0, 1, 0, 0, 0, 1], trials: [1, 1, 1, 1, 1, 1, 1, 1] });
+    expect(limits.high).toBeCloseTo(wilsonHigh(3, 8), 9);
+    expect(limits.low).toBeCloseTo(1 - wilsonHigh(5, 8), 9);
+  });
+
   it('is wider than for independent units where clusters differ, and wider still at a higher level', () => {
     const rows = { events: [1, 9, 2, 12], trials: [20, 20, 20, 20] };
     const ninety = limitsOf({ ...rows, level: 0.9 });

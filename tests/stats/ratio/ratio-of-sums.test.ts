@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { jackknifeRatio } from '@/lib/stats/ratio/jackknife-ratio';
 import { type RatioOfSums, ratioOfSums } from '@/lib/stats/ratio/ratio-of-sums';
+import { smallSampleRatio } from '@/lib/stats/ratio/small-sample-ratio';
 import { batchRows, columns, inKilograms, rearranged } from './batch-rows';
 
 function ratioOf(rows: Parameters<typeof ratioOfSums>[0]): RatioOfSums {
@@ -74,6 +75,23 @@ describe('ratioOfSums', () => {
     const answer = ratioOf({ numerator: [4, 0, 3], denominator: [6, 0, 5], cluster: ['a', 'b', 'c'] });
     expect(answer.clusters).toBe(3);
     expect(answer.estimate).toBeCloseTo(7 / 11, 15);
+  });
+
+  it('allows for clusters of unequal size by fewer degrees of freedom, as the small-sample interval does', () => {
+    const rows = {
+      numerator: [5000, 900, 700, 650],
+      denominator: [8000, 1000, 1000, 900],
+      cluster: ['a', 'b', 'c', 'd'],
+      level: 0.95,
+    };
+    const [jackknife, small] = [jackknifeRatio(rows), smallSampleRatio(rows)];
+    const { interval } = ratioOf(rows);
+    if (jackknife.kind !== 'estimate' || small.kind !== 'estimate') throw new Error('no ratio');
+    if (interval.kind !== 'interval') throw new Error('no interval');
+    expect(interval.high).toBeCloseTo(small.interval.high, 12);
+    expect(interval.high - interval.low).toBeGreaterThan(
+      1.2 * (jackknife.interval.high - jackknife.interval.low),
+    );
   });
 
   it('has an interval about the estimate, never narrower than the linearised one on as many clusters', () => {
