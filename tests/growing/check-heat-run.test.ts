@@ -1,8 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkHotWaterRun, checkSteamRun } from '@/lib/growing/check-heat-run';
 import { hotWaterWindowDefault, steamWindowDefault } from '@/lib/growing/method-defaults';
-import { fahrenheitToCelsius } from '@/lib/growing/temperature-units';
 import { addMinutes, type TemperatureReading } from '@/lib/growing/treatment-reading';
 import type { ReadingPlace } from '@/lib/growing/vocabulary';
 import { expectReason, given } from './expect-value';
