@@ -6,10 +6,12 @@ import { readAs } from '@/lib/access/scoped-db';
 import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import { readComparison } from '@/lib/analysis/comparison/read-comparison';
 import { ComparisonChart } from '@/lib/ui/comparison/comparison-chart';
+import { comparisonChips } from '@/lib/ui/comparison/comparison-chips';
 import { comparisonFields, comparisonValues } from '@/lib/ui/comparison/comparison-fields';
 import { ComparisonTable } from '@/lib/ui/comparison/comparison-table';
 import { placeNames } from '@/lib/ui/comparison/place-names';
 import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
+import { yieldKind } from '@/lib/ui/comparison/yield-kind';
 import { Figure } from '@/lib/ui/figure/figure';
 import { loadFigureViews } from '@/lib/ui/figure/load-figure-views';
 import { FilterForm } from '@/lib/ui/form/filter-form';
@@ -38,7 +40,9 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
   const view = await loadFigureViews(actor.networkTimeZone);
   const methods = names.sorted(comparison.methods);
   const sites = names.sorted(comparison.sites);
-  const common = { timeZone: actor.networkTimeZone, massUnit: actor.massUnit };
+  const { container } = filter;
+  const common = { container, timeZone: actor.networkTimeZone, massUnit: actor.massUnit };
+  const kind = yieldKind(container);
   const rowsOf = (query: string) => `/comparison/rows?${query}` as Route;
   return (
     <>
@@ -48,7 +52,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
         action={'/comparison' as Route}
         fields={await comparisonFields(choices, actor.language)}
         values={comparisonValues(filter)}
-        chips={[]}
+        chips={comparisonChips(filter, names)}
       />
       <div className="figures">
         <Figure
@@ -57,11 +61,12 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
           rows={rowsOf(comparison.total.contamination.rowsQuery)}
         />
         <Figure
-          label={t('yieldTotal')}
+          label={t(`yieldTotal.${kind}`)}
           view={view(comparison.total.yield)}
           rows={rowsOf(comparison.total.yield.rowsQuery)}
         />
       </div>
+      <p>{t('dates')}</p>
       <h2>{t('byMethod')}</h2>
       <p>{t('methodNote')}</p>
       <ComparisonChart
@@ -73,8 +78,8 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
         timeZone={actor.networkTimeZone}
       />
       <ComparisonChart
-        title={t('yieldChart')}
-        reading={t('yieldReading')}
+        title={t(`yieldChart.${kind}`)}
+        reading={t(`yieldReading.${kind}`)}
         rows={methods}
         nameOf={(row) => names.methodName(row.method)}
         figureOf={(row) => row.yield}
@@ -87,6 +92,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
         nameOf={(row) => names.methodName(row.method)}
         {...common}
       />
+      <p className="quiet">{t('starNote')}</p>
       <h2>{t('bySite')}</h2>
       <ComparisonTable
         caption={t('siteCaption')}

@@ -1,7 +1,6 @@
 import type { ShownFigure } from '../shown-figure';
 import { type ComparisonFilter, queryOfFilter, together } from './comparison-filter.input';
 import { contaminationFigure, type FigureAsk } from './contamination-figure';
-import type { ClusterBy } from './figure-ground';
 import type { JudgedBatch } from './judged-batch';
 import { yieldFigure } from './yield-figure';
 
@@ -27,35 +26,6 @@ export type Comparison = {
   readonly cells: readonly ComparedRow[];
 };
 
-function rowOf(
-  batches: readonly JudgedBatch[],
-  filter: ComparisonFilter,
-  place: { method: string | undefined; site: string | undefined },
-  clusterBy: ClusterBy,
-  asOf: string,
-): ComparedRow {
-  const ask: FigureAsk = {
-    batches,
-    clusterBy,
-    pooled: { species: filter.species === together, materials: filter.material === together },
-    asOf,
-    rowsQuery: queryOfFilter({ ...filter, ...place }),
-  };
-  const judged = batches.flatMap(({ contamination }) =>
-    contamination.kind === 'counted' ? [contamination] : [],
-  );
-  const yields = batches.flatMap((batch) => (batch.yield.kind === 'counted' ? [batch.yield] : []));
-  return {
-    ...place,
-    contamination: contaminationFigure(ask, 'window'),
-    contaminationAtAnyTime: contaminationFigure(ask, 'any-time'),
-    lostOtherUnits: judged.reduce((sum, counts) => sum + counts.lostClean, 0),
-    yield: yieldFigure(ask, filter.container, 'all'),
-    yieldOfCropped: yieldFigure(ask, filter.container, 'cropped'),
-    laterGrams: yields.reduce((sum, counts) => sum + counts.laterGrams, 0),
-  };
-}
-
 function grouped<K>(
   batches: readonly JudgedBatch[],
   keyOf: (batch: JudgedBatch) => K,
@@ -70,32 +40,62 @@ function grouped<K>(
   return groups;
 }
 
-/**
- * Every method x site, with totals by method, by site and over all. A cell and a site's total cluster by treatment
- * run, since batches of one run share its fate; a method's total and the grand total cluster by site.
- */
-export function compare(batches: readonly JudgedBatch[], filter: ComparisonFilter, asOf: string): Comparison {
-  const { method, site } = filter;
-  const chosen = batches.filter(
+function chosenBy(batches: readonly JudgedBatch[], { method, site }: ComparisonFilter): JudgedBatch[] {
+  return batches.filter(
     (batch) =>
       (method === undefined || batch.methodKey === method) &&
       (site === undefined || batch.facts.siteId === site),
   );
-  const byMethod = grouped(chosen, (batch) => batch.methodKey);
-  const bySite = grouped(chosen, (batch) => batch.facts.siteId);
-  const cells = [...byMethod].flatMap(([methodKey, own]) =>
-    [...grouped(own, (batch) => batch.facts.siteId)].map(([siteId, some]) =>
-      rowOf(some, filter, { method: methodKey, site: siteId }, 'treatment-run', asOf),
-    ),
+}
+
+/**
+ * The row of all batches that a filter chooses, `method` and `site` included: the very row that `compare` shows for
+ * that place. One site clusters by treatment run, since batches of one run share its fate; several cluster by site.
+ */
+export function compareOne(
+  batches: readonly JudgedBatch[],
+  filter: ComparisonFilter,
+  asOf: string,
+): ComparedRow {
+  const { method, site } = filter;
+  const own = chosenBy(batches, filter);
+  const ask: FigureAsk = {
+    batches: own,
+    clusterBy: site === undefined ? 'site' : 'treatment-run',
+    pooled: { species: filter.species === together, materials: filter.material === together },
+    asOf,
+    rowsQuery: queryOfFilter(filter),
+  };
+  const judged = own.flatMap(({ contamination }) =>
+    contamination.kind === 'counted' ? [contamination] : [],
   );
+  const yields = own.flatMap((batch) => (batch.yield.kind === 'counted' ? [batch.yield] : []));
   return {
-    total: rowOf(chosen, filter, { method, site }, site === undefined ? 'site' : 'treatment-run', asOf),
-    methods: [...byMethod].map(([key, some]) =>
-      rowOf(some, filter, { method: key, site }, site === undefined ? 'site' : 'treatment-run', asOf),
+    method,
+    site,
+    contamination: contaminationFigure(ask, 'window'),
+    contaminationAtAnyTime: contaminationFigure(ask, 'any-time'),
+    lostOtherUnits: judged.reduce((sum, counts) => sum + counts.lostClean, 0),
+    yield: yieldFigure(ask, filter.container, 'all'),
+    yieldOfCropped: yieldFigure(ask, filter.container, 'cropped'),
+    laterGrams: yields.reduce((sum, counts) => sum + counts.laterGrams, 0),
+  };
+}
+
+/**
+ * Every method x site, with totals by method, by site and over all. A cell and a site's total cluster by treatment
+ * run; a method's total and the grand total cluster by site.
+ */
+export function compare(batches: readonly JudgedBatch[], filter: ComparisonFilter, asOf: string): Comparison {
+  const chosen = chosenBy(batches, filter);
+  const byMethod = grouped(chosen, (batch) => batch.methodKey);
+  const bySite = (own: readonly JudgedBatch[]) => [...grouped(own, (batch) => batch.facts.siteId)];
+  return {
+    total: compareOne(chosen, filter, asOf),
+    methods: [...byMethod].map(([method, own]) => compareOne(own, { ...filter, method }, asOf)),
+    sites: bySite(chosen).map(([site, own]) => compareOne(own, { ...filter, site }, asOf)),
+    cells: [...byMethod].flatMap(([method, some]) =>
+      bySite(some).map(([site, own]) => compareOne(own, { ...filter, method, site }, asOf)),
     ),
-    sites: [...bySite].map(([key, some]) =>
-      rowOf(some, filter, { method, site: key }, 'treatment-run', asOf),
-    ),
-    cells,
   };
 }

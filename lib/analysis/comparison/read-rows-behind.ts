@@ -1,10 +1,14 @@
 import 'server-only';
+import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
-import type { LeftOutReason } from '../shown-figure';
+import type { LeftOutReason, ShownFigure } from '../shown-figure';
+import { singleBatchContamination } from '../single-batch-contamination';
+import { type ComparedRow, compareOne } from './compare';
 import { type ComparisonChoices, readComparisonChoices } from './comparison-choices';
 import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './comparison-filter.input';
-import { judgeBatches } from './judged-batch';
+import { type JudgedBatch, judgeBatches } from './judged-batch';
 import { readBatchRows } from './read-batch-rows';
+import { scaleOf } from './yield-figure';
 
 /** One batch behind a figure: what it counts for, or why it was left out. */
 export type RowBehind = {
@@ -15,23 +19,34 @@ export type RowBehind = {
   readonly inoculatedOn: string;
   readonly units: number;
   readonly contaminated: number | null;
+  /** The batch's own rate by the window's end, with the interval of its units; null where left out, and for beds. */
+  readonly rate: ShownFigure | null;
   readonly contaminationLeftOut: LeftOutReason | null;
   readonly freshGrams: number | null;
+  /** What the fresh mass is divided by: dry grams, bed area in cm2, or log-days. */
   readonly over: number | null;
+  /** In the unit of the figure: BE percent, kg per m2, or g per log and year. */
+  readonly yield: number | null;
   readonly yieldLeftOut: LeftOutReason | null;
 };
 
 export type RowsBehind = {
   readonly choices: ComparisonChoices;
   readonly filter: ComparisonFilter;
+  /** The figures that these batches are behind. */
+  readonly figures: ComparedRow;
   readonly rows: readonly RowBehind[];
-  /** How many batches there are in all; the list stops at `mostRows`. */
+  /** How many batches there are in all; `rows` are those of one page. */
   readonly total: number;
+  /** From 1. */
+  readonly page: number;
+  readonly pages: number;
 };
 
-export const mostRows = 500;
+const rowsPerPage = 200;
+const pageNumber = z.coerce.number().int().min(1).catch(1);
 
-/** The batches behind a figure of the comparison, latest inoculated first. */
+/** The batches behind a figure of the comparison, latest inoculated first; undefined while there is no batch. */
 export async function readRowsBehind(
   context: ReadContext,
   query: Record<string, string | string[] | undefined>,
@@ -40,7 +55,9 @@ export async function readRowsBehind(
   const choices = await readComparisonChoices(context, now);
   if (choices.defaults === undefined) return undefined;
   const filter = completeFilter(parseComparisonQuery(query), choices.defaults);
-  const judged = judgeBatches(await readBatchRows(context, filter), choices.today)
+  const asOf = now.toISOString();
+  const judged = judgeBatches(await readBatchRows(context, filter), choices.today);
+  const own = judged
     .filter(
       (batch) =>
         (filter.method === undefined || batch.methodKey === filter.method) &&
@@ -50,24 +67,48 @@ export async function readRowsBehind(
       (a, b) =>
         b.facts.inoculatedOn.localeCompare(a.facts.inoculatedOn) || a.facts.id.localeCompare(b.facts.id),
     );
-  const shown = judged.slice(0, mostRows);
+  const pages = Math.max(1, Math.ceil(own.length / rowsPerPage));
+  const page = Math.min(pageNumber.parse(query.page), pages);
+  const shown = own.slice((page - 1) * rowsPerPage, page * rowsPerPage);
   const codes = await context.db.batch.findMany({
     where: { id: { in: shown.map(({ facts }) => facts.id) } },
     select: { id: true, code: true },
   });
   const codeOf = new Map(codes.map(({ id, code }) => [id, code]));
-  const rows = shown.map(({ facts, contamination, yield: given, methodKey }) => ({
-    id: facts.id,
-    code: codeOf.get(facts.id) ?? '',
-    siteId: facts.siteId,
-    method: methodKey,
-    inoculatedOn: facts.inoculatedOn,
-    units: facts.unitCount,
-    contaminated: contamination.kind === 'counted' ? contamination.byWindowEnd : null,
+  return {
+    choices,
+    filter,
+    figures: compareOne(judged, filter, asOf),
+    rows: shown.map((batch) => rowBehind(batch, codeOf.get(batch.facts.id) ?? '', asOf)),
+    total: own.length,
+    page,
+    pages,
+  };
+}
+
+function rowBehind(
+  { facts, contamination, yield: given, methodKey }: JudgedBatch,
+  code: string,
+  asOf: string,
+): RowBehind {
+  const { id, siteId, inoculatedOn, unitCount, containerKind } = facts;
+  const judged = contamination.kind === 'counted' ? contamination : undefined;
+  const counted = given.kind === 'counted' ? given : undefined;
+  return {
+    ...{ id, code, siteId, inoculatedOn, method: methodKey, units: unitCount },
+    contaminated: judged?.byWindowEnd ?? null,
+    rate:
+      judged === undefined || containerKind === 'bed'
+        ? null
+        : singleBatchContamination({
+            contaminatedUnits: judged.byWindowEnd,
+            inoculatedUnits: unitCount,
+            asOf,
+          }),
     contaminationLeftOut: contamination.kind === 'left-out' ? contamination.reason : null,
-    freshGrams: given.kind === 'counted' ? given.freshGrams : null,
-    over: given.kind === 'counted' ? given.over : null,
+    freshGrams: counted?.freshGrams ?? null,
+    over: counted?.over ?? null,
+    yield: counted === undefined ? null : (scaleOf(containerKind).factor * counted.freshGrams) / counted.over,
     yieldLeftOut: given.kind === 'left-out' ? given.reason : null,
-  }));
-  return { choices, filter, rows, total: judged.length };
+  };
 }

@@ -24,7 +24,7 @@ const daysPerYear = 365.2425;
 type Scale = { readonly unit: FigureUnit; readonly parts: FigureParts['unit']; readonly factor: number };
 
 /** BE of bags and the like in percent; beds in kg per m2; logs in g per log and year. Never one for another. */
-function scaleOf(container: ContainerKind): Scale {
+export function scaleOf(container: ContainerKind): Scale {
   if (container === 'bed')
     return { unit: 'kilograms-per-square-metre', parts: 'grams-and-square-centimetres', factor: 10 };
   if (container === 'log')

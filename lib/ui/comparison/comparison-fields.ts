@@ -1,6 +1,12 @@
 import { getTranslations } from 'next-intl/server';
 import type { ComparisonChoices, Named } from '@/lib/analysis/comparison/comparison-choices';
-import { type ComparisonFilter, mixed, together } from '@/lib/analysis/comparison/comparison-filter.input';
+import {
+  type ComparisonFilter,
+  mixed,
+  notRecorded,
+  secondLife,
+  together,
+} from '@/lib/analysis/comparison/comparison-filter.input';
 import type { Language } from '@/lib/database/generated/enums';
 import { containerKinds } from '@/lib/growing/vocabulary';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
@@ -38,12 +44,33 @@ export async function comparisonFields(choices: ComparisonChoices, language: Lan
         { value: mixed, label: t('filter.mixedMaterial') },
       ],
     },
+    {
+      kind: 'select',
+      name: 'method',
+      label: t('columns.method'),
+      emptyLabel: t('allMethods'),
+      options: [
+        ...options(choices.methods, language),
+        { value: mixed, label: t('mixedMethod') },
+        { value: secondLife, label: t('secondLife') },
+        { value: notRecorded, label: t('methodNotRecorded') },
+      ],
+    },
+    {
+      kind: 'select',
+      name: 'site',
+      label: t('columns.site'),
+      emptyLabel: t('filter.allSites'),
+      options: choices.sites
+        .map(({ id, name }) => ({ value: id, label: name }))
+        .sort((a, b) => a.label.localeCompare(b.label, language)),
+    },
     { kind: 'text', name: 'from', label: t('filter.from'), hint: t('filter.dateHint'), width: 'short' },
     { kind: 'text', name: 'to', label: t('filter.to'), width: 'short' },
   ];
 }
 
 export function comparisonValues(filter: ComparisonFilter): Record<string, string> {
-  const { species, container, material, from, to } = filter;
-  return { species, container, material, from, to };
+  const { species, container, material, method = '', site = '', from, to } = filter;
+  return { species, container, material, method, site, from, to };
 }

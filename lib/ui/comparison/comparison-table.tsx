@@ -2,12 +2,14 @@ import type { Route } from 'next';
 import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ComparedRow } from '@/lib/analysis/comparison/compare';
-import type { ShownFigure } from '@/lib/analysis/shown-figure';
+import type { LeftOutReason, ShownFigure } from '@/lib/analysis/shown-figure';
 import type { MassUnit } from '@/lib/database/generated/enums';
 import { formatMass } from '@/lib/growing/format-quantity';
+import type { ContainerKind } from '@/lib/growing/vocabulary';
 import { FigureCell } from '../figure/figure-cell';
 import { loadFigureViews } from '../figure/load-figure-views';
 import { DataTable } from '../table/data-table';
+import { yieldKind } from './yield-kind';
 
 type Props = {
   readonly caption: string;
@@ -15,38 +17,41 @@ type Props = {
   readonly rows: readonly ComparedRow[];
   readonly nameOf: (row: ComparedRow) => string;
   readonly groupOf?: (row: ComparedRow) => string;
+  readonly container: ContainerKind;
   readonly timeZone: string;
   readonly massUnit: MassUnit;
 };
 
-/** One table of the comparison: every figure opens the batches behind it. */
-export async function ComparisonTable({
-  caption,
-  firstHeader,
-  rows,
-  nameOf,
-  groupOf,
-  timeZone,
-  massUnit,
-}: Props) {
+function batchesLeftOut(figure: ShownFigure, why: LeftOutReason): number {
+  return figure.leftOut.find(({ reason }) => reason === why)?.batches ?? 0;
+}
+
+/** One table of the comparison: every figure has its n beside it and opens the batches behind it. */
+export async function ComparisonTable(props: Props) {
+  const { caption, firstHeader, rows, nameOf, groupOf, container, timeZone, massUnit } = props;
   const t = await getTranslations('comparison');
   const locale = await getLocale();
   const view = await loadFigureViews(timeZone);
-  const cell = (figure: ShownFigure, of: string) => (
-    <Link
-      href={`/comparison/rows?${figure.rowsQuery}` as Route}
-      className="figure-link"
-      aria-label={t('open', { of })}
-    >
-      <FigureCell view={view(figure)} />
-    </Link>
+  const yieldName = t(`yieldName.${yieldKind(container)}`);
+  const yieldUnit = t(`yieldUnit.${yieldKind(container)}`);
+  const size = (figure: ShownFigure) => {
+    const batches = t('batchCount', { count: figure.n.batches });
+    if (figure.kind !== 'figure' || figure.parts.unit !== 'units') return batches;
+    const { numerator, denominator } = figure.parts;
+    return `${t('ofUnits', { events: numerator, units: denominator })}, ${batches}`;
+  };
+  const cell = (figure: ShownFigure, column: string, row: ComparedRow) => (
+    <>
+      <Link
+        href={`/comparison/rows?${figure.rowsQuery}` as Route}
+        className="figure-link"
+        aria-label={t('open', { of: `${column}, ${nameOf(row)}: ${view(figure).estimate}` })}
+      >
+        <FigureCell view={view(figure)} />
+      </Link>
+      {figure.n.batches === 0 ? null : <span className="cell-reason">{size(figure)}</span>}
+    </>
   );
-  const [first] = rows;
-  const yieldUnit = first ? view(first.yield).unit || t('columns.yieldUnit') : '';
-  const ofCount = (figure: ShownFigure) =>
-    figure.kind === 'cannot'
-      ? '0'
-      : t('ofUnits', { events: figure.parts.numerator, units: figure.parts.denominator });
   return (
     <DataTable
       caption={caption}
@@ -60,48 +65,41 @@ export async function ComparisonTable({
           header: t('columns.contamination'),
           unit: '%',
           numeric: true,
-          cell: (row) => cell(row.contamination, `${t('columns.contamination')}, ${nameOf(row)}`),
-        },
-        {
-          key: 'count',
-          header: t('columns.count'),
-          numeric: true,
-          cell: (row) => ofCount(row.contamination),
+          cell: (row) => cell(row.contamination, t('columns.contamination'), row),
         },
         {
           key: 'anyTime',
           header: t('columns.anyTime'),
           unit: '%',
           numeric: true,
-          cell: (row) => <FigureCell view={view(row.contaminationAtAnyTime)} />,
+          cell: (row) => cell(row.contaminationAtAnyTime, t('columns.anyTime'), row),
         },
         {
           key: 'notInspected',
           header: t('columns.notInspected'),
           numeric: true,
-          cell: (row) =>
-            row.contamination.leftOut.find(({ reason }) => reason === 'not-inspected')?.batches ?? 0,
+          cell: (row) => batchesLeftOut(row.contamination, 'not-inspected'),
+        },
+        {
+          key: 'tooYoung',
+          header: t('columns.tooYoung'),
+          numeric: true,
+          cell: (row) => batchesLeftOut(row.contamination, 'window-open'),
         },
         { key: 'lost', header: t('columns.lostOther'), numeric: true, cell: (row) => row.lostOtherUnits },
         {
           key: 'yield',
-          header: t('columns.yield'),
+          header: yieldName,
           unit: yieldUnit,
           numeric: true,
-          cell: (row) => cell(row.yield, `${t('columns.yield')}, ${nameOf(row)}`),
+          cell: (row) => cell(row.yield, yieldName, row),
         },
         {
           key: 'cropped',
           header: t('columns.cropped'),
           unit: yieldUnit,
           numeric: true,
-          cell: (row) => <FigureCell view={view(row.yieldOfCropped)} />,
-        },
-        {
-          key: 'batches',
-          header: t('columns.batches'),
-          numeric: true,
-          cell: (row) => `${row.contamination.n.batches} / ${row.yield.n.batches}`,
+          cell: (row) => cell(row.yieldOfCropped, t('columns.cropped'), row),
         },
         {
           key: 'later',

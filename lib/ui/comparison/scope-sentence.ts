@@ -1,8 +1,8 @@
 import { getTranslations } from 'next-intl/server';
-import { mixed, together } from '@/lib/analysis/comparison/comparison-filter.input';
 import type { ComparisonPage } from '@/lib/analysis/comparison/read-comparison';
 import type { Language } from '@/lib/database/generated/enums';
 import { formatDate } from '../format/date-text';
+import { placeNames } from './place-names';
 
 /** Which batches are compared, in one sentence, so that a printed page says it too. */
 export async function scopeSentence(
@@ -12,17 +12,11 @@ export async function scopeSentence(
 ) {
   const t = await getTranslations('comparison');
   const words = await getTranslations('vocabulary.containerKind');
-  const species = choices.species.find((one) => one.id === filter.species)?.[language];
-  const material =
-    filter.material === together
-      ? t('scope.anyMaterial')
-      : filter.material === mixed
-        ? t('scope.mixedMaterial')
-        : (choices.materials.find((one) => one.id === filter.material)?.[language] ?? '–');
+  const names = await placeNames(choices, language);
   return t('scope.sentence', {
-    species: filter.species === together ? t('scope.allSpecies') : (species ?? '–'),
+    species: names.speciesName(filter.species),
     container: words(filter.container).toLocaleLowerCase(),
-    material,
+    material: names.materialName(filter.material),
     from: formatDate(filter.from, locale),
     to: formatDate(filter.to, locale),
   });

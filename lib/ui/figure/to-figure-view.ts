@@ -19,15 +19,21 @@ const digitsOf: Readonly<Record<ShownFigure['unit'], number>> = {
 function partsText(figure: ShownFigure, { t, locale }: FigureWords): string {
   if (figure.kind === 'cannot' || figure.method.code === 'sum') return '';
   const { numerator, denominator, unit } = figure.parts;
-  const text = (value: number, suffix: string) => `${formatNumber(value, locale)}${suffix}`;
-  const suffixes = {
-    units: ['', ''],
-    grams: ['\u00a0g', '\u00a0g'],
-    'grams-and-square-centimetres': ['\u00a0g', '\u00a0cm²'],
-    'grams-and-log-days': ['\u00a0g', `\u00a0${t('logDays')}`],
+  const mass = (grams: number) =>
+    grams < 10_000
+      ? `${formatNumber(grams, locale)}\u00a0g`
+      : `${formatNumber(grams / 1000, locale, 1)}\u00a0kg`;
+  const writings = {
+    units: [formatNumber(numerator, locale), formatNumber(denominator, locale)],
+    grams: [mass(numerator), mass(denominator)],
+    'grams-and-square-centimetres': [
+      mass(numerator),
+      `${formatNumber(denominator / 10_000, locale, 2)}\u00a0m²`,
+    ],
+    'grams-and-log-days': [mass(numerator), `${formatNumber(denominator, locale)}\u00a0${t('logDays')}`],
   } as const;
-  const [above, below] = suffixes[unit];
-  return t('countOf', { numerator: text(numerator, above), denominator: text(denominator, below) });
+  const [above, below] = writings[unit];
+  return t('countOf', { numerator: above, denominator: below });
 }
 
 type Headline = Pick<FigureView, 'estimate' | 'unit' | 'interval' | 'reason'>;

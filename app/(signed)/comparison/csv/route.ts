@@ -12,11 +12,14 @@ export async function GET(request: Request): Promise<Response> {
       ? await readAs(actor, (context) => readComparison(context, query, new Date()))
       : undefined;
   if (!actor || !page) return new Response(null, { status: 404 });
+  const { filter } = page;
   const names = await placeNames(page.choices, actor.language);
-  const { methods, sites, cells } = page.comparison;
+  const { total, methods, sites, cells } = page.comparison;
   const rows = [...names.sorted(methods), ...names.sorted(sites), ...names.sorted(cells)];
-  const { from, to, container } = page.filter;
-  return new Response(comparisonCsv(page.comparison, rows, names), {
+  const { from, to, container } = filter;
+  const species = names.speciesName(filter.species);
+  const scope = { species, container, material: names.materialName(filter.material), from, to };
+  return new Response(comparisonCsv(total, rows, names, scope), {
     headers: {
       'content-type': 'text/csv; charset=utf-8',
       'content-disposition': `attachment; filename="comparison-${container}-${from}-${to}-${rows.length + 1}-rows.csv"`,
