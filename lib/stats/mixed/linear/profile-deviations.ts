@@ -1,12 +1,9 @@
 import { chiSquareQuantile } from '../../distribution/chi-square';
-import type { Interval } from '../../outcome';
 import { minimise } from '../optimise/minimise';
 import { profileLimits } from '../profile-limits';
+import type { DeviationInterval } from '../variance-interval';
 import type { LinearMixedFit } from './fit-linear';
 import { HeldDeviationCriterion } from './held-deviation-criterion';
-
-/** A standard deviation's profile interval: a random term's, or the residual's (`term` undefined). */
-export type DeviationInterval = { readonly term: string | undefined; readonly interval: Interval };
 
 /**
  * Profile-likelihood intervals of the standard deviations of a linear mixed model, from the criterion the fit minimised
