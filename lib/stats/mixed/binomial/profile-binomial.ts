@@ -1,0 +1,38 @@
+import { chiSquareQuantile } from '../../distribution/chi-square';
+import { bestTheta } from '../optimise/best-theta';
+import { HeldCriterion } from '../optimise/held-criterion';
+import { profileLimits } from '../profile-limits';
+import type { DeviationInterval } from '../variance-interval';
+import type { BinomialMixedFit } from './fit-binomial';
+import { LaplaceCriterion } from './laplace-criterion';
+import { QuadratureCriterion } from './quadrature-criterion';
+
+/**
+ * Profile-likelihood intervals of the standard deviations (logit scale) of a binomial mixed model, from the approximation it
+ * was fitted by. A lower limit of 0 means that the data do not rule out that levels are alike; with few levels the upper
+ * limit is large, and honestly so.
+ *
+ * @param level confidence, 0.95 by default.
+ */
+export function profileBinomialDeviations(fit: BinomialMixedFit, level = 0.95): DeviationInterval[] {
+  const { model } = fit;
+  const q = model.system.termCount;
+  const rise = chiSquareQuantile(level, 1);
+  return fit.varianceComponents.map(({ term, standardDeviation: estimate }, held) => {
+    const whole = model.quadraturePoints > 1 ? new QuadratureCriterion(model) : new LaplaceCriterion(model);
+    const criterion = new HeldCriterion(whole, held);
+    const offZero = (x: Float64Array) => x.map((value, i) => (i < q - 1 ? Math.max(value, 0.1) : value));
+    const at = Float64Array.of(...fit.theta, ...fit.fixed.working).filter((_, i) => i !== held);
+    criterion.heldValue = estimate;
+    const minimum = criterion.value(at);
+    let last = offZero(at);
+    const deviance = (value: number) => {
+      criterion.heldValue = value;
+      const found = bestTheta(criterion, last, q - 1, { tolerance: 1e-9 });
+      last = offZero(found.x);
+      return found.value;
+    };
+    const { low, high } = profileLimits(deviance, estimate, minimum, rise, 0.3 * estimate + 0.05, 0);
+    return { term, interval: { kind: 'interval', low, high, level, method: 'profile likelihood' } };
+  });
+}
