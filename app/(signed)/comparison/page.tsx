@@ -69,14 +69,18 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
       <p>{t('dates')}</p>
       <h2>{t('byMethod')}</h2>
       <p>{t('methodNote')}</p>
-      <ComparisonChart
-        title={t('contaminationChart')}
-        reading={t('contaminationReading')}
-        rows={methods}
-        nameOf={(row) => names.methodName(row.method)}
-        figureOf={(row) => row.contamination}
-        timeZone={actor.networkTimeZone}
-      />
+      {kind === 'bed' ? (
+        <p>{t('bedsCounted')}</p>
+      ) : (
+        <ComparisonChart
+          title={t('contaminationChart')}
+          reading={t('contaminationReading')}
+          rows={methods}
+          nameOf={(row) => names.methodName(row.method)}
+          figureOf={(row) => row.contamination}
+          timeZone={actor.networkTimeZone}
+        />
+      )}
       <ComparisonChart
         title={t(`yieldChart.${kind}`)}
         reading={t(`yieldReading.${kind}`)}

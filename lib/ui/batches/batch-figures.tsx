@@ -47,6 +47,7 @@ async function loadBlocks({ page, rate, unit }: Props): Promise<Block[]> {
       const key = outcome.value.kind === 'window-open' ? 'windowOpen' : 'notInspected';
       details.push(t(key, { date: formatDate(outcome.value.windowEnd, locale) }));
     }
+    if (units.moved > 0) details.push(t('moved', { count: units.moved }));
     if (units.lost > 0) details.push(t('lost', { count: units.lost }));
     details.push(t('live', { count: units.live }));
     return { label, value: t('ofUnits', { count, total: units.inoculated }), known: true, details };

@@ -17,6 +17,7 @@ type Ask = {
 export async function entryFields({ kind, days, language }: Ask): Promise<FieldSpec[]> {
   const t = await getTranslations('findings');
   const words = await getTranslations('vocabulary');
+  const common = await getTranslations('common');
   const label = (name: Parameters<typeof t>[0]) => sentenceCase(t(name));
   const day = (name: 'lookedOn' | 'foundOn' | 'doneOn' | 'lostOn' | 'checkedOn'): FieldSpec => ({
     kind: 'date',
@@ -31,6 +32,12 @@ export async function entryFields({ kind, days, language }: Ask): Promise<FieldS
     name: 'action',
     label: label('fields.action'),
     options: findingActions.map((value) => ({ value, label: words(`findingAction.${value}`) })),
+  };
+  const caution: FieldSpec = {
+    kind: 'caution',
+    name: 'care',
+    title: t('caution.title'),
+    lines: [t('caution.keepClosed'), t('caution.lastInLine'), t('caution.doNotEat'), common('caution.rule')],
   };
   const named: FieldSpec = {
     kind: 'group',
@@ -79,9 +86,10 @@ export async function entryFields({ kind, days, language }: Ask): Promise<FieldS
           options: cropStages.map((value) => ({ value, label: words(`cropStage.${value}`) })),
         },
         named,
+        caution,
       ];
     case 'follow-up':
-      return [units, action, day('doneOn'), note];
+      return [units, action, day('doneOn'), note, caution];
     case 'loss':
       return [
         units,

@@ -1,16 +1,16 @@
 import type { ContainerKind } from '@/lib/growing/vocabulary';
 
-/** What the form of a new batch begins with. A bed is one unit; a log's dry mass comes from its size. */
-export function startDefaults(container: ContainerKind, componentRows: number): Record<string, string> {
-  const values: Record<string, string> = {
+/**
+ * What the form of a new batch begins with. A bed is one unit; a log's dry mass comes from its size. Rows of further
+ * materials begin empty, so that they stay folded.
+ */
+export function startDefaults(container: ContainerKind): Record<string, string> {
+  return {
     containerKind: container,
     unitCount: container === 'bed' ? '1' : '',
     moistureSource: container === 'log' ? 'none' : 'assumed',
     filledWith: 'substrate_only',
+    'components.0.role': 'substrate',
+    'components.0.massStage': 'filled',
   };
-  for (let row = 0; row < componentRows; row += 1) {
-    values[`components.${row}.role`] = row === 0 ? 'substrate' : 'supplement';
-    values[`components.${row}.massStage`] = 'filled';
-  }
-  return values;
 }

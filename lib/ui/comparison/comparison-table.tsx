@@ -34,6 +34,7 @@ export async function ComparisonTable(props: Props) {
   const view = await loadFigureViews(timeZone);
   const yieldName = t(`yieldName.${yieldKind(container)}`);
   const yieldUnit = t(`yieldUnit.${yieldKind(container)}`);
+  const rateUnit = container === 'bed' ? t('failedBeds') : '%';
   const size = (figure: ShownFigure) => {
     const batches = t('batchCount', { count: figure.n.batches });
     if (figure.kind !== 'figure' || figure.parts.unit !== 'units') return batches;
@@ -63,14 +64,14 @@ export async function ComparisonTable(props: Props) {
         {
           key: 'contamination',
           header: t('columns.contamination'),
-          unit: '%',
+          unit: rateUnit,
           numeric: true,
           cell: (row) => cell(row.contamination, t('columns.contamination'), row),
         },
         {
           key: 'anyTime',
           header: t('columns.anyTime'),
-          unit: '%',
+          unit: rateUnit,
           numeric: true,
           cell: (row) => cell(row.contaminationAtAnyTime, t('columns.anyTime'), row),
         },

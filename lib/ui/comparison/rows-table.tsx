@@ -75,7 +75,7 @@ export async function RowsTable({ rows, names, container, timeZone, massUnit }: 
     {
       key: 'contaminated',
       header: t('columns.rate'),
-      unit: container === 'bed' ? '' : '%',
+      unit: container === 'bed' ? t('failedBeds') : '%',
       numeric: true,
       cell: contaminated,
     },

@@ -17,7 +17,8 @@ const digitsOf: Readonly<Record<ShownFigure['unit'], number>> = {
 
 /** The sums a figure divides, "30 of 240", so that it can be checked by hand; '' for a plain sum. */
 function partsText(figure: ShownFigure, { t, locale }: FigureWords): string {
-  if (figure.kind === 'cannot' || figure.method.code === 'sum') return '';
+  if (figure.kind === 'cannot') return '';
+  if (figure.kind === 'figure' && figure.method.code === 'sum') return '';
   const { numerator, denominator, unit } = figure.parts;
   const mass = (grams: number) =>
     grams < 10_000

@@ -40,7 +40,7 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
         { kind: 'hidden', name: 'id' },
       ]}
       values={{
-        ...startDefaults(container, componentRows),
+        ...startDefaults(container),
         id: newId(),
         siteId: choices.sites.length === 1 ? (firstSite?.id ?? '') : '',
         inoculatedOn__quick: today,

@@ -53,7 +53,7 @@ export default async function CorrectBatchPage({ params, searchParams }: PagePro
         ...(await correctionFields()),
       ]}
       values={{
-        ...startDefaults(container, componentRows),
+        ...startDefaults(container),
         ...batchValues(batch, sources),
         containerKind: container,
         ...(container === 'bed' ? { unitCount: '1' } : {}),

@@ -1,7 +1,6 @@
 import { getTranslations } from 'next-intl/server';
 import { newId } from '@/lib/base/new-id';
 import { entryFields } from '@/lib/ui/batches/entry-fields';
-import { MouldCaution } from '@/lib/ui/batches/mould-caution';
 import { stageOf } from '@/lib/ui/batches/stage-of';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
@@ -37,7 +36,6 @@ export default async function NewFindingPage({ params }: PageProps<'/batches/[id
       words={await loadFormWords()}
     >
       <p>{t('finding.intro', { available: page.figures.units.canBeFound })}</p>
-      <MouldCaution />
     </RecordForm>
   );
 }

@@ -1,7 +1,6 @@
 import { getLocale, getTranslations } from 'next-intl/server';
 import { newId } from '@/lib/base/new-id';
 import { entryFields } from '@/lib/ui/batches/entry-fields';
-import { MouldCaution } from '@/lib/ui/batches/mould-caution';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
@@ -40,7 +39,6 @@ export default async function FollowUpPage({
       words={await loadFormWords()}
     >
       <p>{t('followUp.intro', { units: finding.units, date })}</p>
-      <MouldCaution />
     </RecordForm>
   );
 }
