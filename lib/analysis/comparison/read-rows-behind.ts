@@ -19,6 +19,7 @@ export type RowBehind = {
   readonly inoculatedOn: string;
   readonly units: number;
   readonly contaminated: number | null;
+  readonly contaminatedAtAnyTime: number | null;
   /** The batch's own rate by the window's end, with the interval of its units; null where left out, and for beds. */
   readonly rate: ShownFigure | null;
   readonly contaminationLeftOut: LeftOutReason | null;
@@ -97,6 +98,7 @@ function rowBehind(
   return {
     ...{ id, code, siteId, inoculatedOn, method: methodKey, units: unitCount },
     contaminated: judged?.byWindowEnd ?? null,
+    contaminatedAtAnyTime: judged?.atAnyTime ?? null,
     rate:
       judged === undefined || containerKind === 'bed'
         ? null

@@ -44,6 +44,11 @@ export async function RowsTable({ rows, names, container, timeZone, massUnit }: 
         <span className={row.rate === null ? undefined : 'cell-reason'}>
           {t('ofUnits', { events: row.contaminated, units: row.units })}
         </span>
+        {row.contaminatedAtAnyTime === row.contaminated ? null : (
+          <span className="cell-reason">
+            {t('atAnyTime', { events: row.contaminatedAtAnyTime ?? 0, units: row.units })}
+          </span>
+        )}
       </>
     );
   const divisor: Record<typeof kind, Column<RowBehind>[]> = {

@@ -100,7 +100,7 @@ beforeAll(async () => {
   await look(two, '2026-04-28');
   await fill('GONE', { voidedAt: later, voidReason: 'entered twice' });
   await fill('LOGS', { containerKind: 'log' }, []);
-});
+}, 60_000);
 
 describe('the comparison read from the records', () => {
   it('opens on the species and container most used, up to the latest batch', async () => {
@@ -149,7 +149,11 @@ describe('the comparison read from the records', () => {
     const behind = await readAs(people.coordinator, (context) => readRowsBehind(context, query, later));
     const byCode = new Map(behind?.rows.map((row) => [row.code, row]));
     expect([...byCode.keys()].sort()).toEqual(['GONE', 'ONE']);
-    expect(byCode.get('ONE')).toMatchObject({ contaminated: 2, units: 20, freshGrams: 4_000, over: 10_000 });
+    expect(byCode.get('ONE')).toMatchObject({
+      ...{ contaminated: 2, contaminatedAtAnyTime: 5, units: 20, freshGrams: 4_000, over: 10_000, yield: 40 },
+      rate: { kind: 'figure', value: 10, method: { code: 'wilson' } },
+    });
+    expect(behind?.figures.contamination).toMatchObject({ parts: { numerator: 2, denominator: 20 } });
     expect(byCode.get('GONE')).toMatchObject({ contaminationLeftOut: 'voided', yieldLeftOut: 'voided' });
   });
 
