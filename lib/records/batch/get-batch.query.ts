@@ -45,6 +45,7 @@ export async function getBatch(context: ReadContext, id: string, now: Date): Pro
       ...corrections.map(({ byId }) => byId),
     ]),
     next: nextStep({
+      containerKind: batch.containerKind,
       closed: batch.closedOn !== null || batch.voidReason !== null,
       live: figures.units.live,
       notInspected: contamination.kind === 'value' && contamination.value.kind === 'not-inspected',

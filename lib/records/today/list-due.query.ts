@@ -2,11 +2,10 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { ContainerKind, MethodKind } from '@/lib/database/generated/enums';
 import { addDays, daysBetween, todayInZone } from '@/lib/growing/calendar-date';
+import { quietDays } from '@/lib/growing/quiet-days';
 import { asCalendarDate } from '../fields/stored-date';
 
 const mostBatches = 500;
-/** An open batch without any entry for so long is asked about: close it? Common practice. */
-export const quietDays = 30;
 
 type Due = {
   readonly siteName: string;
@@ -102,7 +101,7 @@ export async function listDue({ db }: ReadContext, now: Date): Promise<DueLine[]
         overdueDays: daysBetween(on, today),
       });
     };
-    const quietOn = addDays(lastEntry, quietDays);
+    const quietOn = addDays(lastEntry, quietDays(batch.containerKind));
     const { firstHarvestDays, betweenFlushesDays } = batch.species;
     if (windowEnd !== undefined && !inspected.some((one) => one !== undefined && one >= windowEnd))
       dueOn('look', windowEnd);
