@@ -5,6 +5,7 @@ import { funnelCalibration } from './funnel-calibration';
 import { incidenceCalibration } from './incidence-calibration';
 import { logRankCalibration } from './log-rank-calibration';
 import { coverageTables, levelTable } from './markdown-tables';
+import { mixedCalibration } from './mixed-calibration';
 import { planningCalibration } from './planning-calibration';
 import { poolingCalibration } from './pooling-calibration';
 import { differenceCoverage, proportionCoverage } from './proportion-calibration';
@@ -41,6 +42,10 @@ export const studies: readonly Study[] = [
   {
     name: 'log-rank',
     run: (scaled) => levelTable('Log-rank test of runs that do not differ', logRankCalibration(scaled(1000))),
+  },
+  {
+    name: 'mixed',
+    run: (scaled) => levelTable('Mixed models with few and many sites', mixedCalibration(scaled(300))),
   },
   { name: 'pooling', run: (scaled) => levelTable('Pooling of sites', poolingCalibration(scaled(600))) },
   {

@@ -76,6 +76,8 @@ function population(fit: BinomialMixedFit, factor: string, levels: readonly stri
   const answers = predictBinomial(
     fit,
     levels.map((level) => ({ [factor]: level })),
+    0.95,
+    'normal',
   ).map(estimated);
   return {
     factor,

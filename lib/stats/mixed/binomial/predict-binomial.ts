@@ -1,4 +1,4 @@
-import { normalUpperQuantile } from '../../distribution/normal';
+import { tUpperQuantile } from '../../distribution/student-t';
 import type { CannotCompute, Interval } from '../../outcome';
 import { contrastOf, notEstimable } from '../coefficients';
 import { designRow } from '../design/design-columns';
@@ -9,7 +9,7 @@ import { LaplaceCriterion } from './laplace-criterion';
 import { borderColumn } from './laplace-curvature';
 import { logistic, marginalProbability } from './marginal-probability';
 
-/** A probability with the log odds it comes from; the interval is normal on the logit and turned into probabilities. */
+/** A probability with the log odds it comes from; the interval is made on the logit and turned into probabilities. */
 export type PredictedProbability = {
   readonly logit: number;
   readonly logitStandardError: number;
@@ -30,6 +30,12 @@ export type BinomialPrediction = {
 };
 
 /**
+ * Limits by t on the fewest levels of a term that varies, less 1, since a mean over few sites is known no better than that;
+ * or the normal limits that other programs print, which are too narrow with few sites.
+ */
+export type LogitLimits = 't' | 'normal';
+
+/**
  * Predicts rows given by factor levels, covariates and random levels, by name (a batch of this method at that site).
  *
  * @throws ArgumentError when a row lacks a fixed term or names an unknown level of a fixed factor.
@@ -38,22 +44,24 @@ export function predictBinomial(
   fit: BinomialMixedFit,
   rows: readonly NewRow[],
   level = 0.95,
+  limits: LogitLimits = 't',
 ): (BinomialPrediction | CannotCompute)[] {
   const { model } = fit;
   const criterion = new LaplaceCriterion(model);
   criterion.value(Float64Array.of(...fit.theta, ...fit.fixed.working));
   const solution = { border: model.columns.map((column) => borderColumn(criterion, column)) };
-  const z = normalUpperQuantile((1 - level) / 2);
+  const degreesOfFreedom = limits === 't' ? fewestLevels(fit) - 1 : Number.POSITIVE_INFINITY;
+  const reach = tUpperQuantile((1 - level) / 2, degreesOfFreedom);
   const predicted = (logit: number, logitStandardError: number): PredictedProbability => ({
     logit,
     logitStandardError,
     probability: logistic(logit),
     interval: {
       kind: 'interval',
-      low: logistic(logit - z * logitStandardError),
-      high: logistic(logit + z * logitStandardError),
+      low: logistic(logit - reach * logitStandardError),
+      high: logistic(logit + reach * logitStandardError),
       level,
-      method: 'normal on the logit',
+      method: `${Number.isFinite(degreesOfFreedom) ? 't' : 'normal'} on the logit`,
     },
   });
   const total = fit.varianceComponents.reduce((sum, { variance }) => sum + variance, 0);
@@ -69,4 +77,12 @@ export function predictBinomial(
       group: predicted(found.estimate + shift, Math.sqrt(variance)),
     };
   });
+}
+
+/** Levels with data of the term with the fewest, among those that vary; Infinity when none does. */
+function fewestLevels({ model, theta }: BinomialMixedFit): number {
+  return model.terms.random.reduce(
+    (fewest, { codes }, k) => (theta[k] === 0 ? fewest : Math.min(fewest, new Set(codes).size)),
+    Number.POSITIVE_INFINITY,
+  );
 }
