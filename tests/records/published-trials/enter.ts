@@ -11,7 +11,7 @@ export const enteredAt = new Date('2026-07-20T15:00:00Z');
  */
 const confirmed: ReadonlySet<string> = new Set(['method-unsuited']);
 
-/** Runs a command as any form does, every other question still open; anything but ok fails. */
+/** Runs a command the way a form does, every other question still open; anything but ok fails. */
 export async function enter<S extends z.ZodType, T>(
   actor: Actor,
   schema: S,
