@@ -19,10 +19,10 @@ export async function fillMass(page: Page, name: string, kilograms: string): Pro
   await page.locator(`select[name="${name}__unit"]`).selectOption('kg');
 }
 
-/** Chooses the first option whose words fit, as a reader would. */
-export async function choose(page: Page, name: string, words: RegExp): Promise<void> {
+/** Chooses among the options whose words fit; lots stand latest first. */
+export async function choose(page: Page, name: string, words: RegExp, nth = 0): Promise<void> {
   const select = page.locator(`select[name="${name}"]`);
-  const option = select.locator('option').filter({ hasText: words }).first();
+  const option = select.locator('option').filter({ hasText: words }).nth(nth);
   await select.selectOption(await option.getAttribute('value'));
 }
 

@@ -9,7 +9,8 @@ export const teal = storyFunder.email;
 export const juniper = 'juniper@saltbrook.example';
 
 type Options = Parameters<Browser['newContext']>[0];
-type OpenAs = (email: string, options?: Options) => Promise<Page>;
+/** Opens a page for a person of the demo; without an e-mail for somebody who is not signed in. */
+export type OpenAs = (email: string | undefined, options?: Options) => Promise<Page>;
 type State = Exclude<NonNullable<Options>['storageState'], undefined | string>;
 
 /** Notes what a browser complains about: a refused script, a failed request, an error thrown in the page. */
@@ -50,7 +51,7 @@ export const test = base.extend<{ complaints: string[]; openAs: OpenAs }, { stat
   openAs: async ({ browser, baseURL, states, complaints }, use) => {
     const opened: Page[] = [];
     const openAs: OpenAs = async (email, options = {}) => {
-      const state = states.get(email);
+      const state = email === undefined ? undefined : states.get(email);
       const context = await browser.newContext({
         ...(baseURL === undefined ? {} : { baseURL }),
         ...options,
@@ -59,7 +60,7 @@ export const test = base.extend<{ complaints: string[]; openAs: OpenAs }, { stat
       const page = await context.newPage();
       opened.push(page);
       watch(page, complaints);
-      if (state === undefined) {
+      if (email !== undefined && state === undefined) {
         await signInByForm(page, email);
         states.set(email, await context.storageState());
       }
