@@ -2,6 +2,7 @@ import { batchFilterInput } from '@/lib/records/batch/batch-filter.input';
 import { getBatch } from '@/lib/records/batch/get-batch.query';
 import { getBatchStanding } from '@/lib/records/batch/get-batch-standing.query';
 import { listBatches } from '@/lib/records/batch/list-batches.query';
+import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
 import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
 import { listHistory } from '@/lib/records/history/list-history.query';
 import { listChoices } from '@/lib/records/network/list-choices.query';
@@ -44,6 +45,12 @@ export const queryRows = [
     'yyy--',
     (c) => listStartChoices(c),
     (a, w) => JSON.stringify(a).includes(w.stock.straw),
+  ),
+  query(
+    'records/batch/list-source-batches.query',
+    'yy---',
+    (c) => listSourceBatches(c),
+    (a, w) => JSON.stringify(a).includes(w.batch),
   ),
   query(
     'records/history/list-history.query',
