@@ -2,7 +2,7 @@ import type { Route } from 'next';
 import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { Language, MassUnit } from '@/lib/database/generated/enums';
-import { formatMass } from '@/lib/growing/format-quantity';
+import { formatTotalMass } from '@/lib/growing/format-quantity';
 import type { ListedBatch } from '@/lib/records/batch/list-batches.query';
 import { formatDate } from '../format/date-text';
 import { DataTable } from '../table/data-table';
@@ -61,7 +61,7 @@ export async function BatchTable({ batches, language, unit }: Props) {
           key: 'fresh',
           header: t('list.columns.fresh'),
           numeric: true,
-          cell: (batch) => formatMass(batch.freshGrams, unit, locale),
+          cell: (batch) => formatTotalMass(batch.freshGrams, unit, locale),
         },
         { key: 'method', header: t('list.columns.method'), cell: method },
         { key: 'site', header: t('list.columns.site'), cell: (batch) => batch.siteName },
