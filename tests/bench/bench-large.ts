@@ -10,7 +10,13 @@ export function benchLarge(): boolean {
     const script = fileURLToPath(new URL('./fit-large.ts', import.meta.url));
     const run = spawnSync(process.execPath, ['--import', 'tsx', script, name], { encoding: 'utf8' });
     const [taken, busy, peak, evaluations, value] = run.stdout.trim().split('\t').map(Number);
-    if (run.status !== 0 || taken === undefined || busy === undefined || peak === undefined || value === undefined) {
+    if (
+      run.status !== 0 ||
+      taken === undefined ||
+      busy === undefined ||
+      peak === undefined ||
+      value === undefined
+    ) {
       console.log(`  ${name}: failed\n${run.stderr}`);
       within = false;
       continue;

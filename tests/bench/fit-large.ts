@@ -20,4 +20,6 @@ const fit = estimated(
 const seconds = (performance.now() - start) / 1000;
 const { user, system } = process.cpuUsage(before);
 const megabytes = process.resourceUsage().maxRSS / 1024;
-console.log([seconds, (user + system) / 1e6, megabytes, fit.evaluations, fit.minusTwoLogLikelihood].join('\t'));
+console.log(
+  [seconds, (user + system) / 1e6, megabytes, fit.evaluations, fit.minusTwoLogLikelihood].join('\t'),
+);

@@ -6,8 +6,3 @@ export type Criterion = {
   /** Gradient and a symmetric, roughly right curvature (row-major) at the x of the last call of `value`. */
   derivatives(): Derivatives;
 };
-
-/** A criterion whose gradient can be had alone, and cheaper, at the x of the last call of `value`. */
-export type GradientCriterion = Criterion & { gradient(): Float64Array };
-
-export type Derivatives = { readonly gradient: Float64Array; readonly curvature: Float64Array };
