@@ -23,7 +23,7 @@ async function dropAbandoned(access: ServerAccess) {
     'postgres',
     `SELECT datname AS name FROM pg_database
      WHERE datname ~ '^run_[0-9a-f]{8}_' AND NOT EXISTS (
-       SELECT FROM pg_stat_activity WHERE application_name = '${holdPrefix}' || left(datname, 12))`,
+       SELECT FROM pg_stat_activity WHERE application_name = '${holdPrefix}' || left(pg_database.datname, 12))`,
   );
   for (const { name } of abandoned) await dropDatabase(access, name);
 }
