@@ -6,3 +6,5 @@ export type Criterion = {
   /** Gradient and a symmetric, roughly right curvature (row-major) at the x of the last call of `value`. */
   derivatives(): Derivatives;
 };
+
+export type Derivatives = { readonly gradient: Float64Array; readonly curvature: Float64Array };
