@@ -1,0 +1,47 @@
+import type { Page } from '@playwright/test';
+import { daysAgo } from './fill';
+import { expect, test, wren } from './people';
+
+/** The number of batches that a figure says it rests on. */
+async function batchesBehind(page: Page): Promise<number> {
+  const text = (await page.locator('.figures').textContent()) ?? '';
+  return Number(/([\d,]+) batches/.exec(text)?.[1]?.replace(',', ''));
+}
+
+test('the comparison is narrowed in its address and opens the batches behind a figure', async ({
+  openAs,
+}) => {
+  test.slow();
+  const page = await openAs(wren);
+  await page.goto('/comparison');
+  const all = await batchesBehind(page);
+  expect(all).toBeGreaterThan(100);
+
+  await page.locator('main details').first().locator('summary').click();
+  await page.locator('main form [name="from"]').fill(daysAgo(400));
+  await page.locator('main form [name="to"]').fill(daysAgo(300));
+  await page.getByRole('button', { name: 'Show these' }).click();
+  await page.waitForURL((url) => url.searchParams.get('from') === daysAgo(400));
+  const narrowed = await batchesBehind(page);
+  expect(narrowed).toBeGreaterThan(0);
+  expect(narrowed).toBeLessThan(all);
+
+  // The address alone brings the same page back.
+  await page.goto(page.url());
+  expect(await batchesBehind(page)).toBe(narrowed);
+
+  await page.locator('.figures summary').first().click();
+  await page.locator('.figures a[href^="/comparison/rows"]').first().click();
+  await page.waitForURL(/\/comparison\/rows/);
+  const rows = page.getByRole('table').locator('tbody tr');
+  expect(await rows.count()).toBeGreaterThanOrEqual(Math.min(narrowed, 20));
+  await rows.first().getByRole('link').first().click();
+  await page.waitForURL(/\/batches\/[0-9a-f-]{36}/);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^Batch /);
+});
+
+test('an address with unreadable filters still opens', async ({ openAs }) => {
+  const page = await openAs(wren);
+  await page.goto('/comparison?from=yesterday&species=%00&container=barrel&material[]=x');
+  expect(await batchesBehind(page)).toBeGreaterThan(100);
+});
