@@ -19,6 +19,8 @@ export type PlainFit = Pick<
   readonly residualStandardDeviation?: number;
   /** Binomial models only: coefficients without a finite estimate. */
   readonly separated?: readonly string[];
+  /** Binomial models only: terms with so few levels that the limits of differences are too narrow. */
+  readonly fewLevels?: readonly string[];
 };
 
 export function plainFit(fit: LinearMixedFit | BinomialMixedFit): PlainFit {
@@ -35,6 +37,6 @@ export function plainFit(fit: LinearMixedFit | BinomialMixedFit): PlainFit {
     evaluations: fit.evaluations,
     ...('residualStandardDeviation' in fit
       ? { residualStandardDeviation: fit.residualStandardDeviation }
-      : { separated: fit.separated }),
+      : { separated: fit.separated, fewLevels: fit.fewLevels }),
   };
 }

@@ -34,6 +34,11 @@ export type BinomialMixedFit = {
   readonly theta: Float64Array;
   /** Terms whose variance is estimated at exactly 0 (the boundary). */
   readonly zeroVarianceTerms: readonly string[];
+  /**
+   * Terms that vary and have fewer than 8 levels with data. Normal limits of differences and profile limits of standard deviations
+   * are then too narrow (88 rather than 95 in 100 hold with 4 sites, see CALIBRATION.md), which must be said beside them.
+   */
+  readonly fewLevels: readonly string[];
   /** Coefficients that run off to infinity because some level has no events or nothing but events. */
   readonly separated: readonly string[];
   /** With binomial coefficients. */
@@ -50,6 +55,8 @@ export type BinomialMixedFit = {
 
 /** Where the search for the standard deviations starts: middling variation, well away from 0. */
 const START = 0.6;
+/** Levels from which on the normal limits hold about what they say. */
+const ENOUGH_LEVELS = 8;
 /** A start below this is too near the stationary point at 0. */
 const NOT_ZERO = 0.05;
 
@@ -117,6 +124,9 @@ export function fitBinomialModel(model: BinomialModel): BinomialMixedFit | Canno
     })),
     theta,
     zeroVarianceTerms: terms.random.filter((_, k) => theta[k] === 0).map(({ name }) => name),
+    fewLevels: terms.random
+      .filter(({ codes }, k) => theta[k] !== 0 && new Set(codes).size < ENOUGH_LEVELS)
+      .map(({ name }) => name),
     separated: model.separated
       ? coefficients.filter(({ estimate }) => typeof estimate !== 'number').map(({ name }) => name)
       : [],

@@ -172,6 +172,11 @@ test('groups that are alike have a standard deviation of exactly 0 and are named
   expect(estimatesOf(own)[0]).toBeCloseTo(Math.log(0.25), 6);
 });
 
+test('terms with few levels are named, since limits are then too narrow', () => {
+  expect(fitOf(ofBatches(simulatedBatches(6, 200, 4, 12))).fewLevels).toEqual(['site']);
+  expect(fitOf(cbpp()).fewLevels).toEqual([]);
+});
+
 test('bad arguments are refused by name', () => {
   const of = (over: Partial<BinomialMixedInput>) => () =>
     fitBinomialMixed({ events: [1, 2], trials: [5, 5], fixed: [], random: [], ...over });
