@@ -1,0 +1,167 @@
+import type { Page } from '@playwright/test';
+import { submit } from './fill';
+import { ives, type OpenAs, wren } from './people';
+
+/** A page with a form: its address as the folders of `app` write it, who opens it, and how its ids are found. */
+export type FormPage = {
+  readonly route: string;
+  readonly name?: string;
+  readonly as?: string;
+  /** Finds an address to open, from links as a person would; without it the route is the address. */
+  readonly find?: (page: Page, openAs: OpenAs) => Promise<string>;
+  /** A text field whose words must come back; `false` where every field is a password or the one required text. */
+  readonly keeps?: string | false;
+};
+
+const uuid = '[0-9a-f-]{36}';
+const openBatch = '/batches?state=open';
+
+/** The first link of a page that leads to such an address. */
+async function linkOn(page: Page, start: string, pattern: RegExp): Promise<string | undefined> {
+  await page.goto(start);
+  const addresses = await page
+    .locator('main a[href]')
+    .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+  return addresses.map((address) => address.split('?')[0] ?? '').find((address) => pattern.test(address));
+}
+
+/** An address below the first record of a list. */
+function below(list: string, rest = ''): (page: Page) => Promise<string> {
+  const path = list.split('?')[0];
+  return async (page) => {
+    const found = await linkOn(page, list, new RegExp(`^${path}/${uuid}$`));
+    if (found === undefined) throw new Error(`No record is linked on ${list}`);
+    return found + rest;
+  };
+}
+
+/** The address of an entry of a batch's story, from the first batches that have such an entry. */
+function inStory(pattern: RegExp): (page: Page) => Promise<string> {
+  return async (page) => {
+    await page.goto('/batches?state=closed');
+    const batches = await page
+      .locator('main tbody a[href^="/batches/"]')
+      .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+    for (const batch of batches) {
+      const found = await linkOn(page, batch, pattern);
+      if (found !== undefined) return found;
+    }
+    throw new Error(`No batch of the list has an entry like ${pattern}`);
+  };
+}
+
+const findingPattern = new RegExp(`^/batches/${uuid}/findings/${uuid}/follow-up$`);
+const followUpPattern = new RegExp(`^/batches/${uuid}/follow-ups/${uuid}/correct$`);
+
+/** Records something on a batch's form with one thing chosen, and answers the link that the batch then has. */
+async function recordThenFind(
+  page: Page,
+  address: string,
+  { unit, choice, pattern }: { unit?: string; choice: string; pattern: RegExp },
+): Promise<string> {
+  const batch = address.split('/').slice(0, 3).join('/');
+  await page.goto(address);
+  if (unit !== undefined) await page.locator('[name="units"]').fill(unit);
+  await page.locator(`[name="${choice}"]`).last().check();
+  await submit(page);
+  await page.waitForURL((url) => url.pathname === batch);
+  const found = await linkOn(page, batch, pattern);
+  if (found === undefined) throw new Error(`Batch ${batch} has no entry like ${pattern}`);
+  return found;
+}
+
+/** The demo has no follow-up of a finding, so one is recorded first. */
+async function followUp(page: Page): Promise<string> {
+  const address = await inStory(findingPattern)(page);
+  return recordThenFind(page, address, { choice: 'action', pattern: followUpPattern });
+}
+
+/** Few batches of the demo lost units to another cause, so one is lost first. */
+function afterLoss(pattern: RegExp): (page: Page) => Promise<string> {
+  return async (page) => {
+    const address = await below(openBatch, '/losses/new')(page);
+    return recordThenFind(page, address, { unit: '1', choice: 'cause', pattern });
+  };
+}
+
+/** An invitation for a person who is not signed in. */
+async function invitation(_page: Page, openAs: OpenAs): Promise<string> {
+  const coordinator = await openAs(wren);
+  await coordinator.goto('/people/invite');
+  await coordinator.locator('[name="role"][value="funder"]').check();
+  await submit(coordinator);
+  const link = coordinator.getByText(/\/join\/[\w-]+/).first();
+  const address = /\/join\/[\w-]+/.exec((await link.textContent()) ?? '')?.[0];
+  if (address === undefined) throw new Error('No invitation was shown');
+  return address;
+}
+
+const containers = ['bag', 'bucket', 'tray', 'bed', 'log', 'block'] as const;
+const entries = ['looks', 'findings', 'losses', 'checks'] as const;
+const voidable = ['look', 'finding', 'loss', 'check', 'weighing'] as const;
+const entryFinder = (kind: string, pattern: string) =>
+  kind.startsWith('loss') ? afterLoss(new RegExp(pattern)) : inStory(new RegExp(pattern));
+const setting = ['materials', 'methods', 'species', 'windows'] as const;
+
+export const formPages: readonly FormPage[] = [
+  { route: '/account', as: ives, keeps: 'name' },
+  { route: '/account/password', as: ives, keeps: false },
+  ...containers.map((container) => ({
+    route: '/batches/new',
+    name: `a new ${container}`,
+    as: ives,
+    find: async () => `/batches/new?container=${container}`,
+  })),
+  { route: '/batches/[id]/correct', as: wren, find: below(openBatch, '/correct') },
+  { route: '/batches/[id]/close', as: ives, find: below(openBatch, '/close'), keeps: false },
+  { route: '/batches/[id]/reopen', as: ives, find: below('/batches?state=closed', '/reopen'), keeps: false },
+  { route: '/batches/[id]/second-life', as: wren, find: below(openBatch, '/second-life') },
+  ...entries.map((entry) => ({
+    route: `/batches/[id]/${entry}/new`,
+    as: ives,
+    find: below(openBatch, `/${entry}/new`),
+  })),
+  ...entries.map((entry) => ({
+    route: `/batches/[id]/${entry}/[entry]/correct`,
+    as: wren,
+    find: entryFinder(entry, `^/batches/${uuid}/${entry}/${uuid}/correct$`),
+  })),
+  { route: '/batches/[id]/findings/[entry]/follow-up', as: wren, find: inStory(findingPattern) },
+  { route: '/batches/[id]/follow-ups/[entry]/correct', as: wren, find: followUp },
+  { route: '/weighings/new', as: ives },
+  { route: '/weighings/[id]/correct', as: ives, find: below('/weighings', '/correct') },
+  { route: '/substrate-lots/new', as: wren },
+  { route: '/substrate-lots/[id]/correct', as: wren, find: below('/substrate-lots', '/correct') },
+  { route: '/substrate-lots/[id]/receive', as: wren, find: below('/substrate-lots', '/receive') },
+  { route: '/spawn-lots/new', as: wren },
+  { route: '/spawn-lots/[id]/correct', as: wren, find: below('/spawn-lots', '/correct') },
+  { route: '/spawn-lots/[id]/receive', as: wren, find: below('/spawn-lots', '/receive') },
+  { route: '/treatments/new', as: ives },
+  { route: '/treatments/[id]/correct', as: wren, find: below('/treatments', '/correct') },
+  { route: '/treatments/[id]/readings/new', as: wren, find: below('/treatments', '/readings/new') },
+  { route: '/treatments/[id]/end', as: wren, find: below('/treatments', '/end'), keeps: false },
+  { route: '/treatments/[id]/allocate', as: wren, find: below('/treatments', '/allocate') },
+  { route: '/sites/new', as: wren },
+  { route: '/sites/[id]/correct', as: wren, find: below('/sites', '/correct') },
+  { route: '/people/invite', as: wren },
+  { route: '/people/[membershipId]', as: wren, find: below('/people') },
+  ...setting.map((kind) => ({
+    route: `/settings/${kind}/[id]`,
+    as: wren,
+    find: async (page: Page) => {
+      const found = await linkOn(page, '/settings', new RegExp(`^/settings/${kind}/${uuid}$`));
+      if (found === undefined) throw new Error(`No ${kind} are linked`);
+      return found;
+    },
+  })),
+  { route: '/reports/new', as: wren },
+  ...voidable.map((kind) => ({
+    route: '/void/[kind]/[id]',
+    name: `void a ${kind}`,
+    as: wren,
+    find: entryFinder(kind, `^/void/${kind}/${uuid}$`),
+    keeps: false as const,
+  })),
+  { route: '/sign-in' },
+  { route: '/join/[token]', find: invitation },
+];
