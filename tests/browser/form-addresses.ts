@@ -53,13 +53,15 @@ function inStory(pattern: RegExp): (page: Page) => Promise<string> {
 const findingPattern = new RegExp(`^/batches/${uuid}/findings/${uuid}/follow-up$`);
 const followUpPattern = new RegExp(`^/batches/${uuid}/follow-ups/${uuid}/correct$`);
 
-/** Records something on a batch's form with one thing chosen, and answers the link that the batch then has. */
-async function recordThenFind(
+/** The link to an entry of a batch; where it has none yet, one is recorded by the form at `address`. */
+async function entryOf(
   page: Page,
   address: string,
   { unit, choice, pattern }: { unit?: string; choice: string; pattern: RegExp },
 ): Promise<string> {
   const batch = address.split('/').slice(0, 3).join('/');
+  const earlier = await linkOn(page, batch, pattern);
+  if (earlier !== undefined) return earlier;
   await page.goto(address);
   if (unit !== undefined) await page.locator('[name="units"]').fill(unit);
   await page.locator(`[name="${choice}"]`).last().check();
@@ -73,14 +75,14 @@ async function recordThenFind(
 /** The demo has no follow-up of a finding, so one is recorded first. */
 async function followUp(page: Page): Promise<string> {
   const address = await inStory(findingPattern)(page);
-  return recordThenFind(page, address, { choice: 'action', pattern: followUpPattern });
+  return entryOf(page, address, { choice: 'action', pattern: followUpPattern });
 }
 
 /** Few batches of the demo lost units to another cause, so one is lost first. */
 function afterLoss(pattern: RegExp): (page: Page) => Promise<string> {
   return async (page) => {
     const address = await below(openBatch, '/losses/new')(page);
-    return recordThenFind(page, address, { unit: '1', choice: 'cause', pattern });
+    return entryOf(page, address, { unit: '1', choice: 'cause', pattern });
   };
 }
 
