@@ -2,6 +2,9 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, ives, rocio, test, wren } from './people';
 
+// Two runs of axe over a long table take their time on a busy machine.
+test.describe.configure({ timeout: 90_000 });
+
 const everybodys = ['/today', '/batches', '/batches/new', '/weighings', '/weighings/new', '/treatments'];
 const readers = [
   {

@@ -2,6 +2,8 @@ import { type Browser, test as base, expect, type Page } from '@playwright/test'
 import { demoPassword, storyCoordinator, storyFunder } from '@/seed/story/people';
 
 export const ives = 'ives@larkmoor.example';
+/** Works where no other test writes. */
+export const odell = 'odell@larkmoor.example';
 export const rocio = 'rocio@larkmoor.example';
 export const wren = storyCoordinator.email;
 export const teal = storyFunder.email;

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { daysAgo, fillMass, submit } from './fill';
-import { expect, ives, signInByForm, test } from './people';
+import { expect, odell, signInByForm, test } from './people';
 
 test.use({ javaScriptEnabled: false });
 
@@ -13,7 +13,7 @@ async function openBatch(page: Page): Promise<string> {
 }
 
 test('without script a member signs in, records a look and weighs a harvest', async ({ page }) => {
-  await signInByForm(page, ives);
+  await signInByForm(page, odell);
   const batch = await openBatch(page);
 
   await test.step('one tap records a look', async () => {
@@ -29,9 +29,10 @@ test('without script a member signs in, records a look and weighs a harvest', as
     await fillMass(page, 'fresh', '1.25');
     await submit(page);
     await page.waitForURL(/\/weighings\/[0-9a-f-]{36}/);
-    await expect(page.locator('main')).toContainText(/1\.25\skg/);
+    // 1.25 kg for a reader of pounds.
+    await expect(page.locator('main')).toContainText(/2\slb\s12\soz/);
     await page.goto(batch);
-    await expect(page.locator('main')).toContainText(/Harvest of 1\.25\skg/);
+    await expect(page.locator('main')).toContainText(/Harvest of 2\slb\s12\soz/);
   });
 });
 
