@@ -1,4 +1,3 @@
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { ReactNode } from 'react';
 import { requireActor } from '@/lib/access/current';
@@ -12,7 +11,7 @@ export default async function SignedLayout({ children }: { children: ReactNode }
     <PageShell
       name={actor.networkName}
       nav={navItems(actor.role, t)}
-      account={<Link href="/account">{actor.name}</Link>}
+      own={{ href: '/account', label: actor.name }}
     >
       {children}
     </PageShell>

@@ -6,25 +6,58 @@ import { usePathname } from 'next/navigation';
 
 export type NavItem = { readonly href: Route; readonly label: string };
 
-/** The pages of a role; the one that is open, or holds the open one, is marked. */
-export function NavLinks({ items, label }: { items: readonly NavItem[]; label: string }) {
+type Props = {
+  readonly items: readonly NavItem[];
+  readonly label: string;
+  /** Opens the pages that have no place in the row. */
+  readonly moreLabel: string;
+  /** The person's own page: in the list on a phone; a desk has it at the end of the header. */
+  readonly own?: NavItem;
+};
+
+const onEveryScreen = 3;
+const onWideScreens = 6;
+
+/**
+ * The pages of a role; the one that is open, or holds the open one, is marked. A phone shows the first three and a
+ * desk the first six; the rest stands behind one more press, which works without script.
+ */
+export function NavLinks({ items, label, moreLabel, own }: Props) {
   const path = usePathname();
+  const current = (href: string) =>
+    path === href ? 'page' : path.startsWith(`${href}/`) ? 'true' : undefined;
+  const link = (item: NavItem) => (
+    <Link href={item.href} aria-current={current(item.href)}>
+      {item.label}
+    </Link>
+  );
+  const folded = items.slice(onEveryScreen);
+  const needed = folded.length > onWideScreens - onEveryScreen ? '' : ' narrow-only';
+  const inside = folded.some((item) => current(item.href) !== undefined);
+  const nothingFolded = folded.length === 0 && own === undefined;
   return (
     <nav className="page-nav" aria-label={label}>
       <ul>
-        {items.map((item) => (
-          <li key={item.href}>
-            <Link
-              href={item.href}
-              aria-current={
-                path === item.href ? 'page' : path.startsWith(`${item.href}/`) ? 'true' : undefined
-              }
-            >
-              {item.label}
-            </Link>
+        {items.slice(0, onWideScreens).map((item, at) => (
+          <li key={item.href} className={at < onEveryScreen ? undefined : 'wide-only'}>
+            {link(item)}
           </li>
         ))}
       </ul>
+      {nothingFolded ? null : (
+        // A new key folds the list again once a page is chosen.
+        <details key={path} className={`nav-more${needed}`}>
+          <summary data-inside={inside ? 'yes' : undefined}>{moreLabel}</summary>
+          <ul>
+            {folded.map((item, at) => (
+              <li key={item.href} className={at < onWideScreens - onEveryScreen ? 'narrow-only' : undefined}>
+                {link(item)}
+              </li>
+            ))}
+            {own === undefined ? null : <li className="narrow-only">{link(own)}</li>}
+          </ul>
+        </details>
+      )}
     </nav>
   );
 }

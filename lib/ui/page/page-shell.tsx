@@ -8,13 +8,15 @@ type Props = {
   /** Name of the network, or of the product before sign-in. */
   readonly name: string;
   readonly nav?: readonly NavItem[];
-  /** What stands at the end of the header: the person's page, signing out, unsent entries. */
+  /** The person's own page, by name. */
+  readonly own?: NavItem;
+  /** What stands in the header beside the name of the network, such as entries not yet sent. */
   readonly account?: ReactNode;
   readonly children: ReactNode;
 };
 
 /** Header, main and footer of every page; the help link is always the first thing of the footer. */
-export async function PageShell({ name, nav = [], account, children }: Props) {
+export async function PageShell({ name, nav = [], own, account, children }: Props) {
   const t = await getTranslations('common');
   return (
     <>
@@ -25,8 +27,15 @@ export async function PageShell({ name, nav = [], account, children }: Props) {
         <p className="page-network">
           <Link href="/">{name}</Link>
         </p>
-        {nav.length === 0 ? null : <NavLinks items={nav} label={t('navigation')} />}
+        {nav.length === 0 ? null : (
+          <NavLinks items={nav} label={t('navigation')} moreLabel={t('more')} {...(own ? { own } : {})} />
+        )}
         {account === undefined ? null : <div className="page-account">{account}</div>}
+        {own === undefined ? null : (
+          <div className="page-account wide-only">
+            <Link href={own.href}>{own.label}</Link>
+          </div>
+        )}
       </header>
       <main id="main" className="page-main" tabIndex={-1}>
         {children}
