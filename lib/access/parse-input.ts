@@ -1,11 +1,19 @@
 import type { z } from 'zod';
+import { readInRegion } from '@/lib/base/reader-region';
 import type { FieldError, Result } from '@/lib/base/result';
 
 const code = /^[a-z]+(-[a-z]+)*$/;
 
-/** Parses with an input schema whose messages are error codes; every problem names its field. */
-export function parseInput<S extends z.ZodType>(schema: S, raw: unknown): Result<z.output<S>> {
-  const parsed = schema.safeParse(raw);
+/**
+ * Parses with an input schema whose messages are error codes; every problem names its field. `region` is the
+ * tag by which the reader's numbers are written (see `readerLocale`): it settles what "1.250" means.
+ */
+export function parseInput<S extends z.ZodType>(
+  schema: S,
+  raw: unknown,
+  region?: string,
+): Result<z.output<S>> {
+  const parsed = readInRegion(region, () => schema.safeParse(raw));
   if (parsed.success) return { kind: 'ok', value: parsed.data };
   const seen = new Set<string>();
   const errors: FieldError[] = [];

@@ -1,6 +1,7 @@
 import 'server-only';
 import type { z } from 'zod';
 import { formToObject } from '@/lib/base/form-data';
+import { readerLocale } from '@/lib/base/reader-locale';
 import type { Result } from '@/lib/base/result';
 import type { Actor } from './actor';
 import type { WriteContext } from './context';
@@ -19,7 +20,7 @@ export async function runAs<S extends z.ZodType, T>(
   raw: unknown,
   options: WriteOptions = {},
 ): Promise<Result<T>> {
-  const input = parseInput(schema, raw);
+  const input = parseInput(schema, raw, readerLocale(actor));
   if (input.kind !== 'ok') return input;
   return writeAs(actor, options, (context) => command(context, input.value));
 }

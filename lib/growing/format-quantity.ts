@@ -46,16 +46,27 @@ export function formatMass(grams: number, unit: 'kg' | 'lb', region: string): st
     : formatWithUnit(grams, 'g', region, 0);
 }
 
-/**
- * A mass as it is put back into a field for correction, without unit: kilograms to the gram, or pounds to two decimals,
- * in the region's decimal sign and never grouped, so that reading it back with that sign asks nothing.
- */
-export function massFieldText(grams: number, unit: 'kg' | 'lb', region: string): string {
+/** A number as it is put back into a field: in the region's decimal sign and never grouped, up to `most` decimals. */
+export function numberFieldText(value: number, region: string, most: number): string {
   return new Intl.NumberFormat(region, {
-    maximumFractionDigits: unit === 'kg' ? 3 : 2,
+    maximumFractionDigits: most,
     useGrouping: false,
     numberingSystem: 'latn',
-  }).format(grams / (unit === 'kg' ? gramsPerKilogram : gramsPerPound));
+  }).format(value);
+}
+
+/**
+ * A mass in whole grams as it is put back into a field for correction, without unit, in the region's decimal sign and
+ * never grouped: read back with that sign it is the same mass and asks nothing. Pounds get the fewest decimals that
+ * keep the gram: 1361 g is "3".
+ */
+export function massFieldText(grams: number, unit: 'kg' | 'lb', region: string): string {
+  if (unit === 'kg') return numberFieldText(grams / gramsPerKilogram, region, 3);
+  const pounds = grams / gramsPerPound;
+  const kept = [0, 1, 2, 3].find(
+    (decimals) => Math.round(Number(pounds.toFixed(decimals)) * gramsPerPound) === grams,
+  );
+  return numberFieldText(pounds, region, kept ?? 4);
 }
 
 /**

@@ -4,6 +4,7 @@ import type { WriteContext } from '@/lib/access/context';
 import { parseInput } from '@/lib/access/parse-input';
 import type { Command } from '@/lib/access/run-command';
 import { writeAs } from '@/lib/access/scoped-db';
+import { readerLocale } from '@/lib/base/reader-locale';
 import { ok } from '@/lib/base/result';
 
 /** The story is invented, so every "is this right?" is answered with yes. */
@@ -27,7 +28,7 @@ export async function inOneGo<T>(actor: Actor, steps: (take: Take) => Promise<T>
     { origin: 'seed', confirmed: new Everything() },
     async (context: WriteContext) => {
       const take: Take = async (schema, command, raw) => {
-        const input = parseInput(schema, raw);
+        const input = parseInput(schema, raw, readerLocale(actor));
         const answer = input.kind === 'ok' ? await command(context, input.value) : input;
         if (answer.kind !== 'ok')
           throw new Error(`${command.name} refused ${JSON.stringify(raw)}: ${JSON.stringify(answer)}`);

@@ -179,12 +179,19 @@ describe('mass entry', () => {
 
   it('reads back what it puts into a field, to the gram, in every region', () => {
     fc.assert(
-      fc.property(anyGrams, regions, (grams, region) => {
-        const text = massFieldText(grams, 'kg', region);
-        expect(parseMassEntry(text, 'kg', decimalSignOf(region))).toMatchObject({ kind: 'mass', grams });
+      fc.property(anyGrams, regions, fc.constantFrom('kg', 'lb'), (grams, region, unit) => {
+        const text = massFieldText(grams, unit, region);
+        expect(parseMassEntry(text, unit, decimalSignOf(region))).toMatchObject({ kind: 'mass', grams });
       }),
       { numRuns: 500 },
     );
+  });
+
+  it('puts pounds back as they were weighed, with no more decimals than the gram needs', () => {
+    expect(massFieldText(1361, 'lb', 'en-US')).toBe('3');
+    expect(massFieldText(1361, 'lb', 'es-ES')).toBe('3');
+    expect(massFieldText(992, 'lb', 'es-ES')).toBe('2,187');
+    expect(massFieldText(1250, 'kg', 'es-ES')).toBe('1,25');
   });
 
   it('never misreads what it wrote: the right mass, or a question with the right mass in it', () => {

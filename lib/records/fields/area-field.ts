@@ -29,7 +29,7 @@ const readCm2: Reader<number> = (typed) => {
   if (unit !== 'm2' && unit !== 'ft2') return wrong('unit-unknown');
   const number = readNumber(
     { text: inText ? text.replace(inText.shape, '') : text, unit: null },
-    parseNumberEntry,
+    (number, decimalSign) => parseNumberEntry(number, { decimalSign }),
   );
   return number.kind === 'read' ? limited(toSquareMetres[unit](number.value)) : number;
 };

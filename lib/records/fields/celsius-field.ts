@@ -1,5 +1,6 @@
 import { parseTemperatureEntry } from '@/lib/growing/temperature-entry';
 import { entryField, optionalEntryField, type Reader, read, wrong } from './entry-field';
+import { readerSign } from './reader-sign';
 import { ambiguous, unreadableCode } from './unreadable-code';
 
 const range = {
@@ -16,7 +17,7 @@ const readCelsius: Reader<number> = (typed) => {
   if (typeof typed === 'number') return limited(typed, 'celsius');
   const unit = typed.unit ?? 'celsius';
   if (unit !== 'celsius' && unit !== 'fahrenheit') return wrong('unit-unknown');
-  const entry = parseTemperatureEntry(typed.text, unit);
+  const entry = parseTemperatureEntry(typed.text, unit, readerSign());
   if (entry.kind === 'unreadable') return unreadableCode(entry);
   if (entry.kind === 'ambiguous') return ambiguous(entry.readings, (value) => `${value.toFixed(1)} °C`);
   return limited(entry.celsius, entry.understood.unit);

@@ -9,7 +9,7 @@ export function choiceField<const V extends readonly string[]>(values: V) {
       if (typeof raw === 'string' && (values as readonly string[]).includes(raw)) return raw as V[number];
       context.addIssue({
         code: 'custom',
-        message: raw === undefined || raw === null || raw === '' ? 'missing' : 'not-an-option',
+        message: raw === undefined || raw === null || raw === '' ? 'missing-choice' : 'not-an-option',
       });
       return z.NEVER;
     });

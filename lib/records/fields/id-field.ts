@@ -11,7 +11,7 @@ export const idField = z
     if (parsed.success) return parsed.data.toLowerCase();
     context.addIssue({
       code: 'custom',
-      message: raw === undefined || raw === null || raw === '' ? 'missing' : 'not-an-option',
+      message: raw === undefined || raw === null || raw === '' ? 'missing-choice' : 'not-an-option',
     });
     return z.NEVER;
   });

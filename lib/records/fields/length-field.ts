@@ -1,5 +1,6 @@
 import { type LengthEntryUnit, parseLengthEntry } from '@/lib/growing/length-entry';
 import { entryField, optionalEntryField, type Reader, type Reading, read, wrong } from './entry-field';
+import { readerSign } from './reader-sign';
 import { ambiguous, unreadableCode } from './unreadable-code';
 
 const units = ['cm', 'mm', 'm', 'in', 'ft'] as const satisfies readonly LengthEntryUnit[];
@@ -15,7 +16,7 @@ const readMillimetres: Reader<number> = (typed) => {
   if (typeof typed === 'number') return limited(typed);
   const unit = typed.unit === null ? 'cm' : units.find((one) => one === typed.unit);
   if (unit === undefined) return wrong('unit-unknown');
-  const entry = parseLengthEntry(typed.text, unit);
+  const entry = parseLengthEntry(typed.text, unit, readerSign());
   if (entry.kind === 'unreadable') return unreadableCode(entry);
   if (entry.kind === 'ambiguous')
     return ambiguous(entry.readings, (value) => `${Number((value / 10).toFixed(1))} cm`);

@@ -8,6 +8,7 @@ import {
   type Typed,
   wrong,
 } from './entry-field';
+import { readerSign } from './reader-sign';
 import { ambiguous, unreadableCode } from './unreadable-code';
 
 export type MassLimits = {
@@ -48,7 +49,7 @@ function readMass(typed: Typed, limits: MassLimits): Reading<EnteredMass> {
   }
   const unit = typed.unit ?? 'kg';
   if (!isMassUnit(unit)) return wrong('unit-unknown');
-  const entry = parseMassEntry(typed.text, unit);
+  const entry = parseMassEntry(typed.text, unit, readerSign());
   if (entry.kind === 'unreadable') return unreadableCode(entry);
   if (entry.kind === 'ambiguous') return ambiguous(entry.readings, spoken);
   const grams = limited(entry.grams, limits);

@@ -1,3 +1,4 @@
+import type { DecimalSign } from '@/lib/growing/decimal-reading';
 import { type NumberEntry, parseNumberEntry } from '@/lib/growing/number-entry';
 import {
   entryField,
@@ -8,6 +9,7 @@ import {
   type Typed,
   wrong,
 } from './entry-field';
+import { readerSign } from './reader-sign';
 import { ambiguous, unreadableCode } from './unreadable-code';
 
 export type NumberLimits = {
@@ -19,9 +21,12 @@ export type NumberLimits = {
 };
 
 /** The number in an entry without a unit; both decimal signs are read, an entry with two readings is asked about. */
-export function readNumber(typed: Typed, parse: (text: string) => NumberEntry): Reading<number> {
+export function readNumber(
+  typed: Typed,
+  parse: (text: string, decimalSign: DecimalSign | null) => NumberEntry,
+): Reading<number> {
   if (typeof typed === 'number') return read(typed);
-  const entry = parse(typed.text);
+  const entry = parse(typed.text, readerSign());
   if (entry.kind === 'number') return read(entry.value);
   return entry.kind === 'unreadable' ? unreadableCode(entry) : ambiguous(entry.readings, String);
 }
@@ -37,8 +42,8 @@ export function within(value: number, { least, most, places = 6 }: NumberLimits)
 
 function numberReader(limits: NumberLimits): Reader<number> {
   return (typed) => {
-    const number = readNumber(typed, (text) =>
-      parseNumberEntry(text, { allowNegative: (limits.least ?? -1) < 0 }),
+    const number = readNumber(typed, (text, decimalSign) =>
+      parseNumberEntry(text, { decimalSign, allowNegative: (limits.least ?? -1) < 0 }),
     );
     return number.kind === 'read' ? within(number.value, limits) : number;
   };

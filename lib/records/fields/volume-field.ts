@@ -1,5 +1,6 @@
 import { parseVolumeEntry, type VolumeEntryUnit } from '@/lib/growing/volume-entry';
 import { optionalEntryField, type Reader, type Reading, read, wrong } from './entry-field';
+import { readerSign } from './reader-sign';
 import { ambiguous, unreadableCode } from './unreadable-code';
 
 const units = ['L', 'mL', 'gal', 'qt', 'cup'] as const satisfies readonly VolumeEntryUnit[];
@@ -15,7 +16,7 @@ const readMillilitres: Reader<number> = (typed) => {
   if (typeof typed === 'number') return limited(typed);
   const unit = typed.unit === null ? 'L' : units.find((one) => one === typed.unit);
   if (unit === undefined) return wrong('unit-unknown');
-  const entry = parseVolumeEntry(typed.text, unit);
+  const entry = parseVolumeEntry(typed.text, unit, readerSign());
   if (entry.kind === 'unreadable') return unreadableCode(entry);
   if (entry.kind === 'ambiguous')
     return ambiguous(entry.readings, (litres) => `${Number(litres.toFixed(3))} L`);

@@ -43,7 +43,7 @@ export async function prepareWeighing(
   input: WeighingInput,
   replaces: string | undefined,
 ): Promise<Result<PreparedWeighing>> {
-  if (input.lines.length === 0) return invalid('lines.0.batchId', 'missing');
+  if (input.lines.length === 0) return invalid('lines.0.batchId', 'missing-choice');
   const ids = input.lines.map((line) => line.batchId);
   if (new Set(ids).size !== ids.length) return invalid('lines.1.batchId', 'batch-twice');
   const batches = await weighedBatches(context, ids, replaces);

@@ -1,7 +1,9 @@
+import { readerLocale } from '@/lib/base/reader-locale';
+import { numberFieldText } from '@/lib/growing/format-quantity';
 import type { LinkedBatch } from '@/lib/records/batch/batch-links';
 import type { BatchView } from '@/lib/records/batch/batch-view';
 import { dateValues } from '../form/date-values';
-import { massValues } from '../form/mass-units';
+import { type MassReader, massValues } from '../form/mass-units';
 
 function lengthValues(name: string, millimetres: number | null): Record<string, string> {
   return millimetres === null ? {} : { [name]: String(millimetres), [`${name}__unit`]: 'mm' };
@@ -17,7 +19,11 @@ function filledGrams(batch: BatchView): number | null {
 }
 
 /** What the form that corrects a batch begins with. */
-export function batchValues(batch: BatchView, sources: readonly LinkedBatch[]): Record<string, string> {
+export function batchValues(
+  batch: BatchView,
+  sources: readonly LinkedBatch[],
+  reader: MassReader,
+): Record<string, string> {
   const values: Record<string, string> = {
     id: batch.id,
     revision: String(batch.revision),
@@ -26,21 +32,24 @@ export function batchValues(batch: BatchView, sources: readonly LinkedBatch[]): 
     containerKind: batch.containerKind,
     unitCount: String(batch.unitCount),
     ...dateValues('inoculatedOn', batch.inoculatedOn),
-    ...massValues('filledMass', filledGrams(batch)),
+    ...massValues('filledMass', filledGrams(batch), reader),
     filledWith: 'substrate_only',
     moistureSource: batch.moistureSource,
     moisturePercent: batch.moistureSource === 'measured' ? String(batch.moisturePercent) : '',
     ...lengthValues('logDiameter', batch.logDiameterMm),
     ...lengthValues('logLength', batch.logLengthMm),
-    ...massValues('logGreenMass', batch.logGreenGrams),
+    ...massValues('logGreenMass', batch.logGreenGrams, reader),
     logWoodCode: batch.logWoodCode === null ? '' : String(batch.logWoodCode),
     note: batch.note ?? '',
   };
   if (batch.bedAreaCm2 !== null)
-    Object.assign(values, { bedArea: String(batch.bedAreaCm2 / 10_000), bedArea__unit: 'm2' });
+    Object.assign(values, {
+      bedArea: numberFieldText(batch.bedAreaCm2 / 10_000, readerLocale(reader), 4),
+      bedArea__unit: 'm2',
+    });
   for (const [row, one] of batch.components.entries()) {
     const name = `components.${row}`;
-    Object.assign(values, massValues(`${name}.mass`, one.grams), {
+    Object.assign(values, massValues(`${name}.mass`, one.grams, reader), {
       [`${name}.lotId`]: one.lotId,
       [`${name}.treatment`]: one.runId === null ? `method:${one.methodId}` : `run:${one.runId}`,
       [`${name}.role`]: one.role,
@@ -48,7 +57,7 @@ export function batchValues(batch: BatchView, sources: readonly LinkedBatch[]): 
     });
   }
   for (const [row, { lotId, grams }] of batch.spawn.entries())
-    Object.assign(values, { [`spawn.${row}.lotId`]: lotId }, massValues(`spawn.${row}.mass`, grams));
+    Object.assign(values, { [`spawn.${row}.lotId`]: lotId }, massValues(`spawn.${row}.mass`, grams, reader));
   for (const [row, { id, units }] of sources.entries())
     Object.assign(values, { [`sources.${row}.batchId`]: id, [`sources.${row}.units`]: String(units) });
   return values;

@@ -1,4 +1,4 @@
-import { formatMass, massEcho } from '@/lib/growing/format-quantity';
+import { decimalSignOf, formatMass, massEcho } from '@/lib/growing/format-quantity';
 import { type MassEntryUnit, massEntryUnits, parseMassEntry } from '@/lib/growing/mass-entry';
 import type { FormWords } from './form-words';
 
@@ -17,7 +17,7 @@ function fill(sentence: string, first: string, second: string): string {
  */
 export function massEchoText(text: string, unit: string, words: FormWords): string {
   if (text.trim() === '' || !isMassUnit(unit)) return '';
-  const entry = parseMassEntry(text, unit);
+  const entry = parseMassEntry(text, unit, decimalSignOf(words.locale));
   const own = unit === 'lb' || unit === 'oz' ? 'lb' : 'kg';
   switch (entry.kind) {
     case 'unreadable':

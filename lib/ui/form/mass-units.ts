@@ -1,4 +1,6 @@
+import { type ReaderLanguage, readerLocale } from '@/lib/base/reader-locale';
 import type { MassUnit } from '@/lib/database/generated/enums';
+import { massFieldText } from '@/lib/growing/format-quantity';
 import type { ChoiceOption } from './field-spec';
 
 /** Units of a mass field, the person's own first. */
@@ -7,7 +9,18 @@ export function massUnits(own: MassUnit): ChoiceOption[] {
   return units.map((unit) => ({ value: unit, label: unit }));
 }
 
-/** What a mass field holds for stored grams: kilograms or decimal pounds would round, so grams are shown. */
-export function massValues(name: string, grams: number | null | undefined): Record<string, string> {
-  return grams === null || grams === undefined ? {} : { [name]: String(grams), [`${name}__unit`]: 'g' };
+/** In which unit a reader weighs, and how they write numbers. */
+export type MassReader = ReaderLanguage & { readonly massUnit: MassUnit };
+
+/** What a mass field holds for stored grams: the reader's own unit, to the gram. */
+export function massValues(
+  name: string,
+  grams: number | null | undefined,
+  reader: MassReader,
+): Record<string, string> {
+  if (grams === null || grams === undefined) return {};
+  return {
+    [name]: massFieldText(grams, reader.massUnit, readerLocale(reader)),
+    [`${name}__unit`]: reader.massUnit,
+  };
 }

@@ -1,9 +1,9 @@
 import type { SpawnLotView } from '@/lib/records/spawn-lot/spawn-lot-view';
 import { dateValues } from '../form/date-values';
-import { massValues } from '../form/mass-units';
+import { type MassReader, massValues } from '../form/mass-units';
 
 /** What the form of a correction starts from. */
-export function spawnLotValues(lot: SpawnLotView): Record<string, string> {
+export function spawnLotValues(lot: SpawnLotView, reader: MassReader): Record<string, string> {
   return {
     id: lot.id,
     revision: String(lot.revision),
@@ -18,6 +18,6 @@ export function spawnLotValues(lot: SpawnLotView): Record<string, string> {
     note: lot.note ?? '',
     ...dateValues('madeOn', lot.madeOn),
     ...dateValues('receivedOn', lot.receivedOn),
-    ...massValues('received', lot.receivedGrams),
+    ...massValues('received', lot.receivedGrams, reader),
   };
 }

@@ -1,19 +1,24 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { parseInput } from '@/lib/access/parse-input';
+import { readInRegion } from '@/lib/base/reader-region';
 import { areaField } from '@/lib/records/fields/area-field';
 import { celsiusField } from '@/lib/records/fields/celsius-field';
+import { choiceField } from '@/lib/records/fields/choice-field';
 import { countField } from '@/lib/records/fields/count-field';
+import { idField } from '@/lib/records/fields/id-field';
 import { lengthField } from '@/lib/records/fields/length-field';
 import { enteredMassField, massField, optionalMassField } from '@/lib/records/fields/mass-field';
 import { numberField } from '@/lib/records/fields/number-field';
 import { moistureField, percentField } from '@/lib/records/fields/percent-field';
+import { optionalPhField } from '@/lib/records/fields/ph-field';
 import { isBlank, rowsField } from '@/lib/records/fields/rows-field';
 import { unitNumbersField } from '@/lib/records/fields/unit-numbers-field';
+import { optionalVolumeField } from '@/lib/records/fields/volume-field';
 
 /** What a field makes of an entry: its value, or the code of what is wrong. */
-function reading(field: z.ZodType, raw: unknown): unknown {
-  const parsed = parseInput(z.object({ x: field }), { x: raw });
+function reading(field: z.ZodType, raw: unknown, region?: string): unknown {
+  const parsed = parseInput(z.object({ x: field }), { x: raw }, region);
   if (parsed.kind === 'ok') return parsed.value.x;
   return parsed.kind === 'invalid' ? parsed.errors.map((error) => error.code).join() : parsed.kind;
 }
@@ -103,6 +108,45 @@ describe('the other number fields', () => {
     ['two', 'unit-numbers-unreadable'],
   ])('unit numbers %j are %j', (raw, expected) => {
     expect(reading(unitNumbersField, raw)).toEqual(expected);
+  });
+});
+
+describe("the reader's own decimal sign", () => {
+  it.each([
+    [massField(), { text: '1.250', unit: 'kg' }, 'en-US', 1250],
+    [massField(), { text: '1.250', unit: 'kg' }, 'es-US', 1250],
+    [massField(), { text: '1.250', unit: 'kg' }, 'es-ES', 'ambiguous-number'],
+    [massField(), { text: '1,250', unit: 'kg' }, 'es-ES', 1250],
+    [massField(), { text: '1,250', unit: 'kg' }, 'en-US', 'ambiguous-number'],
+    [numberField(), '1.250', 'en-US', 1.25],
+    [numberField(), '1,250', 'es-ES', 1.25],
+    [percentField(), '12.125', 'en-GB', 12.13],
+    [optionalPhField, '12.125', 'en-US', 12.13],
+    [optionalPhField, '12.125', 'es-ES', 'ambiguous-number'],
+    [celsiusField(), { text: '71.125', unit: 'celsius' }, 'en-US', 71.1],
+    [optionalVolumeField(), { text: '1.250', unit: 'L' }, 'en-US', 1250],
+    [lengthField(), { text: '1.250', unit: 'm' }, 'en-US', 1250],
+    [areaField(), { text: '1.250', unit: 'm2' }, 'en-US', 12_500],
+    [countField(), '1,000', 'en-US', 'ambiguous-number'],
+  ])('settles entry %#, and only that sign', (field, raw, region, expected) => {
+    expect(reading(field, raw, region)).toBe(expected);
+  });
+
+  it('is forgotten after each form, also after one that broke', () => {
+    expect(() =>
+      readInRegion('en-US', () => {
+        throw new Error('broken');
+      }),
+    ).toThrow();
+    expect(reading(massField(), { text: '1.250', unit: 'kg' })).toBe('ambiguous-number');
+  });
+});
+
+describe('a choice', () => {
+  it('left open is asked for as a choice', () => {
+    expect(reading(choiceField(['a', 'b']), '')).toBe('missing-choice');
+    expect(reading(idField, undefined)).toBe('missing-choice');
+    expect(reading(choiceField(['a', 'b']), 'c')).toBe('not-an-option');
   });
 });
 

@@ -15,6 +15,10 @@ test('a unit typed into the box goes before the unit chosen beside it', () => {
   expect(echo('2 lb 3 oz', 'kg')).toBe('992 g, that is 2 lb 3 oz');
 });
 
+test("the reader's own decimal sign settles three decimals", () => {
+  expect(echo('1.250', 'kg')).toBe('1.25 kg, that is 2 lb 12 oz');
+});
+
 test('two readings are both named and none is chosen', () => {
   expect(echo('1,250', 'kg')).toBe('This can be read as 1.25 kg or as 1,250 kg. Write it out in full.');
 });

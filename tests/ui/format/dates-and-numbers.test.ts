@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { readerLocale } from '@/lib/base/reader-locale';
 import { formatDate, formatDateWithWeekday, formatDayMonth } from '@/lib/ui/format/date-text';
 import { formatInstant } from '@/lib/ui/format/instant-text';
 import { formatInterval } from '@/lib/ui/format/interval-text';
 import { formatMassWithTwin } from '@/lib/ui/format/mass-text';
 import { formatNumber } from '@/lib/ui/format/number-text';
 import { formatPercent } from '@/lib/ui/format/percent-text';
-import { readerLocale } from '@/lib/ui/format/reader-locale';
 import { sentenceCase } from '@/lib/ui/format/sentence-case';
 import { formatTemperature } from '@/lib/ui/format/temperature-text';
 import { formatVolume } from '@/lib/ui/format/volume-text';

@@ -54,7 +54,7 @@ export default async function CorrectBatchPage({ params, searchParams }: PagePro
       ]}
       values={{
         ...startDefaults(container),
-        ...batchValues(batch, sources),
+        ...batchValues(batch, sources, actor),
         containerKind: container,
         ...(container === 'bed' ? { unitCount: '1' } : {}),
       }}

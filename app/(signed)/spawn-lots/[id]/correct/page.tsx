@@ -41,7 +41,7 @@ export default async function CorrectSpawnLotPage({ params }: PageProps<'/spawn-
           massUnit: actor.massUnit,
         })
       }
-      values={spawnLotValues(lot)}
+      values={spawnLotValues(lot, actor)}
       submitLabel={t('submitCorrect')}
       words={await loadFormWords()}
     />

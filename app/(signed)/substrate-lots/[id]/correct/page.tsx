@@ -45,7 +45,7 @@ export default async function CorrectSubstrateLotPage({ params }: PageProps<'/su
         moisturePercent: lot.moisturePercent === null ? '' : String(lot.moisturePercent),
         note: lot.note ?? '',
         ...dateValues('receivedOn', lot.receivedOn),
-        ...massValues('received', lot.receivedGrams),
+        ...massValues('received', lot.receivedGrams, actor),
         ...(lot.cutLengthMm === null ? {} : { cutLength: String(lot.cutLengthMm), cutLength__unit: 'mm' }),
       }}
       submitLabel={t('submitCorrect')}

@@ -1,7 +1,9 @@
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { readerLocale } from '@/lib/base/reader-locale';
 import { todayInZone } from '@/lib/growing/calendar-date';
+import { numberFieldText } from '@/lib/growing/format-quantity';
 import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { getTreatment } from '@/lib/records/treatment/get-treatment.query';
@@ -51,8 +53,11 @@ export default async function CorrectTreatmentPage({ params }: PageProps<'/treat
         ...momentValues('endedAt', run.endedAt, zone),
         ...(run.waterMillilitres === null
           ? {}
-          : { water: String(run.waterMillilitres / 1000), water__unit: 'L' }),
-        ...massValues('lime', run.limeGrams),
+          : {
+              water: numberFieldText(run.waterMillilitres / 1000, readerLocale(actor), 3),
+              water__unit: 'L',
+            }),
+        ...massValues('lime', run.limeGrams, actor),
         ...(run.loadCelsiusAtSpawning === null
           ? {}
           : {

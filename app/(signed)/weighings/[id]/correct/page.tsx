@@ -44,7 +44,7 @@ export default async function CorrectWeighingPage({ params }: PageProps<'/weighi
           furtherRows: Math.max(3, found.weighing.lines.length),
         })
       }
-      values={weighingValues(found.weighing)}
+      values={weighingValues(found.weighing, actor)}
       submitLabel={t('submitCorrect')}
       words={await loadFormWords()}
     />

@@ -1,7 +1,5 @@
-import type { Language } from '@/lib/database/generated/enums';
-
 /** Language of the words and region of the numbers, chosen apart from each other. */
-export type ReaderLanguage = { readonly language: Language; readonly region: string };
+export type ReaderLanguage = { readonly language: 'en' | 'es'; readonly region: string };
 
 /**
  * BCP 47 tag that joins the reader's language with the country of their region: Spanish words with United States
