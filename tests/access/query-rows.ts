@@ -8,6 +8,7 @@ import { listHistory } from '@/lib/records/history/list-history.query';
 import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listPeople } from '@/lib/records/person/list-people.query';
 import { listSettings } from '@/lib/records/settings/list-settings.query';
+import { listSuitability } from '@/lib/records/settings/list-suitability.query';
 import { getSite } from '@/lib/records/site/get-site.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { getSpawnLot } from '@/lib/records/spawn-lot/get-spawn-lot.query';
@@ -75,6 +76,12 @@ export const queryRows = [
     'y----',
     (c) => listSettings(c),
     (a, w) => JSON.stringify(a ?? '').includes(w.stock.oyster),
+  ),
+  query(
+    'records/settings/list-suitability.query',
+    'yyy--',
+    (c) => listSuitability(c),
+    (a, w) => a.rows.some(({ speciesId }) => speciesId === w.stock.oyster),
   ),
   query('records/site/get-site.query', 'yy---', (c, w) => getSite(c, w.people.millLane), some),
   query(

@@ -1,12 +1,16 @@
 import { readAs } from '@/lib/access/scoped-db';
+import { addSuitability } from '@/lib/records/settings/add-suitability.command';
 import { changeMaterial } from '@/lib/records/settings/change-material.command';
 import { changeMethod } from '@/lib/records/settings/change-method.command';
 import { changeSpecies } from '@/lib/records/settings/change-species.command';
+import { changeSuitability } from '@/lib/records/settings/change-suitability.command';
 import { changeWindow } from '@/lib/records/settings/change-window.command';
 import {
+  addSuitabilityInput,
   changeMaterialInput,
   changeMethodInput,
   changeSpeciesInput,
+  changeSuitabilityInput,
   changeWindowInput,
 } from '@/lib/records/settings/settings.input';
 import { command, type OperationRow } from './operation-rows';
@@ -15,7 +19,10 @@ import type { World } from './world';
 const changed = { reason: 'tried', nameEn: 'Name', nameEs: 'Nombre' };
 
 /** Id and revision of a row of the network's settings, as its coordinator reads them. */
-async function target({ people }: World, table: 'method' | 'material' | 'species' | 'window') {
+async function target(
+  { people }: World,
+  table: 'method' | 'material' | 'species' | 'window' | 'suitability',
+) {
   return readAs(people.coordinator, async ({ db }) => {
     const select = { id: true, revision: true } as const;
     const orderBy = { id: 'asc' } as const;
@@ -28,9 +35,13 @@ async function target({ people }: World, table: 'method' | 'material' | 'species
         return db.species.findFirstOrThrow({ select, orderBy });
       case 'window':
         return db.assessmentWindow.findFirstOrThrow({ select, orderBy });
+      case 'suitability':
+        return db.suitability.findFirstOrThrow({ select, orderBy });
     }
   });
 }
+
+const said = { verdict: 'possible', reasonEn: 'With care.', reasonEs: 'Con cuidado.' };
 
 /** What a network assumes is changed by its coordinator alone. */
 export const settingRows: readonly OperationRow[] = [
@@ -56,7 +67,6 @@ export const settingRows: readonly OperationRow[] = [
     async (w) => ({
       ...changed,
       ...(await target(w, 'species')),
-      limeTolerant: 'yes',
     }),
   ),
   command('records/settings/change-window.command', 'y----', changeWindowInput, changeWindow, async (w) => ({
@@ -65,4 +75,18 @@ export const settingRows: readonly OperationRow[] = [
     contaminationDays: 30,
     yieldDays: 95,
   })),
+  command(
+    'records/settings/change-suitability.command',
+    'y----',
+    changeSuitabilityInput,
+    changeSuitability,
+    async (w) => ({ ...said, ...(await target(w, 'suitability')), reason: 'tried' }),
+  ),
+  command(
+    'records/settings/add-suitability.command',
+    'y----',
+    addSuitabilityInput,
+    addSuitability,
+    ({ stock }) => ({ ...said, speciesId: stock.oyster, materialKind: 'other' }),
+  ),
 ];

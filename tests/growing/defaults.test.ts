@@ -4,9 +4,11 @@ import { checkSuitability } from '@/lib/growing/check-suitability';
 import { contaminationSigns, lossCauses } from '@/lib/growing/contamination-signs';
 import { assessmentWindowFor, expectedDates, nextFlushDates, timingFor } from '@/lib/growing/expected-dates';
 import { materialDefaults } from '@/lib/growing/material-defaults';
+import { materialMethodDefaults } from '@/lib/growing/material-method-suitability';
 import { methodDefaults } from '@/lib/growing/method-defaults';
 import { sources } from '@/lib/growing/sources';
 import { speciesDefaults } from '@/lib/growing/species-defaults';
+import { suitabilityDefaults } from '@/lib/growing/suitability-defaults';
 import { treatmentEvidence } from '@/lib/growing/treatment-evidence';
 import {
   containerKinds,
@@ -136,33 +138,44 @@ describe('the other defaults', () => {
 });
 
 describe('suitability', () => {
+  const table = (code: string) => ({ ...species(code), pairs: materialMethodDefaults });
+
   it('warns of a lime soak for anything but oysters and the like, with the reason', () => {
-    expect(checkSuitability(species('pleurotus_ostreatus'), 'straw', 'cold_lime_soak')).toEqual([]);
-    const warnings = checkSuitability(species('lentinula_edodes'), 'sawdust', 'cold_lime_soak');
+    expect(checkSuitability(table('pleurotus_ostreatus'), 'straw', 'cold_lime_soak')).toEqual([]);
+    const warnings = checkSuitability(table('lentinula_edodes'), 'sawdust', 'cold_lime_soak');
     expect(warnings).toHaveLength(1);
     expect(warnings[0]).toMatchObject({ subject: 'method', verdict: 'unsuited' });
     expect(warnings[0]?.reason.en).toMatch(/only for oysters/);
   });
 
   it('knows shiitake on hardwood logs, wine cap on chips, oysters on coffee grounds', () => {
-    expect(checkSuitability(species('lentinula_edodes'), 'log_wood', 'untreated')).toEqual([]);
-    expect(checkSuitability(species('stropharia_rugosoannulata'), 'wood_chips', 'untreated')).toEqual([]);
-    expect(checkSuitability(species('pleurotus_ostreatus'), 'coffee_grounds', 'steam')).toEqual([]);
-    expect(checkSuitability(species('lentinula_edodes'), 'straw', 'steam')[0]?.subject).toBe('material');
+    expect(checkSuitability(table('lentinula_edodes'), 'log_wood', 'untreated')).toEqual([]);
+    expect(checkSuitability(table('stropharia_rugosoannulata'), 'wood_chips', 'untreated')).toEqual([]);
+    expect(checkSuitability(table('pleurotus_ostreatus'), 'coffee_grounds', 'steam')).toEqual([]);
+    expect(checkSuitability(table('lentinula_edodes'), 'straw', 'steam')[0]?.subject).toBe('material');
   });
 
   it('warns of a treated log and of soaked coffee grounds whatever the species', () => {
-    expect(checkSuitability(species('lentinula_edodes'), 'log_wood', 'steam')[0]?.subject).toBe(
+    expect(checkSuitability(table('lentinula_edodes'), 'log_wood', 'steam')[0]?.subject).toBe(
       'material-method',
     );
-    expect(checkSuitability(species('pleurotus_ostreatus'), 'coffee_grounds', 'hot_water_bath')).toHaveLength(
+    expect(checkSuitability(table('pleurotus_ostreatus'), 'coffee_grounds', 'hot_water_bath')).toHaveLength(
       1,
     );
   });
 
   it('is silent where the table says nothing', () => {
-    expect(checkSuitability({ materials: [], methods: [] }, 'straw', 'steam')).toEqual([]);
-    expect(checkSuitability(species('pleurotus_ostreatus'), null, null)).toEqual([]);
+    expect(checkSuitability({ materials: [], methods: [], pairs: [] }, 'straw', 'steam')).toEqual([]);
+    expect(checkSuitability(table('pleurotus_ostreatus'), null, null)).toEqual([]);
+  });
+
+  it('lists each pair of species, material and method once, with a reason in both languages', () => {
+    const keys = suitabilityDefaults.map((row) => [row.speciesCode, row.material, row.method].join(' '));
+    expect(new Set(keys).size).toBe(keys.length);
+    for (const row of suitabilityDefaults) {
+      expect([row.speciesCode, row.material, row.method].filter((one) => one === null)).toHaveLength(1);
+      expect(row.reason.en && row.reason.es).toBeTruthy();
+    }
   });
 });
 

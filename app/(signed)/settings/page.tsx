@@ -1,3 +1,4 @@
+import type { Route } from 'next';
 import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
@@ -20,6 +21,9 @@ export default async function SettingsPage() {
     <>
       <Heading text={t('heading')} />
       <p>{t('intro')}</p>
+      <p>
+        <Link href={'/settings/suitability' as Route}>{t('suitability.heading')}</Link>
+      </p>
       <DataTable
         caption={t('methods')}
         rows={settings.methods}

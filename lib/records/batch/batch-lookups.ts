@@ -9,6 +9,7 @@ import type {
   SpawnLot,
   Species,
   SubstrateLot,
+  Suitability,
   TreatmentRun,
 } from '@/lib/database/generated/client';
 import type { BatchInput } from './batch-fields.input';
@@ -23,6 +24,8 @@ export type BatchLookups = {
   readonly methods: ReadonlyMap<string, Method>;
   readonly spawnLots: ReadonlyMap<string, SpawnLot>;
   readonly drained: readonly MaterialMoisture[];
+  /** What the network says about the species, and about materials with methods. */
+  readonly suitability: readonly Suitability[];
   /** Whether the person named as having started the batch is known at the site. */
   readonly starterKnown: boolean;
 };
@@ -66,6 +69,9 @@ export async function batchLookups(context: ReadContext, input: BatchInput): Pro
         methodId: { in: methodIds },
         ...live,
       },
+    }),
+    suitability: await db.suitability.findMany({
+      where: { OR: [{ speciesId }, { speciesId: null }], ...live },
     }),
     starterKnown: names.length > 0,
   };

@@ -1,6 +1,7 @@
 import type { Question } from '@/lib/base/result';
 import type { Language } from '@/lib/database/generated/enums';
 import { daysBetween } from '@/lib/growing/calendar-date';
+import type { SuitabilityTable } from '@/lib/growing/check-suitability';
 import { spawnPercentOfWet } from '@/lib/growing/spawn-rate';
 import type { ContainerKind } from '@/lib/growing/vocabulary';
 import { asCalendarDate } from '../fields/stored-date';
@@ -78,11 +79,11 @@ export function batchQuestions(
   input: BatchInput,
   resolved: ResolvedBatch,
   derived: DerivedBatch,
-  reader: { readonly today: string; readonly language: Language },
+  reader: { readonly today: string; readonly language: Language; readonly table: SuitabilityTable },
 ): Question[] {
   return [
     ...dateQuestions(input, resolved, reader.today),
-    ...suitabilityQuestions(resolved, reader.language),
+    ...suitabilityQuestions(resolved, reader.table, reader.language),
     ...massQuestions(input, derived),
   ];
 }

@@ -2,6 +2,7 @@ import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
 import { ok, type Result } from '@/lib/base/result';
 import { todayInZone } from '@/lib/growing/calendar-date';
+import { suitabilityTable } from '../settings/suitability-table';
 import { askFirst } from './ask-first';
 import { batchFacts } from './batch-facts';
 import type { BatchInput } from './batch-fields.input';
@@ -29,7 +30,11 @@ export async function prepareBatch(
   if ('kind' in resolved) return resolved;
   const derived = deriveBatch(batchFacts(input, resolved, found));
   const questions = askFirst(context, [
-    ...batchQuestions(input, resolved, derived, { today, language: actor.language }),
+    ...batchQuestions(input, resolved, derived, {
+      today,
+      language: actor.language,
+      table: suitabilityTable(found.suitability),
+    }),
     ...(input.moistureSource === 'assumed' && derived.moisturePercent === null
       ? [{ field: 'moistureSource', code: 'no-moisture-to-assume' }]
       : []),

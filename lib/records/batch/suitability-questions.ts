@@ -1,7 +1,6 @@
 import type { Question } from '@/lib/base/result';
 import type { Language } from '@/lib/database/generated/enums';
-import { checkSuitability } from '@/lib/growing/check-suitability';
-import { speciesDefaults } from '@/lib/growing/species-defaults';
+import { checkSuitability, type SuitabilityTable } from '@/lib/growing/check-suitability';
 import type { ResolvedBatch, ResolvedComponent } from './resolve-batch';
 
 const codes = {
@@ -11,31 +10,28 @@ const codes = {
 } as const;
 
 /**
- * Asks about a material or treatment that does not suit the species (common practice): the network's own word on
- * lime goes before the default tables, and a species of the network's own has no table.
+ * Asks about a material or treatment that does not suit the species, or the other, by the network's own table. What
+ * is possible with care is shown while choosing and not asked.
  */
-export function suitabilityQuestions({ species, components }: ResolvedBatch, language: Language): Question[] {
-  const table = speciesDefaults.find(({ code }) => code === species.code) ?? { materials: [], methods: [] };
+export function suitabilityQuestions(
+  { species, components }: ResolvedBatch,
+  table: SuitabilityTable,
+  language: Language,
+): Question[] {
   const name = language === 'es' ? species.nameEs : species.nameEn;
   const ask = ({ input, lot, method }: ResolvedComponent, index: number): Question[] => {
     if (input.role === 'additive') return [];
-    const lime = method.kind === 'cold_lime_soak';
-    const warnings = checkSuitability(
-      { materials: input.role === 'substrate' ? table.materials : [], methods: lime ? [] : table.methods },
-      lot.material.kind,
-      method.kind,
-    ).filter(({ verdict }) => verdict === 'unsuited');
-    const questions = warnings.map(({ subject, reason }): Question => {
-      const { code, field } = codes[subject];
-      const values = { species: name, reason: reason[language] };
-      return { field: `components.${index}.${field}`, code, values };
-    });
-    const notBorne = {
-      field: `components.${index}.treatment`,
-      code: 'lime-not-borne',
-      values: { species: name },
-    };
-    return lime && !species.limeTolerant ? [notBorne, ...questions] : questions;
+    const asked = input.role === 'substrate' ? table : { ...table, materials: [] };
+    return checkSuitability(asked, lot.material.kind, method.kind)
+      .filter(({ verdict }) => verdict === 'unsuited')
+      .map(({ subject, reason }) => {
+        const { code, field } = codes[subject];
+        return {
+          field: `components.${index}.${field}`,
+          code,
+          values: { species: name, reason: reason[language] },
+        };
+      });
   };
   return components.flatMap(ask);
 }

@@ -6,10 +6,11 @@ import { assessmentWindowDefaults } from '@/lib/growing/assessment-window-defaul
 import { materialDefaults } from '@/lib/growing/material-defaults';
 import { methodDefaults } from '@/lib/growing/method-defaults';
 import { speciesDefaults } from '@/lib/growing/species-defaults';
+import { suitabilityDefaults } from '@/lib/growing/suitability-defaults';
 import { methodWindowColumns } from './method-window-columns';
 import { speciesTimingColumns } from './species-timing-columns';
 
-/** Gives a new network its own copy of the default species, materials, methods and windows; once only. */
+/** Gives a new network its own copy of the default species, materials, methods, windows and table of what suits what; once only. */
 export async function addDefaults({ db, actor, origin }: WriteContext): Promise<Result<{ added: boolean }>> {
   if (actor.role !== 'coordinator') return notFound;
   if ((await db.species.count()) > 0) return ok({ added: false });
@@ -26,7 +27,6 @@ export async function addDefaults({ db, actor, origin }: WriteContext): Promise<
       nameEs: species.commonName.es,
       scientificName: species.scientificName,
       taxonId: species.ncbiTaxonId,
-      limeTolerant: species.limeTolerant,
       ...speciesTimingColumns(species),
     })),
   });
@@ -70,6 +70,18 @@ export async function addDefaults({ db, actor, origin }: WriteContext): Promise<
           : [];
       }),
     ),
+  });
+  await db.suitability.createMany({
+    data: suitabilityDefaults.map(({ speciesCode, material, method, verdict, reason }) => ({
+      ...row,
+      id: newId(),
+      speciesId: speciesCode === null ? null : (speciesIds.get(speciesCode) ?? null),
+      materialKind: material,
+      methodKind: method,
+      verdict,
+      reasonEn: reason.en,
+      reasonEs: reason.es,
+    })),
   });
   return ok({ added: true });
 }

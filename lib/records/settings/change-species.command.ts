@@ -10,12 +10,12 @@ export async function changeSpecies(
   input: z.output<typeof changeSpeciesInput>,
 ): Promise<Result<{ id: string }>> {
   if (actor.role !== 'coordinator') return notFound;
-  const { id, revision, reason: _reason, limeTolerant, ...data } = input;
+  const { id, revision, reason: _reason, ...data } = input;
   const species = await db.species.findFirst({ where: { id, voidedAt: null } });
   if (!species) return notFound;
   const { count } = await db.species.updateMany({
     where: { id, revision },
-    data: { ...data, limeTolerant: limeTolerant === 'yes' },
+    data,
   });
   return count === 1 ? ok({ id }) : { kind: 'conflict', current: species.revision };
 }

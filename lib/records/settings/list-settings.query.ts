@@ -47,7 +47,6 @@ export async function listSettings({ db, actor }: ReadContext) {
       en: row.nameEn,
       es: row.nameEs,
       scientificName: row.scientificName,
-      limeTolerant: row.limeTolerant,
       colonisedDays: row.colonisedDays,
       pinsDays: row.pinsDays,
       firstHarvestDays: row.firstHarvestDays,

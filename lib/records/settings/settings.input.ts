@@ -1,8 +1,9 @@
 import { z } from 'zod';
+import { materialKinds, methodKinds } from '@/lib/growing/vocabulary';
 import { optionalCelsiusField } from '../fields/celsius-field';
-import { choiceField } from '../fields/choice-field';
+import { choiceField, optionalChoiceField } from '../fields/choice-field';
 import { countField, optionalCountField } from '../fields/count-field';
-import { idField } from '../fields/id-field';
+import { idField, optionalIdField } from '../fields/id-field';
 import { optionalMoistureField } from '../fields/percent-field';
 import { optionalPhField } from '../fields/ph-field';
 import { revisionField } from '../fields/revision-field';
@@ -30,7 +31,6 @@ export const changeMaterialInput = z.object({
 export const changeSpeciesInput = z.object({
   ...changed,
   ...names,
-  limeTolerant: choiceField(['yes', 'no']),
   colonisedDays: optionalCountField({ most: 2000 }),
   pinsDays: optionalCountField({ most: 2000 }),
   firstHarvestDays: optionalCountField({ most: 2000 }),
@@ -42,3 +42,22 @@ export const changeWindowInput = z.object({
   contaminationDays: countField({ most: 2000 }),
   yieldDays: countField({ most: 4000 }),
 });
+
+export const suitabilityVerdicts = ['suits', 'possible', 'unsuited'] as const;
+
+const verdict = {
+  verdict: choiceField(suitabilityVerdicts),
+  reasonEn: textField(300),
+  reasonEs: textField(300),
+};
+
+/** Exactly two of species, material and method, which has no row yet. */
+export const addSuitabilityInput = z.object({
+  id: optionalIdField,
+  speciesId: optionalIdField,
+  materialKind: optionalChoiceField(materialKinds),
+  methodKind: optionalChoiceField(methodKinds),
+  ...verdict,
+});
+
+export const changeSuitabilityInput = z.object({ ...changed, ...verdict });

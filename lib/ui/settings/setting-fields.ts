@@ -49,19 +49,9 @@ export async function materialFields(): Promise<FieldSpec[]> {
 
 export async function speciesFields(): Promise<FieldSpec[]> {
   const label = await labels();
-  const common = await getTranslations('common');
   const days = ['colonisedDays', 'pinsDays', 'firstHarvestDays', 'betweenFlushesDays'] as const;
   return [
     ...(await nameFields()),
-    {
-      kind: 'radio',
-      name: 'limeTolerant',
-      label: label('fields.limeTolerant'),
-      options: [
-        { value: 'yes', label: common('yes') },
-        { value: 'no', label: common('no') },
-      ],
-    },
     ...days.map(
       (name) => ({ kind: 'whole', name, label: label(`fields.${name}`), optional: true }) satisfies FieldSpec,
     ),

@@ -40,7 +40,7 @@ export async function makeTrialNetwork(): Promise<TrialNetwork> {
     const scientificName = 'Pleurotus sapidus';
     await db.species.create({
       data: {
-        ...{ ...row(), code: 'pleurotus_sapidus', scientificName, limeTolerant: true },
+        ...{ ...row(), code: 'pleurotus_sapidus', scientificName },
         ...{ nameEn: scientificName, nameEs: scientificName },
       },
     });

@@ -27,7 +27,6 @@ export default async function SpeciesSettingPage({ params }: PageProps<'/setting
         revision: String(row.revision),
         nameEn: row.en,
         nameEs: row.es,
-        limeTolerant: row.limeTolerant ? 'yes' : 'no',
         colonisedDays: text(row.colonisedDays),
         pinsDays: text(row.pinsDays),
         firstHarvestDays: text(row.firstHarvestDays),

@@ -1,0 +1,31 @@
+import type { Suitability } from '@/lib/database/generated/client';
+import type { SuitabilityTable } from '@/lib/growing/check-suitability';
+import type { MaterialKind, MethodKind } from '@/lib/growing/vocabulary';
+
+type Row = Pick<Suitability, 'materialKind' | 'methodKind' | 'verdict' | 'reasonEn' | 'reasonEs'>;
+
+/** The rows of one species and those of no species, sorted into the table that a choice is checked against. */
+export function suitabilityTable(rows: readonly Row[]): SuitabilityTable {
+  const said = ({ verdict, reasonEn, reasonEs }: Row) => ({
+    verdict,
+    reason: { en: reasonEn, es: reasonEs },
+  });
+  const named = (row: Row): { material: MaterialKind | null; method: MethodKind | null } => ({
+    material: row.materialKind,
+    method: row.methodKind,
+  });
+  return {
+    materials: rows.flatMap((row) => {
+      const { material, method } = named(row);
+      return material !== null && method === null ? [{ material, ...said(row) }] : [];
+    }),
+    methods: rows.flatMap((row) => {
+      const { material, method } = named(row);
+      return material === null && method !== null ? [{ method, ...said(row) }] : [];
+    }),
+    pairs: rows.flatMap((row) => {
+      const { material, method } = named(row);
+      return material !== null && method !== null ? [{ material, method, ...said(row) }] : [];
+    }),
+  };
+}

@@ -1,0 +1,45 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getTranslations } from 'next-intl/server';
+import type { Language } from '@/lib/database/generated/enums';
+import type { SuitabilityLine, SuitabilityList } from '@/lib/records/settings/list-suitability.query';
+import { DataTable } from '../table/data-table';
+import { suitabilityNames } from './suitability-words';
+
+type Props = { readonly list: SuitabilityList; readonly language: Language };
+
+/** One row per species: what suits it, what works with care, what does not suit it. */
+export async function SuitabilityOverview({ list, language }: Props) {
+  const t = await getTranslations('settings.suitability');
+  const { subject } = await suitabilityNames(list, language);
+  const named = (speciesId: string, verdict: SuitabilityLine['verdict']) =>
+    list.rows
+      .filter((row) => row.speciesId === speciesId && row.verdict === verdict)
+      .map(subject)
+      .join(', ') || '–';
+  const column = (verdict: SuitabilityLine['verdict']) => ({
+    key: verdict,
+    header: t(`verdict.${verdict}`),
+    cell: (row: { id: string }) => named(row.id, verdict),
+  });
+  const species = [...list.species].sort((a, b) => a[language].localeCompare(b[language], language));
+  return (
+    <DataTable
+      caption={t('overview')}
+      rows={species}
+      rowKey={(row) => row.id}
+      columns={[
+        {
+          key: 'species',
+          header: t('columns.species'),
+          cell: (row) => (
+            <Link href={`/settings/suitability?species=${row.id}` as Route}>{row[language]}</Link>
+          ),
+        },
+        column('suits'),
+        column('possible'),
+        column('unsuited'),
+      ]}
+    />
+  );
+}
