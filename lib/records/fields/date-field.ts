@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { isoDateOf } from './typed-date';
+import { isoDateOf } from '@/lib/growing/typed-date';
 
 const iso = /^(\d{4})-(\d{2})-(\d{2})$/;
 

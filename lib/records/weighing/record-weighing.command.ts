@@ -28,7 +28,7 @@ export async function recordWeighing(
       id,
       siteId,
       ...row,
-      entered: enteredOf(input),
+      ...enteredOf(input),
       origin,
       createdById: actor.personId,
     },
@@ -37,7 +37,14 @@ export async function recordWeighing(
   return ok({ id, batchId: lines[0]?.batchId ?? '' });
 }
 
+type Typed = { readonly text: string; readonly unit: string };
+
 /** What was typed on the scale's form, kept beside the grams it was read as. */
-export function enteredOf({ fresh }: Pick<z.output<typeof recordWeighingInput>, 'fresh'>) {
-  return fresh.entered === null ? {} : { entered: { fresh: fresh.entered } };
+export function enteredOf(input: {
+  readonly fresh: { readonly entered: Typed | null };
+  readonly tare?: Typed | null;
+}) {
+  const { fresh, tare } = input;
+  if (fresh.entered === null) return {};
+  return { entered: tare ? { fresh: fresh.entered, tare } : { fresh: fresh.entered } };
 }

@@ -1,9 +1,8 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { ContainerKind, TrimState } from '@/lib/database/generated/enums';
-import { liveUnits } from '@/lib/growing/live-units';
+import { batchUnits } from '../batch/batch-units';
 import { asCalendarDate } from '../fields/stored-date';
-import { lastActions } from '../finding/last-actions';
 
 /** A batch as a weighing needs it: how much it already gave, and how many units are alive. */
 export type WeighedBatch = {
@@ -22,28 +21,22 @@ export type WeighedBatch = {
 
 /** The batches of a weighing in the order asked for; unknown ones are left out. `replaces` is a weighing not to count. */
 export async function weighedBatches(
-  { db }: ReadContext,
+  context: ReadContext,
   ids: readonly string[],
   replaces: string | undefined,
 ): Promise<WeighedBatch[]> {
-  const rows = await db.batch.findMany({
+  const rows = await context.db.batch.findMany({
     where: { id: { in: [...ids] }, voidedAt: null },
     include: {
       site: true,
-      findings: {
-        where: { voidedAt: null },
-        include: { followUps: { where: { voidedAt: null }, orderBy: { doneOn: 'asc' } } },
-      },
-      losses: { where: { voidedAt: null } },
       weighingLines: { where: { voidedAt: null, weighing: { voidedAt: null } }, include: { weighing: true } },
     },
   });
-  const views = rows.map((row): WeighedBatch => {
-    const lost = row.losses.reduce((sum, loss) => sum + loss.units - loss.contaminatedUnits, 0);
-    const contaminated = row.findings.flatMap((finding) => lastActions(finding, finding.followUps));
-    const live = liveUnits(row.unitCount, contaminated, lost);
+  const views: WeighedBatch[] = [];
+  for (const row of rows) {
+    const { live } = await batchUnits(context, row);
     const lines = row.weighingLines.filter((line) => line.weighingId !== replaces);
-    return {
+    views.push({
       id: row.id,
       code: row.code,
       siteId: row.siteId,
@@ -51,14 +44,14 @@ export async function weighedBatches(
       inoculatedOn: row.inoculatedOn,
       containerKind: row.containerKind,
       unitCount: row.unitCount,
-      liveUnits: live.kind === 'value' ? live.value : 0,
+      liveUnits: live,
       dryGrams: row.dryGrams,
       earlierGrams: lines.reduce((sum, line) => sum + line.freshGrams, 0),
       earlier: lines.map((line) => ({
         on: asCalendarDate(line.weighing.weighedOn),
         flush: line.flush,
       })),
-    };
-  });
+    });
+  }
   return ids.flatMap((id) => views.find((view) => view.id === id) ?? []);
 }

@@ -4,7 +4,7 @@ import { optionalChoiceField } from '../fields/choice-field';
 import { optionalCountField } from '../fields/count-field';
 import { dateField } from '../fields/date-field';
 import { idField, optionalIdField } from '../fields/id-field';
-import { enteredMassField, optionalMassField } from '../fields/mass-field';
+import { enteredMassField, optionalEnteredMassField, optionalMassField } from '../fields/mass-field';
 import { revisionField } from '../fields/revision-field';
 import { isBlank, rowsField } from '../fields/rows-field';
 import { optionalTextField, textField } from '../fields/text-field';
@@ -34,7 +34,18 @@ const weighingFields = {
   note: optionalTextField(),
 };
 
-export const recordWeighingInput = z.object({ id: optionalIdField, ...weighingFields });
+/** What the crate or bucket weighed when it stood on the scale too; the fresh mass is the rest. */
+const tareField = optionalEnteredMassField({ zero: true });
+
+export const recordWeighingInput = z
+  .object({ id: optionalIdField, ...weighingFields, tare: tareField })
+  .transform(({ tare, ...input }, context) => {
+    if (tare === null || tare.grams === 0) return { ...input, tare: null };
+    const grams = input.fresh.grams - tare.grams;
+    if (grams <= 0) context.addIssue({ code: 'custom', message: 'tare-too-heavy', path: ['tare'] });
+    const entered = tare.entered ?? { text: String(tare.grams), unit: 'g' };
+    return { ...input, fresh: { ...input.fresh, grams }, tare: entered };
+  });
 
 export const correctWeighingInput = z.object({
   id: idField,
@@ -44,4 +55,4 @@ export const correctWeighingInput = z.object({
 });
 
 /** A weighing as both commands read it. */
-export type WeighingInput = Omit<z.output<typeof recordWeighingInput>, 'id'>;
+export type WeighingInput = Omit<z.output<typeof correctWeighingInput>, 'id' | 'revision' | 'reason'>;

@@ -107,7 +107,7 @@ describe('a finding', () => {
   it.each([
     ['before inoculation', { foundOn: '2026-03-31' }, 'before-inoculation'],
     ['in the future', { foundOn: '2026-05-21' }, 'future-date'],
-    ['without a sign', { sign: '' }, 'missing'],
+    ['without a sign', { sign: '' }, 'missing-choice'],
     ['without units', { units: '' }, 'missing'],
     ['with half a unit', { units: '1.5' }, 'not-whole'],
   ])('is refused %s', async (_what, changes, code) => {

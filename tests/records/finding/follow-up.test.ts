@@ -47,7 +47,7 @@ describe('a follow-up', () => {
     ['before its finding', { doneOn: '2026-04-09' }, 'doneOn', 'before'],
     ['in the future', { doneOn: '2026-05-21' }, 'doneOn', 'future-date'],
     ['for more units than were found', { units: 6 }, 'units', 'more-than-found'],
-    ['without an action', { action: '' }, 'action', 'missing'],
+    ['without an action', { action: '' }, 'action', 'missing-choice'],
   ])('is refused %s', async (_what, changes, field, code) => {
     expect(await follow(changes)).toMatchObject({ errors: [{ field, code }] });
   });

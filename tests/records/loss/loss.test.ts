@@ -54,7 +54,7 @@ describe('a loss', () => {
     ],
     ['more clean units than there are', { units: 16 }, 'contaminatedUnits', 'fewer-than-contaminated'],
     ['a day before inoculation', { lostOn: '2026-03-31' }, 'lostOn', 'before-inoculation'],
-    ['no cause', { cause: '' }, 'cause', 'missing'],
+    ['no cause', { cause: '' }, 'cause', 'missing-choice'],
     ['a number beyond the batch', { unitNumbers: '21' }, 'unitNumbers', 'unit-numbers'],
   ])('refuses %s', async (_what, changes, field, code) => {
     await find(people.member, batchId, { units: 2, action: 'discarded' });
