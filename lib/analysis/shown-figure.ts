@@ -65,6 +65,9 @@ export type FigureMark =
   | 'species-pooled'
   | 'materials-pooled'
   | 'second-life'
+  /** A second life gathered several batches; its mass was shared out among them. */
+  | 'shared-among-sources'
+  | 'still-open'
   | 'run-not-recorded';
 
 export type LeftOutReason =
@@ -130,7 +133,7 @@ export type ShownFigure =
   /** Nothing to show; the reason is what was left out, or that there is no record at all. */
   | (Omit<FigureHistory, 'parts'> & { readonly kind: 'cannot'; readonly reason: CannotShowReason });
 
-export type CannotShowReason = 'no-batches' | 'all-left-out' | 'beds-have-no-be';
+export type CannotShowReason = 'no-batches' | 'all-left-out' | 'beds-have-no-be' | 'other-site-unseen';
 
 /** Confidence level of every interval that is shown. */
 export const shownLevel = 0.95;

@@ -90,3 +90,27 @@ export type FindingActionKind = (typeof findingActions)[number];
 /** What a component of a batch is; additives (gypsum, lime) stay out of the dry mass that BE divides by. */
 export const componentRoles = ['substrate', 'supplement', 'additive'] as const;
 export type ComponentRoleKind = (typeof componentRoles)[number];
+
+/** How spent units go on: buried in clean soil, mulched over, or laid out as they are (common practice). */
+export const secondLifeWays = [
+  'buried_in_soil',
+  'mulched_with_straw',
+  'mulched_with_chips',
+  'laid_out',
+  'other',
+] as const;
+export type SecondLifeWay = (typeof secondLifeWays)[number];
+
+/** What a layer of a bed is made of. */
+export const bedLayerMaterials = [
+  'wood_chips',
+  'sawdust',
+  'cardboard',
+  'straw',
+  'spent_substrate',
+  'compost',
+  'soil',
+  'spawn',
+  'other',
+] as const;
+export type BedLayerMaterialKind = (typeof bedLayerMaterials)[number];

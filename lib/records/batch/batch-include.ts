@@ -14,6 +14,7 @@ export const batchInclude = {
     orderBy: byId,
   },
   spawnShares: { where: { voidedAt: null }, include: { lot: true }, orderBy: byId },
+  layers: { where: { voidedAt: null }, orderBy: [{ position: 'asc' }, { id: 'asc' }] },
   looks: { orderBy: byId },
   findings: {
     include: {

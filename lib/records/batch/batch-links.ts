@@ -1,43 +1,54 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 
-/** A batch at the other end of a second life; its code is null where the actor cannot see it. */
+/**
+ * A batch at the other end of a second life: the code on its units and the name of its site, which both ends may
+ * know; `visible` tells whether the actor may open it.
+ */
 export type LinkedBatch = {
   readonly id: string;
-  readonly code: string | null;
+  readonly code: string;
+  readonly siteName: string;
   readonly units: number;
-  readonly freshGrams: number;
+  readonly visible: boolean;
+};
+
+export type BatchLinks = {
+  readonly sources: readonly LinkedBatch[];
+  readonly secondLives: readonly LinkedBatch[];
+  /** Units that went on, voided second lives left out. */
+  readonly moved: number;
 };
 
 const live = { voidedAt: null };
 
-async function freshGrams({ db }: ReadContext, batchId: string): Promise<number> {
-  const { _sum } = await db.weighingLine.aggregate({
-    where: { batchId, ...live, weighing: live },
-    _sum: { freshGrams: true },
-  });
-  return _sum.freshGrams ?? 0;
-}
-
-async function linked(context: ReadContext, id: string, units: number): Promise<LinkedBatch> {
-  const batch = await context.db.batch.findFirst({ where: { id, ...live }, select: { code: true } });
-  return { id, code: batch?.code ?? null, units, freshGrams: await freshGrams(context, id) };
-}
-
 /** Where a batch's units came from and where they went on. */
-export async function batchLinks(
-  context: ReadContext,
-  batchId: string,
-): Promise<{ sources: LinkedBatch[]; secondLives: LinkedBatch[] }> {
-  const { db } = context;
-  const sources = await db.secondLifeSource.findMany({ where: { batchId, ...live }, orderBy: { id: 'asc' } });
-  const lives = await db.secondLifeSource.findMany({
-    where: { sourceBatchId: batchId, ...live, NOT: { batch: { voidedAt: { not: null } } } },
+export async function batchLinks({ db }: ReadContext, batchId: string): Promise<BatchLinks> {
+  const links = await db.secondLifeSource.findMany({
+    where: { OR: [{ batchId }, { sourceBatchId: batchId }], ...live },
     orderBy: { id: 'asc' },
   });
-  const answer: { sources: LinkedBatch[]; secondLives: LinkedBatch[] } = { sources: [], secondLives: [] };
-  for (const { sourceBatchId, unitsMoved } of sources)
-    answer.sources.push(await linked(context, sourceBatchId, unitsMoved));
-  for (const life of lives) answer.secondLives.push(await linked(context, life.batchId, life.unitsMoved));
-  return answer;
+  if (links.length === 0) return { sources: [], secondLives: [], moved: 0 };
+  const ends = await db.$queryRaw<{ batch_id: string; code: string; site_name: string }[]>`
+    select batch_id, code, site_name from app.second_life_ends(${batchId}::uuid)`;
+  const seen = await db.batch.findMany({
+    where: { id: { in: ends.map((end) => end.batch_id) } },
+    select: { id: true },
+  });
+  const end = (id: string, units: number): LinkedBatch[] => {
+    const found = ends.find((one) => one.batch_id === id);
+    if (found === undefined) return [];
+    const visible = seen.some((one) => one.id === id);
+    return [{ id, code: found.code, siteName: found.site_name, units, visible }];
+  };
+  const secondLives = links
+    .filter((link) => link.sourceBatchId === batchId)
+    .flatMap((link) => end(link.batchId, link.unitsMoved));
+  return {
+    sources: links
+      .filter((link) => link.batchId === batchId)
+      .flatMap((link) => end(link.sourceBatchId, link.unitsMoved)),
+    secondLives,
+    moved: secondLives.reduce((sum, { units }) => sum + units, 0),
+  };
 }

@@ -49,6 +49,8 @@ export type StoryEntry =
       readonly grams: number;
       readonly flush: number;
       readonly shared: boolean;
+      /** Soaked or shocked into fruiting, or not; null when nobody said. */
+      readonly forced: boolean | null;
     })
   | (Entry & {
       readonly kind: 'closed';
@@ -131,6 +133,7 @@ export function batchStory(row: BatchRow): StoryEntry[] {
         grams: line.freshGrams,
         flush: line.flush,
         shared: line.sharedWeighing,
+        forced: line.forcedFlush,
       }),
     ),
   ];

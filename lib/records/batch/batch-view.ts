@@ -1,12 +1,22 @@
 import type {
+  BedLayerMaterial,
   ComponentRole,
   ContainerKind,
   DryMassFrom,
   MassStage,
   MoistureSource,
+  SecondLifeWay,
 } from '@/lib/database/generated/enums';
 import { asCalendarDate } from '../fields/stored-date';
 import type { BatchRow } from './batch-include';
+
+export type BedLayerView = {
+  readonly id: string;
+  readonly laidOn: string;
+  readonly material: BedLayerMaterial;
+  readonly thicknessMm: number | null;
+  readonly millilitres: number | null;
+};
 
 export type LocalName = { readonly en: string; readonly es: string };
 
@@ -61,6 +71,9 @@ export type BatchView = {
   readonly logLengthMm: number | null;
   readonly logGreenGrams: number | null;
   readonly secondLife: boolean;
+  readonly secondLifeWay: SecondLifeWay | null;
+  /** Of a bed, from the ground up. */
+  readonly layers: readonly BedLayerView[];
   readonly closedOn: string | null;
   readonly note: string | null;
   readonly voidReason: string | null;
@@ -80,6 +93,11 @@ export function batchView(row: BatchRow): BatchView {
     siteId: row.siteId,
     siteName: row.site.name,
     timeZone: row.site.timeZone,
+    secondLifeWay: row.secondLifeWay,
+    layers: row.layers.map(({ id, laidOn, material, thicknessMm, millilitres }) => ({
+      ...{ id, material, thicknessMm, millilitres },
+      laidOn: asCalendarDate(laidOn),
+    })),
     speciesId: row.speciesId,
     species: { ...named(row.species), scientific: row.species.scientificName },
     containerKind: row.containerKind,

@@ -1,6 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { todayInZone } from '@/lib/growing/calendar-date';
+import { batchUnits } from './batch-units';
 import { openBatch } from './open-batch';
 
 /** What a form about a batch needs to know of it: its code, today at its site, and whether anything was weighed. */
@@ -10,8 +11,11 @@ export async function getBatchStanding(context: ReadContext, id: string, now: Da
   const weighed = await context.db.weighingLine.count({
     where: { batchId: id, voidedAt: null, weighing: { voidedAt: null } },
   });
+  const { live, moved } = await batchUnits(context, batch);
   return {
     id,
+    live,
+    moved,
     code: batch.code,
     revision: batch.revision,
     siteId: batch.siteId,

@@ -30,8 +30,7 @@ export async function getBatch(context: ReadContext, id: string, now: Date): Pro
   if (!row) return undefined;
   const batch = batchView(row);
   const today = todayInZone(batch.timeZone, now);
-  const links = await batchLinks(context, id);
-  const moved = links.secondLives.reduce((sum, { units }) => sum + units, 0);
+  const { moved, sources, secondLives } = await batchLinks(context, id);
   const figures = batchFigures(row, moved, today);
   const story = batchStory(row);
   const corrections = await batchCorrections(context, id);
@@ -39,7 +38,7 @@ export async function getBatch(context: ReadContext, id: string, now: Date): Pro
   const lastOf = (entries: readonly StoryEntry[]) => entries.at(-1)?.on ?? null;
   const { contamination } = figures;
   return {
-    ...{ batch, figures, story, corrections, today, ...links },
+    ...{ batch, figures, story, corrections, today, sources, secondLives },
     names: await colleagueNames(context, [
       ...story.map(({ byId }) => byId),
       ...corrections.map(({ byId }) => byId),

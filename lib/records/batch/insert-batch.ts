@@ -3,12 +3,18 @@ import { randomInt } from 'node:crypto';
 import type { WriteContext } from '@/lib/access/context';
 import { newId } from '@/lib/base/new-id';
 import { invalid, ok, type Result } from '@/lib/base/result';
+import type { SecondLifeWay } from '@/lib/database/generated/enums';
 import { drawBatchCode, parseBatchCode } from '@/lib/growing/batch-code';
 import { batchColumns } from './batch-columns';
 import type { BatchInput } from './batch-fields.input';
 import type { PreparedBatch } from './prepare-batch';
 
 const draws = 12;
+
+/** Which life of its substrate a batch is. */
+export type LifeColumns = { readonly secondLife: boolean; readonly secondLifeWay: SecondLifeWay | null };
+
+export const firstLife: LifeColumns = { secondLife: false, secondLifeWay: null };
 
 /**
  * Inserts the batch under a code that is free in the whole network. Codes of other sites cannot be read here, so
@@ -18,7 +24,7 @@ export async function insertBatch(
   { db, actor, origin }: WriteContext,
   input: BatchInput & { id: string | null; code: string | null },
   prepared: PreparedBatch,
-  secondLife: boolean,
+  life: LifeColumns,
 ): Promise<Result<{ id: string; siteId: string; code: string }>> {
   const id = input.id ?? newId();
   const wanted = input.code === null ? null : (parseBatchCode(input.code) ?? input.code.toUpperCase());
@@ -31,7 +37,7 @@ export async function insertBatch(
           id,
           code,
           ...batchColumns(input, prepared, actor.personId),
-          secondLife,
+          ...life,
           origin,
           createdById: actor.personId,
         },

@@ -4,15 +4,20 @@ import { asCalendarDate } from '../fields/stored-date';
 
 const mostListed = 100;
 
-export type SourceBatch = { readonly id: string; readonly code: string; readonly inoculatedOn: string };
+export type SourceBatch = {
+  readonly id: string;
+  readonly code: string;
+  readonly speciesId: string;
+  readonly inoculatedOn: string;
+};
 
-/** Batches that may have units for a second life: open or lately closed ones, latest first. */
+/** Batches that may have units for a second life: whatever is left is checked at saving; latest first. */
 export async function listSourceBatches({ db }: ReadContext): Promise<SourceBatch[]> {
   const rows = await db.batch.findMany({
     where: { voidedAt: null },
-    select: { id: true, code: true, inoculatedOn: true },
+    select: { id: true, code: true, speciesId: true, inoculatedOn: true },
     orderBy: [{ inoculatedOn: 'desc' }, { id: 'desc' }],
     take: mostListed,
   });
-  return rows.map(({ id, code, inoculatedOn }) => ({ id, code, inoculatedOn: asCalendarDate(inoculatedOn) }));
+  return rows.map((row) => ({ ...row, inoculatedOn: asCalendarDate(row.inoculatedOn) }));
 }

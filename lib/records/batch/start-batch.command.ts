@@ -2,8 +2,10 @@ import 'server-only';
 import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
 import { ok, type Result } from '@/lib/base/result';
+import { checkBedLayers } from '../bed-layer/check-bed-layers';
+import { insertBedLayers } from '../bed-layer/insert-bed-layers';
 import { addBatchChildren } from './batch-children';
-import { insertBatch } from './insert-batch';
+import { firstLife, insertBatch } from './insert-batch';
 import { prepareBatch } from './prepare-batch';
 import type { startBatchInput } from './start-batch.input';
 
@@ -17,10 +19,14 @@ export async function startBatch(
     const repeat = await db.batch.findFirst({ where: { id: input.id, createdById: actor.personId } });
     if (repeat) return ok({ id: repeat.id, code: repeat.code });
   }
+  const layers = input.containerKind === 'bed' ? input.layers : [];
+  const errors = checkBedLayers(layers);
+  if (errors.length > 0) return { kind: 'invalid', errors };
   const prepared = await prepareBatch(context, input, false);
   if (prepared.kind !== 'ok') return prepared;
-  const batch = await insertBatch(context, input, prepared.value, false);
+  const batch = await insertBatch(context, input, prepared.value, firstLife);
   if (batch.kind !== 'ok') return batch;
   await addBatchChildren(context, batch.value, prepared.value);
+  await insertBedLayers(context, batch.value, input.inoculatedOn, layers);
   return ok({ id: batch.value.id, code: batch.value.code });
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { bedLayersField } from '../bed-layer/bed-layer.input';
 import { optionalIdField } from '../fields/id-field';
 import { optionalTextField } from '../fields/text-field';
 import { batchFields } from './batch-fields.input';
@@ -7,5 +8,6 @@ export const startBatchInput = z.object({
   id: optionalIdField,
   /** A code of the grower's own choice, such as one already written on the bags; drawn when left out. */
   code: optionalTextField(20),
+  layers: bedLayersField,
   ...batchFields,
 });

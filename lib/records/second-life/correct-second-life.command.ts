@@ -13,13 +13,15 @@ export async function correctSecondLife(
   input: z.output<typeof correctSecondLifeInput>,
 ): Promise<Result<{ id: string }>> {
   const { db, now } = context;
-  const { id, reason, sources: given, ...batch } = input;
+  const { id, reason, sources: _sources, way, ...batch } = input;
   const before = await db.batch.findFirst({ where: { id, secondLife: true, voidedAt: null } });
   if (!before) return notFound;
-  const sources = await checkSources(context, given, input.inoculatedOn, id);
+  const sources = await checkSources(context, input, id);
   if (sources.kind !== 'ok') return sources;
   const corrected = await correctBatch(context, { id, reason, ...batch });
   if (corrected.kind !== 'ok') return corrected;
+  if (way !== before.secondLifeWay)
+    await db.batch.updateMany({ where: { id }, data: { secondLifeWay: way } });
   await db.secondLifeSource.updateMany({
     where: { batchId: id, voidedAt: null },
     data: { voidedAt: now, voidReason: reason },

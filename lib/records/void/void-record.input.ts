@@ -19,6 +19,7 @@ export const voidableKinds = [
   'substrate-receipt',
   'spawn-lot',
   'spawn-receipt',
+  'bed-layer',
   'site',
 ] as const;
 export type VoidableKind = (typeof voidableKinds)[number];

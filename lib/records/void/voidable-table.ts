@@ -80,6 +80,11 @@ export function voidableTable(db: ScopedDb, kind: VoidableKind): Table {
         find: (id) => db.spawnReceipt.findFirst({ where: { id }, select }),
         mark: (where, data) => db.spawnReceipt.updateMany({ where, data }),
       };
+    case 'bed-layer':
+      return {
+        find: (id) => db.bedLayer.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.bedLayer.updateMany({ where, data }),
+      };
     case 'site':
       return {
         find: (id) => db.site.findFirst({ where: { id }, select }),

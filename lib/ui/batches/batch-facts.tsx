@@ -3,12 +3,14 @@ import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ReactNode } from 'react';
 import type { Language, MassUnit } from '@/lib/database/generated/enums';
-import { formatMass, formatWithUnit } from '@/lib/growing/format-quantity';
+import { formatMass } from '@/lib/growing/format-quantity';
 import { findLogWood } from '@/lib/growing/log-wood';
+import { secondLifeFirstMushrooms } from '@/lib/growing/second-life';
 import type { BatchView } from '@/lib/records/batch/batch-view';
 import type { BatchPage } from '@/lib/records/batch/get-batch.query';
+import { formatDate } from '../format/date-text';
+import { formatArea, formatLength } from '../format/length-text';
 import { formatMassWithTwin } from '../format/mass-text';
-import { formatNumber } from '../format/number-text';
 import { formatPercent } from '../format/percent-text';
 import { type Definition, DefinitionList } from '../page/definition-list';
 import { BatchLinks } from './batch-links';
@@ -66,8 +68,8 @@ export async function BatchFacts({ page, language, unit }: Props) {
     batch.logDiameterMm === null || batch.logLengthMm === null
       ? undefined
       : t('logSize', {
-          diameter: formatWithUnit(batch.logDiameterMm / 10, 'cm', locale, 1),
-          length: formatWithUnit(batch.logLengthMm / 10, 'cm', locale, 1),
+          diameter: formatLength(batch.logDiameterMm, unit, locale),
+          length: formatLength(batch.logLengthMm, unit, locale),
         }),
     batch.logGreenGrams === null ? undefined : mass(batch.logGreenGrams),
   ].filter((part) => part !== undefined);
@@ -75,21 +77,29 @@ export async function BatchFacts({ page, language, unit }: Props) {
     grams === null ? lotCode : t('spawnMass', { lot: lotCode, mass: mass(grams) }),
   );
   const starter = batch.startedById === null ? '' : (page.names[batch.startedById] ?? '');
+  const hasNoBe = batch.secondLife || batch.containerKind === 'bed';
+  const awaited = batch.secondLife && batch.closedOn === null && page.figures.weighings === 0;
+  const days = secondLifeFirstMushrooms(batch.inoculatedOn);
+  const expected = awaited
+    ? t('expectedValue', { from: formatDate(days.from, locale), to: formatDate(days.to, locale) })
+    : '';
   return (
     <>
       <DefinitionList
         items={[
           ...fact(t('species'), `${batch.species[language]} (${batch.species.scientific})`),
           ...fact(t('startedBy'), starter),
+          ...fact(
+            t('secondLifeWay'),
+            batch.secondLifeWay === null ? '' : words(`secondLifeWay.${batch.secondLifeWay}`),
+          ),
+          ...fact(t('expected'), expected),
           ...(batch.components.length === 0
             ? []
             : fact(t('material'), <ul className="plain-list">{batch.components.map(component)}</ul>)),
           ...fact(t('spawn'), spawn.join(', ')),
           ...fact(t('log'), log.join(', ')),
-          ...fact(
-            t('area'),
-            batch.bedAreaCm2 === null ? '' : `${formatNumber(batch.bedAreaCm2 / 10_000, locale, 2)} m²`,
-          ),
+          ...fact(t('area'), batch.bedAreaCm2 === null ? '' : formatArea(batch.bedAreaCm2, unit, locale)),
           ...fact(t('wet'), batch.wetGrams === null ? '' : formatMassWithTwin(batch.wetGrams, unit, locale)),
           ...fact(
             t('moisture'),
@@ -100,11 +110,11 @@ export async function BatchFacts({ page, language, unit }: Props) {
                   source: words(`moistureSource.${batch.moistureSource}`).toLocaleLowerCase(),
                 }),
           ),
-          ...fact(t('dry'), dry),
+          ...(batch.dryGrams === null && hasNoBe ? [] : fact(t('dry'), dry)),
           ...fact(t('note'), batch.note ?? ''),
         ]}
       />
-      <BatchLinks page={page} unit={unit} />
+      <BatchLinks page={page} />
     </>
   );
 }

@@ -25,6 +25,7 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
     ...Object.values(links).filter(({ href }) => href !== main?.href),
     { href: to('losses/new'), text: t('do.loss') },
     { href: to('looks/new'), text: t('do.lookOther') },
+    ...(batch.containerKind === 'bed' ? [{ href: to('layers/new'), text: t('do.layers') }] : []),
     { href: to('second-life'), text: t('do.secondLife') },
   ];
   if (batch.closedOn !== null)

@@ -32,7 +32,11 @@ export async function BatchStory({ page, language, unit }: Props) {
   const common = await getTranslations('common');
   const locale = await getLocale();
   const { batch, names } = page;
-  const { told, followUp } = await loadEntryWords({ language, unit, container: batch.containerKind });
+  const { told, followUp } = await loadEntryWords({
+    ...{ language, unit },
+    container: batch.containerKind,
+    secondLife: batch.secondLife,
+  });
   const by = (id: string | null) => (id === null ? '' : t('by', { name: names[id] ?? t('someone') }));
 
   const entryLine = (entry: StoryEntry): TimelineEntry => {

@@ -41,6 +41,7 @@ export function batchValues(
     ...massValues('logGreenMass', batch.logGreenGrams, reader),
     logWoodCode: batch.logWoodCode === null ? '' : String(batch.logWoodCode),
     note: batch.note ?? '',
+    way: batch.secondLifeWay ?? '',
   };
   if (batch.bedAreaCm2 !== null)
     Object.assign(values, {

@@ -4,12 +4,20 @@ import { getTranslations } from 'next-intl/server';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 
 /** What it grows in, as links: the form below asks only for what that kind has. */
-export async function ContainerChips({ chosen, path }: { chosen: ContainerKind; path: string }) {
+export async function ContainerChips({
+  chosen,
+  path,
+  kinds = containerKinds,
+}: {
+  chosen: ContainerKind;
+  path: string;
+  kinds?: readonly ContainerKind[];
+}) {
   const t = await getTranslations('batches');
   const words = await getTranslations('vocabulary.containerKind');
   return (
     <nav aria-label={t('containerLabel')} className="chips">
-      {containerKinds.map((kind) => (
+      {kinds.map((kind) => (
         <Link
           key={kind}
           href={`${path}${path.includes('?') ? '&' : '?'}container=${kind}` as Route}

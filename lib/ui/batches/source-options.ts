@@ -15,6 +15,8 @@ export function sourceOptions(
       value: id,
       label: `${code} · ${formatDate(inoculatedOn, locale)}`,
     })),
-    ...chosen.flatMap(({ id, code }) => (known.has(id) || code === null ? [] : [{ value: id, label: code }])),
+    ...chosen.flatMap(({ id, code, siteName }) =>
+      known.has(id) ? [] : [{ value: id, label: `${code} · ${siteName}` }],
+    ),
   ];
 }

@@ -1,10 +1,11 @@
 import { getTranslations } from 'next-intl/server';
-import type { MassUnit } from '@/lib/database/generated/enums';
+import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
 import { type ContainerKind, componentRoles, moistureSources } from '@/lib/growing/vocabulary';
 import { filledWithChoices, massStages } from '@/lib/records/batch/batch-fields.input';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { massUnits } from '../form/mass-units';
 import { sentenceCase } from '../format/sentence-case';
+import { bedAreaField, foldedLayers, logFields } from './bed-log-fields';
 import type { StartOptions } from './start-options';
 
 type Ask = {
@@ -13,9 +14,9 @@ type Ask = {
   readonly days: readonly ChoiceOption[];
   readonly massUnit: MassUnit;
   readonly componentRows: number;
+  /** Rows for the layers of a bed, where they can be written down. */
+  readonly layers?: { readonly rows: number; readonly volumeUnit: VolumeUnit };
 };
-
-const lengths = ['cm', 'in', 'mm', 'm'].map((unit) => ({ value: unit, label: unit }));
 
 /** The form of a batch: only the fields of its container kind, the first material and spawn at once, more folded. */
 export async function startFields({
@@ -24,6 +25,7 @@ export async function startFields({
   days,
   massUnit,
   componentRows,
+  layers,
 }: Ask): Promise<FieldSpec[]> {
   const t = await getTranslations('batches');
   const words = await getTranslations('vocabulary');
@@ -120,36 +122,14 @@ export async function startFields({
   ];
   const own: Record<'bed' | 'log' | 'filled', FieldSpec[]> = {
     bed: [
-      {
-        kind: 'area',
-        name: 'bedArea',
-        label: label('fields.bedArea'),
-        units: ['m2', 'ft2'].map((unit) => ({ value: unit, label: unit === 'm2' ? 'm²' : 'ft²' })),
-      },
+      await bedAreaField({ massUnit }),
+      ...(layers === undefined
+        ? []
+        : [await foldedLayers({ massUnit, volumeUnit: layers.volumeUnit }, layers.rows)]),
       { kind: 'hidden', name: 'unitCount' },
       ...filled,
     ],
-    log: [
-      { kind: 'whole', name: 'unitCount', label: t('unitCount.log') },
-      { kind: 'select', name: 'logWoodCode', label: label('fields.logWoodCode'), options: options.woods },
-      {
-        kind: 'length',
-        name: 'logDiameter',
-        label: label('fields.logDiameter'),
-        units: lengths,
-        optional: true,
-      },
-      { kind: 'length', name: 'logLength', label: label('fields.logLength'), units: lengths, optional: true },
-      {
-        kind: 'mass',
-        name: 'logGreenMass',
-        label: label('fields.logGreenMass'),
-        hint: t('hints.logGreenMass'),
-        units,
-        optional: true,
-      },
-      { kind: 'hidden', name: 'moistureSource' },
-    ],
+    log: [...(await logFields({ massUnit }, options.woods)), { kind: 'hidden', name: 'moistureSource' }],
     filled: [
       {
         kind: 'whole',

@@ -6,7 +6,12 @@ import type { ContainerKind } from '@/lib/growing/vocabulary';
 import type { FollowUpView, StoryEntry } from '@/lib/records/batch/batch-story';
 import { formatDate } from '../format/date-text';
 
-type Reader = { readonly language: Language; readonly unit: MassUnit; readonly container: ContainerKind };
+type Reader = {
+  readonly language: Language;
+  readonly unit: MassUnit;
+  readonly container: ContainerKind;
+  readonly secondLife: boolean;
+};
 
 /** An entry in words: its headline, and the lines under it. */
 export type EntryWords = { readonly title: string; readonly lines: readonly string[] };
@@ -21,7 +26,7 @@ function likelyGroups(sign: string, language: Language): string {
 }
 
 /** Makes the words of the entries of a batch's story. */
-export async function loadEntryWords({ language, unit, container }: Reader) {
+export async function loadEntryWords({ language, unit, container, secondLife }: Reader) {
   const t = await getTranslations('batches.story');
   const words = await getTranslations('vocabulary');
   const locale = await getLocale();
@@ -39,7 +44,9 @@ export async function loadEntryWords({ language, unit, container }: Reader) {
     switch (entry.kind) {
       case 'inoculated':
         return {
-          title: t('inoculated', { units: words(`containerCount.${container}`, { count: entry.units }) }),
+          title: t(secondLife ? 'movedHere' : 'inoculated', {
+            units: words(`containerCount.${container}`, { count: entry.units }),
+          }),
           lines: [],
         };
       case 'look':
@@ -76,7 +83,7 @@ export async function loadEntryWords({ language, unit, container }: Reader) {
         const mass = formatMass(entry.grams, unit, locale);
         return {
           title: t(entry.shared ? 'weighingShared' : 'weighing', { mass, flush: entry.flush }),
-          lines: [],
+          lines: entry.forced === null ? [] : [t(entry.forced ? 'forced' : 'natural')],
         };
       }
       case 'closed':

@@ -30,8 +30,12 @@ export async function loadWeighingWords(unit: MassUnit) {
     ...(weighing.grade === null ? [] : [{ label: t('columns.grade'), value: weighing.grade }]),
     ...(weighing.note === null ? [] : [{ label: t('columns.note'), value: weighing.note }]),
   ];
-  const line = (one: WeighingView['lines'][number]) =>
-    t(one.shared ? 'lineShared' : 'line', { mass: mass(one.freshGrams), flush: one.flush });
+  const line = (one: WeighingView['lines'][number]) => {
+    const text = t(one.shared ? 'lineShared' : 'line', { mass: mass(one.freshGrams), flush: one.flush });
+    return one.forcedFlush === null
+      ? text
+      : `${text}, ${t(one.forcedFlush ? 'forced.wasForced' : 'forced.wasNot')}`;
+  };
   return {
     mass,
     massTwin: (grams: number) => formatMassWithTwin(grams, unit, locale),

@@ -4,6 +4,7 @@ import { destinations, trimStates } from '@/lib/growing/vocabulary';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { massUnits } from '../form/mass-units';
 import { sentenceCase } from '../format/sentence-case';
+import { forcedFlushField } from './forced-flush-field';
 
 type Options = {
   readonly kind: 'record' | 'correct';
@@ -12,6 +13,8 @@ type Options = {
   readonly days: readonly ChoiceOption[];
   /** How many rows for further batches of the same crate. */
   readonly furtherRows: number;
+  /** Rows whose batch is of a kind whose flushes are forced at times. */
+  readonly forcedRows: readonly number[];
 };
 
 /** The form of a weighing: batch, mass and day at once; the rest folded until wanted. */
@@ -21,6 +24,7 @@ export async function weighingFields({
   batches,
   days,
   furtherRows,
+  forcedRows,
 }: Options): Promise<FieldSpec[]> {
   const t = await getTranslations('weighings');
   const words = await getTranslations('vocabulary');
@@ -59,6 +63,7 @@ export async function weighingFields({
       hint: t('hints.flush'),
       optional: true,
     },
+    ...(await Promise.all(forcedRows.map((row) => forcedFlushField(row)))),
     {
       kind: 'group',
       name: 'where',

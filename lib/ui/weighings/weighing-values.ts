@@ -17,6 +17,7 @@ export function weighingValues(weighing: WeighingView, reader: MassReader): Reco
   for (const [index, line] of weighing.lines.entries()) {
     values[`lines.${index}.batchId`] = line.batchId;
     values[`lines.${index}.flush`] = String(line.flush);
+    if (line.forcedFlush !== null) values[`lines.${index}.forcedFlush`] = line.forcedFlush ? 'yes' : 'no';
     if (several && !line.shared)
       Object.assign(values, massValues(`lines.${index}.fresh`, line.freshGrams, reader));
   }

@@ -10,22 +10,29 @@ import { BatchFacts } from '@/lib/ui/batches/batch-facts';
 import { BatchFigures } from '@/lib/ui/batches/batch-figures';
 import { BatchSteps } from '@/lib/ui/batches/batch-steps';
 import { BatchStory } from '@/lib/ui/batches/batch-story';
+import { BedLayers } from '@/lib/ui/batches/bed-layers';
+import { LivesTable } from '@/lib/ui/batches/lives-table';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Notice } from '@/lib/ui/page/notice';
 import { lookTodayAction } from './actions';
+import { livesOf } from './lives-of';
 
-const savedKinds = ['yes', 'look', 'finding', 'followUp', 'loss', 'check', 'correction'] as const;
+const savedKinds = ['yes', 'look', 'finding', 'followUp', 'loss', 'check', 'correction', 'layers'] as const;
 
 export default async function BatchPage({ params, searchParams }: PageProps<'/batches/[id]'>) {
   const { id } = await params;
   const asked = (await searchParams).saved;
   const actor = await requireActor('coordinator', 'member');
-  const page = /^[0-9a-f-]{36}$/i.test(id)
-    ? await readAs(actor, (context) => getBatch(context, id, new Date()))
+  const read = /^[0-9a-f-]{36}$/i.test(id)
+    ? await readAs(actor, async (context) => {
+        const found = await getBatch(context, id, new Date());
+        return found && { page: found, lives: await livesOf(context, found) };
+      })
     : undefined;
-  if (!page) return <NotThere />;
+  if (!read) return <NotThere />;
+  const { page, lives } = read;
   const { batch, figures } = page;
   const t = await getTranslations('batches');
   const words = await getTranslations('vocabulary.containerCount');
@@ -42,7 +49,7 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
         <Notice tone="watch">{t('page.voided', { reason: batch.voidReason })}</Notice>
       )}
       <p>
-        {t('page.summary', {
+        {t(batch.secondLife ? 'page.summarySecondLife' : 'page.summary', {
           units: words(batch.containerKind, { count: batch.unitCount }),
           species: batch.species[actor.language],
           site: batch.siteName,
@@ -70,6 +77,12 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
       <BatchStory {...reader} />
       <h2>{t('page.facts')}</h2>
       <BatchFacts {...reader} />
+      {batch.containerKind === 'bed' ? (
+        <BedLayers batch={batch} massUnit={actor.massUnit} volumeUnit={actor.volumeUnit} />
+      ) : null}
+      {lives.length === 0 ? null : (
+        <LivesTable lives={lives} unit={actor.massUnit} timeZone={batch.timeZone} />
+      )}
       <p className="record-links">
         {batch.voidReason === null ? (
           <>

@@ -15,6 +15,7 @@ import { RecordForm } from '@/lib/ui/form/record-form';
 import { startBatchAction } from './actions';
 
 const componentRows = 3;
+const layerRows = 5;
 
 export default async function NewBatchPage({ searchParams }: PageProps<'/batches/new'>) {
   const actor = await requireActor('coordinator', 'member');
@@ -36,6 +37,7 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
           days: await recentDays(today),
           massUnit: actor.massUnit,
           componentRows,
+          layers: { rows: layerRows, volumeUnit: actor.volumeUnit },
         })),
         { kind: 'hidden', name: 'id' },
       ]}

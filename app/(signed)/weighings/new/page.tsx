@@ -12,6 +12,7 @@ import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
 import { batchOptions } from '@/lib/ui/weighings/batch-options';
+import { forcedContainers } from '@/lib/ui/weighings/forced-flush-field';
 import { weighingFields } from '@/lib/ui/weighings/weighing-fields';
 import { recordWeighingAction } from '../actions';
 
@@ -45,6 +46,7 @@ export default async function NewWeighingPage({ searchParams }: PageProps<'/weig
           batches: await batchOptions(batches, actor.language),
           days: await recentDays(today),
           furtherRows: 3,
+          forcedRows: chosen && forcedContainers.includes(chosen.containerKind) ? [0] : [],
         })
       }
       values={{

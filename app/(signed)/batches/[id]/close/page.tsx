@@ -25,8 +25,9 @@ export default async function CloseBatchPage({ params }: PageProps<'/batches/[id
       values={{
         batchId: id,
         closedOn__quick: batch.today,
-        closeReason: 'finished',
-        spentDestination: 'composted',
+        ...(batch.live === 0 && batch.moved > 0
+          ? { closeReason: 'moved_on', spentDestination: 'second_life' }
+          : { closeReason: 'finished', spentDestination: 'composted' }),
       }}
       submitLabel={t('submitClose')}
       words={await loadFormWords()}

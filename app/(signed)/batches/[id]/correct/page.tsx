@@ -1,10 +1,12 @@
 import { getLocale, getTranslations } from 'next-intl/server';
 import { readAs } from '@/lib/access/scoped-db';
-import { containerKinds } from '@/lib/growing/vocabulary';
+import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
 import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
 import { batchValues } from '@/lib/ui/batches/batch-values';
 import { ContainerChips } from '@/lib/ui/batches/container-chips';
+import { secondLifeContainers } from '@/lib/ui/batches/second-life-containers';
+import { secondLifeFields } from '@/lib/ui/batches/second-life-fields';
 import { sourceFields } from '@/lib/ui/batches/source-fields';
 import { sourceOptions } from '@/lib/ui/batches/source-options';
 import { startDefaults } from '@/lib/ui/batches/start-defaults';
@@ -27,12 +29,22 @@ export default async function CorrectBatchPage({ params, searchParams }: PagePro
   const { actor, page } = read;
   const { batch, sources, today } = page;
   const asked = (await searchParams).container;
-  const container = containerKinds.find((kind) => kind === asked) ?? batch.containerKind;
+  // A second life that was never given material, spawn or a mass of its own has the form it was started with.
+  const plain =
+    batch.secondLife && batch.components.length + batch.spawn.length === 0 && batch.wetGrams === null;
+  const kinds: readonly ContainerKind[] = plain ? secondLifeContainers : containerKinds;
+  const container = kinds.find((kind) => kind === asked) ?? batch.containerKind;
   const { choices, spent } = await readAs(actor, async (context) => ({
     choices: await listStartChoices(context),
     spent: batch.secondLife ? await listSourceBatches(context) : [],
   }));
   const options = withOwnChoices(await startOptions(choices, actor.language), batch, actor.language);
+  const from = sourceOptions(
+    spent.filter(({ id }) => id !== batch.id),
+    sources,
+    await getLocale(),
+  );
+  const days = await recentDays(today);
   const t = await getTranslations('batches');
   return (
     <RecordForm
@@ -40,16 +52,15 @@ export default async function CorrectBatchPage({ params, searchParams }: PagePro
       action={batch.secondLife ? correctSecondLifeAction : correctBatchAction}
       heading={t('correct', { code: batch.code })}
       fields={[
-        ...(batch.secondLife
-          ? await sourceFields(sourceOptions(spent, sources, await getLocale()), [0, 1, 2])
-          : []),
-        ...(await startFields({
-          container,
-          options,
-          days: await recentDays(today),
-          massUnit: actor.massUnit,
-          componentRows,
-        })),
+        ...(plain && container !== 'log'
+          ? await secondLifeFields({
+              ...{ container, days, batches: from, massUnit: actor.massUnit },
+              sites: options.sites,
+            })
+          : [
+              ...(batch.secondLife ? await sourceFields(from, [0, 1, 2]) : []),
+              ...(await startFields({ container, options, days, massUnit: actor.massUnit, componentRows })),
+            ]),
         ...(await correctionFields()),
       ]}
       values={{
@@ -61,7 +72,7 @@ export default async function CorrectBatchPage({ params, searchParams }: PagePro
       submitLabel={t('submitCorrect')}
       words={await loadFormWords()}
     >
-      <ContainerChips chosen={container} path={`/batches/${batch.id}/correct`} />
+      <ContainerChips chosen={container} path={`/batches/${batch.id}/correct`} kinds={kinds} />
     </RecordForm>
   );
 }

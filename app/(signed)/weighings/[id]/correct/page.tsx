@@ -8,6 +8,7 @@ import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { batchOptions } from '@/lib/ui/weighings/batch-options';
+import { forcedContainers } from '@/lib/ui/weighings/forced-flush-field';
 import { weighingFields } from '@/lib/ui/weighings/weighing-fields';
 import { weighingValues } from '@/lib/ui/weighings/weighing-values';
 import { correctWeighingAction } from '../../actions';
@@ -29,6 +30,9 @@ export default async function CorrectWeighingPage({ params }: PageProps<'/weighi
       })
     : undefined;
   if (!found) return <NotThere />;
+  const mayBeForced = new Set(
+    found.batches.filter((one) => forcedContainers.includes(one.containerKind)).map(({ id: one }) => one),
+  );
   const t = await getTranslations('weighings');
   const today = found.batches[0]?.today ?? found.weighing.weighedOn;
   return (
@@ -42,6 +46,9 @@ export default async function CorrectWeighingPage({ params }: PageProps<'/weighi
           batches: await batchOptions(found.batches, actor.language),
           days: await recentDays(today),
           furtherRows: Math.max(3, found.weighing.lines.length),
+          forcedRows: found.weighing.lines.flatMap(({ batchId, forcedFlush }, row) =>
+            forcedFlush !== null || mayBeForced.has(batchId) ? [row] : [],
+          ),
         })
       }
       values={weighingValues(found.weighing, actor)}
