@@ -10,6 +10,7 @@ import help from './en/help.json';
 import lots from './en/lots.json';
 import people from './en/people.json';
 import questions from './en/questions.json';
+import quick from './en/quick.json';
 import report from './en/report.json';
 import settings from './en/settings.json';
 import sites from './en/sites.json';
@@ -32,6 +33,7 @@ export const en = {
   lots,
   people,
   questions,
+  quick,
   report,
   settings,
   sites,

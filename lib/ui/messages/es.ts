@@ -11,6 +11,7 @@ import help from './es/help.json';
 import lots from './es/lots.json';
 import people from './es/people.json';
 import questions from './es/questions.json';
+import quick from './es/quick.json';
 import report from './es/report.json';
 import settings from './es/settings.json';
 import sites from './es/sites.json';
@@ -33,6 +34,7 @@ export const es: Messages = {
   lots,
   people,
   questions,
+  quick,
   report,
   settings,
   sites,
