@@ -1,9 +1,9 @@
 import { otherSpeciesWindow } from '@/lib/growing/assessment-window-defaults';
 import type { KnownMoisture } from '@/lib/growing/batch-dry-mass';
+import type { BatchFacts } from '@/lib/growing/derive-batch';
 import type { BatchInput } from './batch-fields.input';
 import type { BatchLookups } from './batch-lookups';
 import { filledGramsOf } from './check-batch';
-import type { BatchFacts } from './derive-batch';
 import type { ResolvedBatch, ResolvedComponent } from './resolve-batch';
 
 /** Moisture of a lot as it came: its own, else its material's default, which is an assumption. */

@@ -2,11 +2,11 @@ import type { Question } from '@/lib/base/result';
 import type { Language } from '@/lib/database/generated/enums';
 import { daysBetween } from '@/lib/growing/calendar-date';
 import type { SuitabilityTable } from '@/lib/growing/check-suitability';
+import type { DerivedBatch } from '@/lib/growing/derive-batch';
 import { spawnPercentOfWet } from '@/lib/growing/spawn-rate';
 import type { ContainerKind } from '@/lib/growing/vocabulary';
 import { asCalendarDate } from '../fields/stored-date';
 import type { BatchInput } from './batch-fields.input';
-import type { DerivedBatch } from './derive-batch';
 import type { ResolvedBatch } from './resolve-batch';
 import { suitabilityQuestions } from './suitability-questions';
 

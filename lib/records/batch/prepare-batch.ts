@@ -2,6 +2,7 @@ import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
 import { ok, type Result } from '@/lib/base/result';
 import { todayInZone } from '@/lib/growing/calendar-date';
+import { type DerivedBatch, deriveBatch } from '@/lib/growing/derive-batch';
 import { suitabilityTable } from '../settings/suitability-table';
 import { askFirst } from './ask-first';
 import { batchFacts } from './batch-facts';
@@ -9,7 +10,6 @@ import type { BatchInput } from './batch-fields.input';
 import { batchLookups } from './batch-lookups';
 import { batchQuestions } from './batch-questions';
 import { checkBatch } from './check-batch';
-import { type DerivedBatch, deriveBatch } from './derive-batch';
 import { type ResolvedBatch, resolveBatch } from './resolve-batch';
 
 export type PreparedBatch = { readonly resolved: ResolvedBatch; readonly derived: DerivedBatch };

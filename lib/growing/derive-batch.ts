@@ -1,20 +1,15 @@
-import type { Answer } from '@/lib/growing/answer';
+import type { Answer } from './answer';
+import { assumedMoisturePercent, type MoistComponent } from './assumed-moisture';
 import {
   type BatchDryMass,
   dryMassFromComponents,
   dryMassFromFilled,
   type KnownMoisture,
-} from '@/lib/growing/batch-dry-mass';
-import { addDays } from '@/lib/growing/calendar-date';
-import { logDryGramsFromGreen, logDryGramsFromVolume } from '@/lib/growing/log-dry-mass';
-import { logVolumeCubicMetres } from '@/lib/growing/log-volume';
-import type {
-  ComponentRoleKind,
-  ContainerKind,
-  DryMassOrigin,
-  MoistureSource,
-} from '@/lib/growing/vocabulary';
-import { assumedMoisturePercent, type MoistComponent } from './assumed-moisture';
+} from './batch-dry-mass';
+import { addDays } from './calendar-date';
+import { logDryGramsFromGreen, logDryGramsFromVolume } from './log-dry-mass';
+import { logVolumeCubicMetres } from './log-volume';
+import type { ComponentRoleKind, ContainerKind, DryMassOrigin, MoistureSource } from './vocabulary';
 
 export type DerivedComponent = MoistComponent & {
   readonly role: ComponentRoleKind;

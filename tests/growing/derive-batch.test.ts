@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type BatchFacts, type DerivedComponent, deriveBatch } from '@/lib/records/batch/derive-batch';
+import { type BatchFacts, type DerivedComponent, deriveBatch } from '@/lib/growing/derive-batch';
 
 const straw: DerivedComponent = {
   role: 'substrate',

@@ -1,5 +1,5 @@
-import type { KnownMoisture } from '@/lib/growing/batch-dry-mass';
-import type { MethodKind } from '@/lib/growing/vocabulary';
+import type { KnownMoisture } from './batch-dry-mass';
+import type { MethodKind } from './vocabulary';
 
 /** A substrate or supplement with what is known about its moisture, percent wet basis. */
 export type MoistComponent = {
