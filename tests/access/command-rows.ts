@@ -8,6 +8,8 @@ import { reopenBatch } from '@/lib/records/batch/reopen-batch.command';
 import { reopenBatchInput } from '@/lib/records/batch/reopen-batch.input';
 import { startBatch } from '@/lib/records/batch/start-batch.command';
 import { startBatchInput } from '@/lib/records/batch/start-batch.input';
+import { addBedLayers } from '@/lib/records/bed-layer/add-bed-layers.command';
+import { addBedLayersInput } from '@/lib/records/bed-layer/bed-layer.input';
 import { addDefaults } from '@/lib/records/network/add-defaults.command';
 import { changeMembership } from '@/lib/records/person/change-membership.command';
 import { changeMembershipInput } from '@/lib/records/person/change-membership.input';
@@ -122,6 +124,17 @@ export const commandRows = [
     const id = await closedBatch(w);
     return { id, revision: await revisionOf(w, 'batch', id), reason };
   }),
+  command(
+    'records/bed-layer/add-bed-layers.command',
+    'yy---',
+    addBedLayersInput,
+    addBedLayers,
+    async (w) => ({
+      batchId: (await startedSecondLife(w)).id,
+      laidOn: '2026-07-12',
+      layers: [{ material: 'straw' }],
+    }),
+  ),
   command(
     'records/second-life/start-second-life.command',
     'yy---',

@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { secondLifeEnds } from './moved-units';
 
 /**
  * A batch at the other end of a second life: the code on its units and the name of its site, which both ends may
@@ -23,23 +24,23 @@ export type BatchLinks = {
 const live = { voidedAt: null };
 
 /** Where a batch's units came from and where they went on. */
-export async function batchLinks({ db }: ReadContext, batchId: string): Promise<BatchLinks> {
+export async function batchLinks(context: ReadContext, batchId: string): Promise<BatchLinks> {
+  const { db } = context;
   const links = await db.secondLifeSource.findMany({
     where: { OR: [{ batchId }, { sourceBatchId: batchId }], ...live },
     orderBy: { id: 'asc' },
   });
   if (links.length === 0) return { sources: [], secondLives: [], moved: 0 };
-  const ends = await db.$queryRaw<{ batch_id: string; code: string; site_name: string }[]>`
-    select batch_id, code, site_name from app.second_life_ends(${batchId}::uuid)`;
+  const ends = await secondLifeEnds(context, batchId);
   const seen = await db.batch.findMany({
-    where: { id: { in: ends.map((end) => end.batch_id) } },
+    where: { id: { in: ends.map((end) => end.batchId) } },
     select: { id: true },
   });
   const end = (id: string, units: number): LinkedBatch[] => {
-    const found = ends.find((one) => one.batch_id === id);
+    const found = ends.find((one) => one.batchId === id);
     if (found === undefined) return [];
     const visible = seen.some((one) => one.id === id);
-    return [{ id, code: found.code, siteName: found.site_name, units, visible }];
+    return [{ id, code: found.code, siteName: found.siteName, units, visible }];
   };
   const secondLives = links
     .filter((link) => link.sourceBatchId === batchId)

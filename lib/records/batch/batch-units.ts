@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { movedUnits } from './moved-units';
 import { type UnitLedger, unitLedger } from './unit-ledger';
 
 export type BatchUnits = UnitLedger & {
@@ -10,10 +11,11 @@ export type BatchUnits = UnitLedger & {
 
 /** The units of a batch by its records; `without` is the finding, loss or second life that a correction replaces. */
 export async function batchUnits(
-  { db }: ReadContext,
+  context: ReadContext,
   batch: { readonly id: string; readonly unitCount: number },
   without: string | null = null,
 ): Promise<BatchUnits> {
+  const { db } = context;
   const live = { voidedAt: null };
   const where = { batchId: batch.id, ...live, ...(without === null ? {} : { id: { not: without } }) };
   const findings = await db.finding.findMany({
@@ -24,17 +26,8 @@ export async function batchUnits(
     },
   });
   const losses = await db.loss.findMany({ where, include: { namedUnits: { where: live } } });
-  // A second life at a site that the actor cannot see still took its units.
-  const { _sum } = await db.secondLifeSource.aggregate({
-    where: {
-      sourceBatchId: batch.id,
-      ...live,
-      NOT: { batch: { voidedAt: { not: null } } },
-      ...(without === null ? {} : { batchId: { not: without } }),
-    },
-    _sum: { unitsMoved: true },
-  });
-  const ledger = unitLedger({ inoculated: batch.unitCount, findings, losses, moved: _sum.unitsMoved ?? 0 });
+  const moved = await movedUnits(context, batch.id, without);
+  const ledger = unitLedger({ inoculated: batch.unitCount, findings, losses, moved });
   const numbers = (rows: readonly { namedUnits: readonly { unitNumber: number }[] }[]) =>
     new Set(rows.flatMap(({ namedUnits }) => namedUnits.map(({ unitNumber }) => unitNumber)));
   return { ...ledger, namedContaminated: numbers(findings), namedLost: numbers(losses) };

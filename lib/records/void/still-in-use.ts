@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ScopedDb } from '@/lib/access/scoped-db';
+import { laterLinks } from '../batch/moved-units';
 import type { VoidableKind } from './void-record.input';
 
 /**
@@ -11,8 +12,7 @@ export async function stillInUse(db: ScopedDb, kind: VoidableKind, id: string): 
   switch (kind) {
     case 'batch': {
       const lines = await db.weighingLine.count({ where: { batchId: id, ...live, weighing: live } });
-      const lives = await db.secondLifeSource.count({ where: { sourceBatchId: id, ...live, batch: live } });
-      return lines + lives;
+      return lines + (await laterLinks({ db }, id)).length;
     }
     case 'treatment-run':
       return db.batchComponent.count({ where: { treatmentRunId: id, ...live, batch: live } });

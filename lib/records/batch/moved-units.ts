@@ -1,0 +1,42 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+
+type Reader = Pick<ReadContext, 'db'>;
+
+type End = { readonly batchId: string; readonly code: string; readonly siteName: string };
+
+/**
+ * The other ends of a batch's second lives, voided batches left out, also at sites that the actor cannot see: their
+ * codes and sites are all that is told.
+ */
+export async function secondLifeEnds({ db }: Reader, batchId: string): Promise<End[]> {
+  const rows = await db.$queryRaw<{ batch_id: string; code: string; site_name: string }[]>`
+    select batch_id, code, site_name from app.second_life_ends(${batchId}::uuid)`;
+  return rows.map((row) => ({ batchId: row.batch_id, code: row.code, siteName: row.site_name }));
+}
+
+/** Links to a batch's standing second lives, wherever those are. */
+export async function laterLinks(
+  context: Reader,
+  batchId: string,
+): Promise<{ readonly batchId: string; readonly unitsMoved: number }[]> {
+  const links = await context.db.secondLifeSource.findMany({
+    where: { sourceBatchId: batchId, voidedAt: null },
+    select: { batchId: true, unitsMoved: true },
+  });
+  if (links.length === 0) return [];
+  const standing = new Set((await secondLifeEnds(context, batchId)).map((end) => end.batchId));
+  return links.filter((link) => standing.has(link.batchId));
+}
+
+/** Units that went on to second lives; `without` is a second life being corrected. */
+export async function movedUnits(
+  context: Reader,
+  batchId: string,
+  without: string | null = null,
+): Promise<number> {
+  const links = await laterLinks(context, batchId);
+  return links
+    .filter((link) => link.batchId !== without)
+    .reduce((sum, { unitsMoved }) => sum + unitsMoved, 0);
+}
