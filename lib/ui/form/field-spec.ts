@@ -1,3 +1,5 @@
+import type { SumSpec } from '../sums/sum-spec';
+
 /** One choice of a field; `hint` is a second, quieter line. */
 export type ChoiceOption = { readonly value: string; readonly label: string; readonly hint?: string };
 
@@ -42,6 +44,8 @@ export type FieldSpec =
       readonly lines: readonly string[];
     }
   | { readonly kind: 'prose'; readonly name: string; readonly text: string }
+  | { readonly kind: 'link'; readonly name: string; readonly href: string; readonly text: string }
+  | { readonly kind: 'sums'; readonly name: string; readonly sums: SumSpec }
   | {
       readonly kind: 'group';
       readonly name: string;

@@ -14,6 +14,7 @@ import quick from './en/quick.json';
 import report from './en/report.json';
 import settings from './en/settings.json';
 import sites from './en/sites.json';
+import sums from './en/sums.json';
 import today from './en/today.json';
 import treatments from './en/treatments.json';
 import vocabulary from './en/vocabulary.json';
@@ -37,6 +38,7 @@ export const en = {
   report,
   settings,
   sites,
+  sums,
   today,
   treatments,
   vocabulary,

@@ -15,6 +15,7 @@ import quick from './es/quick.json';
 import report from './es/report.json';
 import settings from './es/settings.json';
 import sites from './es/sites.json';
+import sums from './es/sums.json';
 import today from './es/today.json';
 import treatments from './es/treatments.json';
 import vocabulary from './es/vocabulary.json';
@@ -38,6 +39,7 @@ export const es: Messages = {
   report,
   settings,
   sites,
+  sums,
   today,
   treatments,
   vocabulary,

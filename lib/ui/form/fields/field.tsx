@@ -1,3 +1,4 @@
+import dynamic from 'next/dynamic';
 import { Caution } from '@/lib/ui/page/caution';
 import { type FieldContext, textsOf } from '../field-context';
 import type { FieldSpec } from '../field-spec';
@@ -9,6 +10,9 @@ import { ParagraphField } from './paragraph-field';
 import { QuantityField } from './quantity-field';
 import { SelectField } from './select-field';
 import { TextField } from './text-field';
+
+/** A chunk of its own: most forms have no sums. */
+const SumsBox = dynamic(() => import('@/lib/ui/sums/sums-box').then((sums) => sums.SumsBox));
 
 /** Any field of a form by its kind. */
 export function Field({ spec, context }: { spec: FieldSpec; context: FieldContext }) {
@@ -44,6 +48,14 @@ export function Field({ spec, context }: { spec: FieldSpec; context: FieldContex
       return <Caution title={spec.title} lines={spec.lines} />;
     case 'prose':
       return <p className="prose">{spec.text}</p>;
+    case 'link':
+      return (
+        <p className="prose">
+          <a href={spec.href}>{spec.text}</a>
+        </p>
+      );
+    case 'sums':
+      return <SumsBox spec={spec.sums} values={context.values} />;
     case 'group':
       return (
         <GroupField spec={spec} context={context}>
