@@ -9,6 +9,7 @@ import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listPeople } from '@/lib/records/person/list-people.query';
 import { listSettings } from '@/lib/records/settings/list-settings.query';
 import { listSuitability } from '@/lib/records/settings/list-suitability.query';
+import { listOpenBatches } from '@/lib/records/shed/list-open-batches.query';
 import { getSite } from '@/lib/records/site/get-site.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { getSpawnLot } from '@/lib/records/spawn-lot/get-spawn-lot.query';
@@ -82,6 +83,12 @@ export const queryRows = [
     'yyy--',
     (c) => listSuitability(c),
     (a, w) => a.rows.some(({ speciesId }) => speciesId === w.stock.oyster),
+  ),
+  query(
+    'records/shed/list-open-batches.query',
+    'yy---',
+    (c) => listOpenBatches(c),
+    (a, w) => a.some(({ id }) => id === w.batch),
   ),
   query('records/site/get-site.query', 'yy---', (c, w) => getSite(c, w.people.millLane), some),
   query(

@@ -1,0 +1,67 @@
+'use client';
+
+import { useState } from 'react';
+import { proposeFlush } from '@/lib/growing/propose-flush';
+import type { ShedBatch } from '@/lib/offline/shed-snapshot';
+import { errorOf, type FieldContext, textOf } from '../form/field-context';
+import { describedBy, fieldId } from '../form/field-id';
+import { FieldFrame } from '../form/fields/field-frame';
+import type { QuickWords } from './quick-words';
+
+const name = 'lines.0.flush';
+
+/** The flush that a harvest of this day probably is; undefined while batch or day is not known. */
+export function proposedFlush(batch: ShedBatch | undefined, day: string | undefined): number | undefined {
+  if (!batch || !day) return undefined;
+  const { lastFlush, lastPickedOn, flushGapDays } = batch;
+  const earlier = lastFlush === null || lastPickedOn === null ? [] : [{ on: lastPickedOn, flush: lastFlush }];
+  return proposeFlush(earlier, day, flushGapDays ?? undefined);
+}
+
+type Props = {
+  readonly proposed: number | undefined;
+  readonly words: QuickWords;
+  readonly context: FieldContext;
+};
+
+/** The flush, proposed and changed by one tap. */
+export function FlushBox({ proposed, words, context }: Props) {
+  const [own, setOwn] = useState<string>();
+  const text = own ?? (textOf(context, name) || String(proposed ?? ''));
+  const step = (by: number) => setOwn(String(Math.max(1, (Number.parseInt(text, 10) || 0) + by)));
+  const error = errorOf(context, name);
+  return (
+    <FieldFrame spec={{ name, label: words.fields.lines.flush }} context={context}>
+      <span className="input-row">
+        <button
+          type="button"
+          className="button button-plain step"
+          aria-label={words.harvest.less}
+          onClick={() => step(-1)}
+        >
+          −
+        </button>
+        <input
+          id={fieldId(name)}
+          name={name}
+          type="text"
+          inputMode="numeric"
+          className="input input-day"
+          value={text}
+          onChange={(event) => setOwn(event.target.value)}
+          autoComplete="off"
+          aria-invalid={error === undefined ? undefined : true}
+          aria-describedby={describedBy(name, { hint: false, error: error !== undefined })}
+        />
+        <button
+          type="button"
+          className="button button-plain step"
+          aria-label={words.harvest.plus}
+          onClick={() => step(1)}
+        >
+          +
+        </button>
+      </span>
+    </FieldFrame>
+  );
+}
