@@ -37,7 +37,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
   const { choices, filter, comparison } = page;
   const locale = await getLocale();
   const names = await placeNames(choices, actor.language);
-  const view = await loadFigureViews(actor.networkTimeZone);
+  const view = await loadFigureViews(actor.networkTimeZone, actor.massUnit);
   const methods = names.sorted(comparison.methods);
   const sites = names.sorted(comparison.sites);
   const { container } = filter;
@@ -79,6 +79,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
           nameOf={(row) => names.methodName(row.method)}
           figureOf={(row) => row.contamination}
           timeZone={actor.networkTimeZone}
+          massUnit={actor.massUnit}
         />
       )}
       <ComparisonChart
@@ -88,6 +89,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
         nameOf={(row) => names.methodName(row.method)}
         figureOf={(row) => row.yield}
         timeZone={actor.networkTimeZone}
+        massUnit={actor.massUnit}
       />
       <ComparisonTable
         caption={t('methodCaption')}

@@ -51,6 +51,7 @@ export function batchFigures(row: BatchRow, moved: number, today: string): Batch
   const judged = row.contaminationAssessedOn;
   const finished = closedOn !== null;
   const known = lines.length > 0 || row.noHarvest === 'none_picked' || !finished ? freshGrams : null;
+  const nothingYet = lines.length === 0 && !finished ? cannotCompute('no-harvest-yet') : null;
   const noBe = whyNoBe(row.containerKind, finished);
   const shares = flushShares(lines.map(({ flush, freshGrams: grams }) => ({ flush, grams })));
   return {
@@ -72,15 +73,11 @@ export function batchFigures(row: BatchRow, moved: number, today: string): Batch
           }),
     freshGrams,
     weighings: lines.length,
-    be:
-      noBe !== null
-        ? cannotCompute(noBe)
-        : lines.length === 0 && !finished
-          ? cannotCompute('no-harvest-yet')
-          : biologicalEfficiency(known, row.dryGrams),
+    be: noBe !== null ? cannotCompute(noBe) : (nothingYet ?? biologicalEfficiency(known, row.dryGrams)),
     bedYield:
       row.containerKind === 'bed'
-        ? bedYieldKgPerSquareMetre(known, row.bedAreaCm2 === null ? null : row.bedAreaCm2 / 10_000)
+        ? (nothingYet ??
+          bedYieldKgPerSquareMetre(known, row.bedAreaCm2 === null ? null : row.bedAreaCm2 / 10_000))
         : null,
     logYield:
       row.containerKind === 'log'

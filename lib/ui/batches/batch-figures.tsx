@@ -6,6 +6,7 @@ import type { BatchPage } from '@/lib/records/batch/get-batch.query';
 import { formatDate } from '../format/date-text';
 import { formatNumber } from '../format/number-text';
 import { formatPercent } from '../format/percent-text';
+import { formatBedYield, formatLogMass } from '../format/yield-text';
 
 type Block = {
   readonly label: string;
@@ -49,7 +50,7 @@ async function loadBlocks({ page, rate, unit }: Props): Promise<Block[]> {
     }
     if (units.moved > 0) details.push(t('moved', { count: units.moved }));
     if (units.lost > 0) details.push(t('lost', { count: units.lost }));
-    details.push(t('live', { count: units.live }));
+    if (batch.containerKind !== 'bed') details.push(t('live', { count: units.live }));
     return { label, value: t('ofUnits', { count, total: units.inoculated }), known: true, details };
   };
 
@@ -97,19 +98,17 @@ async function loadBlocks({ page, rate, unit }: Props): Promise<Block[]> {
   return [
     contamination(),
     fresh(),
-    ...plain(t('bedYield'), figures.bedYield, (value) =>
-      t('kgPerSquareMetre', { value: formatNumber(value, locale, 2) }),
-    ),
+    ...plain(t('bedYield'), figures.bedYield, (value) => formatBedYield(value, unit, locale)),
     ...plain(t('logYield'), figures.logYield, (value) =>
-      t('gramsPerLogYear', { value: formatNumber(value, locale) }),
+      t('perLogYear', { mass: formatLogMass(value, unit, locale) }),
     ),
-    ...(batch.containerKind === 'bed' ? [] : [efficiency()]),
+    ...(batch.containerKind === 'bed' || batch.secondLife ? [] : [efficiency()]),
     {
       label: t('days'),
       value: formatNumber(sinceInoculation, locale),
       known: true,
       details: [
-        t(open ? 'daysOpen' : 'daysClosed'),
+        t(batch.secondLife ? (open ? 'daysOpenMoved' : 'daysClosedMoved') : open ? 'daysOpen' : 'daysClosed'),
         ...(toFirstHarvest === null || toLastHarvest === null
           ? []
           : [t('firstHarvest', { day: toFirstHarvest, last: toLastHarvest })]),

@@ -14,6 +14,7 @@ type Props = {
 export async function BatchSteps({ page, lookAction, lookId }: Props) {
   const t = await getTranslations('batches');
   const { batch, next, today } = page;
+  const isBed = batch.containerKind === 'bed';
   const to = (path: string) => `/batches/${batch.id}/${path}` as Route;
   const links = {
     weigh: { href: `/weighings/new?batch=${batch.id}` as Route, text: t('do.weigh') },
@@ -23,7 +24,7 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
   const main = next === 'weigh' || next === 'check' || next === 'close' ? links[next] : undefined;
   const others = [
     ...Object.values(links).filter(({ href }) => href !== main?.href),
-    { href: to('losses/new'), text: t('do.loss') },
+    { href: to('losses/new'), text: t(isBed ? 'do.lossBed' : 'do.loss') },
     { href: to('looks/new'), text: t('do.lookOther') },
     ...(batch.containerKind === 'bed' ? [{ href: to('layers/new'), text: t('do.layers') }] : []),
     { href: to('second-life'), text: t('do.secondLife') },
@@ -44,7 +45,7 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
     );
   return (
     <section className="no-print">
-      <p>{t(`next.${next}`)}</p>
+      <p>{t(isBed && next === 'look' ? 'next.lookBed' : `next.${next}`)}</p>
       <div className="chips">
         {main === undefined ? null : <ButtonLink href={main.href}>{main.text}</ButtonLink>}
         <form action={lookAction}>
@@ -52,7 +53,7 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
           <input type="hidden" name="batchId" value={batch.id} />
           <input type="hidden" name="lookedOn" value={today} />
           <button type="submit" className={`button ${main === undefined ? 'button-action' : 'button-plain'}`}>
-            {t('do.lookNone')}
+            {t(isBed ? 'do.lookNoneBed' : 'do.lookNone')}
           </button>
         </form>
         <ButtonLink href={to('findings/new')} plain>

@@ -1,6 +1,7 @@
 import { getTranslations } from 'next-intl/server';
 import type { Language } from '@/lib/database/generated/enums';
 import { contaminationSigns } from '@/lib/growing/contamination-signs';
+import type { ContainerKind } from '@/lib/growing/vocabulary';
 import { findingActions, lossCauseKinds } from '@/lib/growing/vocabulary';
 import { checkKinds } from '@/lib/records/check/check.input';
 import { cropStages } from '@/lib/records/finding/finding.input';
@@ -11,10 +12,12 @@ type Ask = {
   readonly kind: 'look' | 'finding' | 'follow-up' | 'loss' | 'check';
   readonly days: readonly ChoiceOption[];
   readonly language: Language;
+  /** A bed is one unit, so it is asked neither how many nor which. */
+  readonly container: ContainerKind;
 };
 
 /** The fields of one entry about a batch; a new one adds its hidden ids, a correction its reason. */
-export async function entryFields({ kind, days, language }: Ask): Promise<FieldSpec[]> {
+export async function entryFields({ kind, days, language, container }: Ask): Promise<FieldSpec[]> {
   const t = await getTranslations('findings');
   const words = await getTranslations('vocabulary');
   const common = await getTranslations('common');
@@ -26,7 +29,11 @@ export async function entryFields({ kind, days, language }: Ask): Promise<FieldS
     quick: days,
   });
   const note: FieldSpec = { kind: 'paragraph', name: 'note', label: label('fields.note'), optional: true };
-  const units: FieldSpec = { kind: 'whole', name: 'units', label: label('fields.units') };
+  const isBed = container === 'bed';
+  const batches = await getTranslations('batches.unitCount');
+  const units: FieldSpec = isBed
+    ? { kind: 'hidden', name: 'units' }
+    : { kind: 'whole', name: 'units', label: batches(container) };
   const action: FieldSpec = {
     kind: 'radio',
     name: 'action',
@@ -45,14 +52,18 @@ export async function entryFields({ kind, days, language }: Ask): Promise<FieldS
     legend: t('finding.more'),
     folded: true,
     fields: [
-      {
-        kind: 'text',
-        name: 'unitNumbers',
-        label: label('fields.unitNumbers'),
-        hint: t('hints.unitNumbers'),
-        width: 'short',
-        optional: true,
-      },
+      ...(isBed
+        ? []
+        : ([
+            {
+              kind: 'text',
+              name: 'unitNumbers',
+              label: label('fields.unitNumbers'),
+              hint: t('hints.unitNumbers'),
+              width: 'short',
+              optional: true,
+            },
+          ] satisfies FieldSpec[])),
       note,
     ],
   };

@@ -50,7 +50,7 @@ export async function loadEntryWords({ language, unit, container, secondLife }: 
           lines: [],
         };
       case 'look':
-        return { title: t('look'), lines: [] };
+        return { title: t(container === 'bed' ? 'lookBed' : 'look'), lines: [] };
       case 'check':
         return { title: words(`checkKind.${entry.what}`), lines: [] };
       case 'finding': {

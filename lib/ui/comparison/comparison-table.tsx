@@ -9,7 +9,7 @@ import type { ContainerKind } from '@/lib/growing/vocabulary';
 import { FigureCell } from '../figure/figure-cell';
 import { loadFigureViews } from '../figure/load-figure-views';
 import { DataTable } from '../table/data-table';
-import { yieldKind } from './yield-kind';
+import { yieldKind, yieldUnitKey } from './yield-kind';
 
 type Props = {
   readonly caption: string;
@@ -31,9 +31,9 @@ export async function ComparisonTable(props: Props) {
   const { caption, firstHeader, rows, nameOf, groupOf, container, timeZone, massUnit } = props;
   const t = await getTranslations('comparison');
   const locale = await getLocale();
-  const view = await loadFigureViews(timeZone);
+  const view = await loadFigureViews(timeZone, massUnit);
   const yieldName = t(`yieldName.${yieldKind(container)}`);
-  const yieldUnit = t(`yieldUnit.${yieldKind(container)}`);
+  const yieldUnit = t(`yieldUnit.${yieldUnitKey(container, massUnit)}`);
   const rateUnit = container === 'bed' ? t('failedBeds') : '%';
   const size = (figure: ShownFigure) => {
     const batches = t('batchCount', { count: figure.n.batches });

@@ -8,12 +8,14 @@ import { formatMass } from '@/lib/growing/format-quantity';
 import type { ContainerKind } from '@/lib/growing/vocabulary';
 import { FigureCell } from '../figure/figure-cell';
 import { loadFigureViews } from '../figure/load-figure-views';
+import { readerUnit } from '../figure/reader-unit';
 import { formatDate } from '../format/date-text';
+import { formatArea } from '../format/length-text';
 import { formatNumber } from '../format/number-text';
 import type { Column } from '../table/column-header';
 import { DataTable } from '../table/data-table';
 import type { PlaceNames } from './place-names';
-import { yieldKind } from './yield-kind';
+import { yieldFigureUnit, yieldKind, yieldUnitKey } from './yield-kind';
 
 type Props = {
   readonly rows: readonly RowBehind[];
@@ -23,15 +25,14 @@ type Props = {
   readonly massUnit: MassUnit;
 };
 
-const yieldDigits = { be: 1, bed: 2, log: 0 } as const;
-
 /** The batches behind a figure, each with its own figures or the reason why it was left out. */
 export async function RowsTable({ rows, names, container, timeZone, massUnit }: Props) {
   const t = await getTranslations('comparison');
   const reasons = await getTranslations('figures.leftOut');
   const locale = await getLocale();
-  const view = await loadFigureViews(timeZone);
+  const view = await loadFigureViews(timeZone, massUnit);
   const kind = yieldKind(container);
+  const { factor, digits } = readerUnit(yieldFigureUnit[kind], massUnit);
   const mass = (grams: number | null) => (grams === null ? '–' : formatMass(grams, massUnit, locale));
   const why = (reason: LeftOutReason | null) =>
     reason === null ? '–' : <span className="cell-reason">{reasons(reason)}</span>;
@@ -57,9 +58,8 @@ export async function RowsTable({ rows, names, container, timeZone, massUnit }: 
       {
         key: 'area',
         header: t('columns.area'),
-        unit: 'm²',
         numeric: true,
-        cell: (row) => (row.over === null ? '–' : formatNumber(row.over / 10_000, locale, 2)),
+        cell: (row) => (row.over === null ? '–' : formatArea(row.over, massUnit, locale)),
       },
     ],
     log: [],
@@ -89,10 +89,10 @@ export async function RowsTable({ rows, names, container, timeZone, massUnit }: 
     {
       key: 'yield',
       header: t(`yieldName.${kind}`),
-      unit: t(`yieldUnit.${kind}`),
+      unit: t(`yieldUnit.${yieldUnitKey(container, massUnit)}`),
       numeric: true,
       cell: (row) =>
-        row.yield === null ? why(row.yieldLeftOut) : formatNumber(row.yield, locale, yieldDigits[kind]),
+        row.yield === null ? why(row.yieldLeftOut) : formatNumber(row.yield * factor, locale, digits),
     },
   ];
   return <DataTable caption={t('rowsCaption')} rows={rows} rowKey={(row) => row.id} columns={columns} />;

@@ -8,6 +8,8 @@ export type FigureView = {
   readonly unit: string;
   /** "8.1–18.3", empty when there is none. */
   readonly interval: string;
+  /** The same numbers as a chart draws them, in the unit written; undefined where there is no estimate. */
+  readonly plotted: { readonly estimate: number; readonly low?: number; readonly high?: number } | undefined;
   /** Why there is no interval or no figure at all, empty otherwise. */
   readonly reason: string;
   /** "12 batches", "240 units" and so on. */

@@ -1,6 +1,6 @@
 import { getTranslations } from 'next-intl/server';
 import type { ShownFigure } from '@/lib/analysis/shown-figure';
-import type { Language } from '@/lib/database/generated/enums';
+import type { Language, MassUnit } from '@/lib/database/generated/enums';
 import type { FunderReportContent } from '@/lib/report/funder-report';
 import { FigureCell } from '../figure/figure-cell';
 import { loadFigureViews } from '../figure/load-figure-views';
@@ -9,13 +9,18 @@ import { DataTable } from '../table/data-table';
 
 type Row = FunderReportContent['methods'][number];
 
-type Props = { readonly rows: readonly Row[]; readonly language: Language; readonly timeZone: string };
+type Props = {
+  readonly rows: readonly Row[];
+  readonly language: Language;
+  readonly timeZone: string;
+  readonly massUnit: MassUnit;
+};
 
 /** Contamination and yield by method, container kinds apart, each with its interval or the reason why there is none. */
-export async function MethodTable({ rows, language, timeZone }: Props) {
+export async function MethodTable({ rows, language, timeZone, massUnit }: Props) {
   const t = await getTranslations('report');
   const words = await dynamicWords();
-  const view = await loadFigureViews(timeZone);
+  const view = await loadFigureViews(timeZone, massUnit);
   const cell = (figure: Row['yield']) => {
     if (figure.kind === 'protected') return <span className="quiet">{t('protected')}</span>;
     // Stored as the analysis made it; the report's schema has checked the kind.

@@ -13,6 +13,7 @@ const words: FigureWords = {
   common: createTranslator({ locale: 'en-US', messages, namespace: 'common.figure' }),
   locale: 'en-US',
   timeZone: 'America/New_York',
+  massUnit: 'kg',
 };
 const view = (figure: ShownFigure) => toFigureView(figure, words);
 const counts: ShownFigure = { ...contaminationHistory, kind: 'counts', reason: 'too-few-runs' };
@@ -63,11 +64,43 @@ describe('a figure in words', () => {
   });
 });
 
+describe('a figure for who weighs in pounds', () => {
+  const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ');
+  const inPounds = (figure: ShownFigure) => toFigureView(figure, { ...words, massUnit: 'lb' });
+  const bedYield: Extract<ShownFigure, { kind: 'figure' }> = {
+    ...contaminationHistory,
+    kind: 'figure',
+    unit: 'kilograms-per-square-metre',
+    value: 5,
+    interval: { kind: 'interval', low: 4, high: 6, level: 0.95, method: 'x' },
+    parts: { numerator: 50_000, denominator: 100_000, unit: 'grams-and-square-centimetres' },
+  };
+
+  test('is in pounds per square foot for beds: 5 kg/m² is 1.02 lb/ft²', () => {
+    const seen = inPounds(bedYield);
+    expect(seen).toMatchObject({ estimate: '1.02', unit: 'lb per ft²', interval: '0.82–1.23' });
+    expect(plain(seen.history.parts)).toBe('110.2 lb of 107.6 ft²');
+    expect(view(bedYield)).toMatchObject({ estimate: '5.00', unit: 'kg per m²', interval: '4.00–6.00' });
+  });
+
+  test('is in ounces per log and year for logs: 245 g is 8.6 oz', () => {
+    const logs: ShownFigure = { ...bedYield, unit: 'grams-per-log-year', value: 245 };
+    expect(inPounds(logs)).toMatchObject({ estimate: '8.6', unit: 'oz per log and year' });
+  });
+
+  test('is the same percentage, and is drawn where it is written', () => {
+    expect(inPounds(contaminatedBags).estimate).toBe('12.5');
+    const row = toChartRow({ key: 'beds', label: 'Beds' }, inPounds(bedYield));
+    expect(row.estimate).toBeCloseTo(1.024, 3);
+    expect(row.high).toBeCloseTo(1.229, 3);
+  });
+});
+
 describe('a chart’s row', () => {
   const place = { key: 'fernhill', label: 'Fernhill' };
 
   test('says what the table’s cell says and draws the same limits', () => {
-    const row = toChartRow(place, contaminatedBags, view(contaminatedBags));
+    const row = toChartRow(place, view(contaminatedBags));
     expect(row).toMatchObject({
       text: '12.5 (8.1–18.3)',
       size: '12 batches',
@@ -78,7 +111,7 @@ describe('a chart’s row', () => {
   });
 
   test('has no mark where only the counts are known', () => {
-    expect(toChartRow(place, counts, view(counts))).not.toHaveProperty('estimate');
-    expect(toChartRow(place, cannot, view(cannot))).not.toHaveProperty('estimate');
+    expect(toChartRow(place, view(counts))).not.toHaveProperty('estimate');
+    expect(toChartRow(place, view(cannot))).not.toHaveProperty('estimate');
   });
 });

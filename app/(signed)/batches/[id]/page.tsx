@@ -8,10 +8,10 @@ import { newId } from '@/lib/base/new-id';
 import { getBatch } from '@/lib/records/batch/get-batch.query';
 import { BatchFacts } from '@/lib/ui/batches/batch-facts';
 import { BatchFigures } from '@/lib/ui/batches/batch-figures';
+import { BatchLives } from '@/lib/ui/batches/batch-lives';
 import { BatchSteps } from '@/lib/ui/batches/batch-steps';
 import { BatchStory } from '@/lib/ui/batches/batch-story';
 import { BedLayers } from '@/lib/ui/batches/bed-layers';
-import { LivesTable } from '@/lib/ui/batches/lives-table';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
@@ -81,7 +81,7 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
         <BedLayers batch={batch} massUnit={actor.massUnit} volumeUnit={actor.volumeUnit} />
       ) : null}
       {lives.length === 0 ? null : (
-        <LivesTable lives={lives} unit={actor.massUnit} timeZone={batch.timeZone} />
+        <BatchLives lives={lives} unit={actor.massUnit} timeZone={batch.timeZone} />
       )}
       <p className="record-links">
         {batch.voidReason === null ? (

@@ -24,7 +24,7 @@ export default async function RowsBehindPage({ searchParams }: PageProps<'/compa
   const t = await getTranslations('comparison');
   const locale = await getLocale();
   const names = await placeNames(choices, actor.language);
-  const view = await loadFigureViews(actor.networkTimeZone);
+  const view = await loadFigureViews(actor.networkTimeZone, actor.massUnit);
   const kind = yieldKind(filter.container);
   const { method: _method, site: _site, ...all } = filter;
   const pageAt = (number: number) => `/comparison/rows?${queryOfFilter(filter)}&page=${number}` as Route;

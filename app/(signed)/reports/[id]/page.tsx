@@ -66,7 +66,12 @@ export default async function ReportPage({ params }: PageProps<'/reports/[id]'>)
       />
       <h2>{t('methodsHeading')}</h2>
       <p>{t('methodsNote', period)}</p>
-      <MethodTable rows={content.methods} language={actor.language} timeZone={actor.networkTimeZone} />
+      <MethodTable
+        rows={content.methods}
+        language={actor.language}
+        timeZone={actor.networkTimeZone}
+        massUnit={actor.massUnit}
+      />
       <h2>{t('howHeading')}</h2>
       <p>{t('howIntervals')}</p>
       <p>{t('howProtected', rule)}</p>

@@ -21,7 +21,12 @@ export default async function NewCheckPage({ params }: PageProps<'/batches/[id]/
       action={recordCheckAction}
       heading={t('check.heading', { code: batch.code })}
       fields={[
-        ...(await entryFields({ kind: 'check', days, language: actor.language })),
+        ...(await entryFields({
+          kind: 'check',
+          days,
+          language: actor.language,
+          container: batch.containerKind,
+        })),
         { kind: 'hidden', name: 'id' },
         { kind: 'hidden', name: 'batchId' },
       ]}

@@ -21,7 +21,12 @@ export default async function NewFindingPage({ params }: PageProps<'/batches/[id
       action={recordFindingAction}
       heading={t('finding.heading', { code: batch.code })}
       fields={[
-        ...(await entryFields({ kind: 'finding', days, language: actor.language })),
+        ...(await entryFields({
+          kind: 'finding',
+          days,
+          language: actor.language,
+          container: batch.containerKind,
+        })),
         { kind: 'hidden', name: 'id' },
         { kind: 'hidden', name: 'batchId' },
       ]}
@@ -35,7 +40,9 @@ export default async function NewFindingPage({ params }: PageProps<'/batches/[id
       submitLabel={t('finding.submit')}
       words={await loadFormWords()}
     >
-      <p>{t('finding.intro', { available: page.figures.units.canBeFound })}</p>
+      {batch.containerKind === 'bed' ? null : (
+        <p>{t('finding.intro', { available: page.figures.units.canBeFound })}</p>
+      )}
     </RecordForm>
   );
 }

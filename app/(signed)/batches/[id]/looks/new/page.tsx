@@ -20,7 +20,12 @@ export default async function NewLookPage({ params }: PageProps<'/batches/[id]/l
       action={recordLookAction}
       heading={t('look.heading', { code: batch.code })}
       fields={[
-        ...(await entryFields({ kind: 'look', days, language: actor.language })),
+        ...(await entryFields({
+          kind: 'look',
+          days,
+          language: actor.language,
+          container: batch.containerKind,
+        })),
         { kind: 'hidden', name: 'id' },
         { kind: 'hidden', name: 'batchId' },
       ]}

@@ -20,7 +20,12 @@ export default async function NewLossPage({ params }: PageProps<'/batches/[id]/l
       action={recordLossAction}
       heading={t('loss.heading', { code: batch.code })}
       fields={[
-        ...(await entryFields({ kind: 'loss', days, language: actor.language })),
+        ...(await entryFields({
+          kind: 'loss',
+          days,
+          language: actor.language,
+          container: batch.containerKind,
+        })),
         { kind: 'hidden', name: 'id' },
         { kind: 'hidden', name: 'batchId' },
       ]}

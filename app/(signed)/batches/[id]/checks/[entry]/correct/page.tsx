@@ -23,7 +23,12 @@ export default async function CorrectCheckPage({
       action={correctCheckAction}
       heading={t('check.correct')}
       fields={[
-        ...(await entryFields({ kind: 'check', days, language: read.actor.language })),
+        ...(await entryFields({
+          kind: 'check',
+          days,
+          language: read.actor.language,
+          container: read.page.batch.containerKind,
+        })),
         ...(await correctionFields()),
       ]}
       values={entryValues(entry)}

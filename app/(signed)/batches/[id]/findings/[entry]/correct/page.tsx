@@ -23,7 +23,12 @@ export default async function CorrectFindingPage({
       action={correctFindingAction}
       heading={t('finding.correct')}
       fields={[
-        ...(await entryFields({ kind: 'finding', days, language: read.actor.language })),
+        ...(await entryFields({
+          kind: 'finding',
+          days,
+          language: read.actor.language,
+          container: read.page.batch.containerKind,
+        })),
         ...(await correctionFields()),
       ]}
       values={entryValues(entry)}

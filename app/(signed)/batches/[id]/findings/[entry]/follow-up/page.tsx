@@ -25,7 +25,12 @@ export default async function FollowUpPage({
       action={recordFollowUpAction}
       heading={t('followUp.heading', { code: page.batch.code })}
       fields={[
-        ...(await entryFields({ kind: 'follow-up', days, language: actor.language })),
+        ...(await entryFields({
+          kind: 'follow-up',
+          days,
+          language: actor.language,
+          container: page.batch.containerKind,
+        })),
         { kind: 'hidden', name: 'id' },
         { kind: 'hidden', name: 'findingId' },
       ]}

@@ -25,7 +25,12 @@ export default async function CorrectFollowUpPage({
       action={correctFollowUpAction}
       heading={t('followUp.correct')}
       fields={[
-        ...(await entryFields({ kind: 'follow-up', days, language: read.actor.language })),
+        ...(await entryFields({
+          kind: 'follow-up',
+          days,
+          language: read.actor.language,
+          container: read.page.batch.containerKind,
+        })),
         ...(await correctionFields()),
       ]}
       values={followUpValues(followUp)}

@@ -21,7 +21,12 @@ export default async function CorrectLookPage({ params }: PageProps<'/batches/[i
       action={correctLookAction}
       heading={t('look.correct')}
       fields={[
-        ...(await entryFields({ kind: 'look', days, language: read.actor.language })),
+        ...(await entryFields({
+          kind: 'look',
+          days,
+          language: read.actor.language,
+          container: read.page.batch.containerKind,
+        })),
         ...(await correctionFields()),
       ]}
       values={entryValues(entry)}

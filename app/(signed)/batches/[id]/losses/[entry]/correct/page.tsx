@@ -21,7 +21,12 @@ export default async function CorrectLossPage({ params }: PageProps<'/batches/[i
       action={correctLossAction}
       heading={t('loss.correct')}
       fields={[
-        ...(await entryFields({ kind: 'loss', days, language: read.actor.language })),
+        ...(await entryFields({
+          kind: 'loss',
+          days,
+          language: read.actor.language,
+          container: read.page.batch.containerKind,
+        })),
         ...(await correctionFields()),
       ]}
       values={entryValues(entry)}

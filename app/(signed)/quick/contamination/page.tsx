@@ -1,0 +1,24 @@
+import type { Route } from 'next';
+import { ButtonLink } from '@/lib/ui/page/button-link';
+import { EmptyState } from '@/lib/ui/page/empty-state';
+import { Heading } from '@/lib/ui/page/heading';
+import { QuickContamination } from '@/lib/ui/quick/quick-contamination';
+import { SavedNotice } from '@/lib/ui/quick/saved-notice';
+import { quickContaminationAction } from '../actions';
+import { loadQuick } from '../load-quick';
+
+export default async function QuickContaminationPage({ searchParams }: PageProps<'/quick/contamination'>) {
+  const { props, saved } = await loadQuick(searchParams);
+  if (saved) return <SavedNotice props={props} saved={saved} page="contamination" />;
+  const { words, snapshot } = props;
+  if (snapshot.batches.length === 0)
+    return (
+      <>
+        <Heading text={words.finding.heading} />
+        <EmptyState text={words.batch.none}>
+          <ButtonLink href={'/batches/new' as Route}>{words.batch.start}</ButtonLink>
+        </EmptyState>
+      </>
+    );
+  return <QuickContamination {...props} action={quickContaminationAction} />;
+}
