@@ -6,12 +6,17 @@ export function daysAgo(days: number): string {
   return addDays(new Date().toISOString().slice(0, 10), -days);
 }
 
-/** Chooses "another day" and types it. */
-export async function fillDay(page: Page, name: string, date: string): Promise<void> {
-  await page.locator(`[name="${name}__quick"][value="other"]`).check();
+/** Types a day into its three boxes. */
+export async function fillDayBoxes(page: Page, name: string, date: string): Promise<void> {
   await page.locator(`[name="${name}__day"]`).fill(String(Number(date.slice(8, 10))));
   await page.locator(`[name="${name}__month"]`).fill(String(Number(date.slice(5, 7))));
   await page.locator(`[name="${name}__year"]`).fill(date.slice(0, 4));
+}
+
+/** Chooses "another day" and types it. */
+export async function fillDay(page: Page, name: string, date: string): Promise<void> {
+  await page.locator(`[name="${name}__quick"][value="other"]`).check();
+  await fillDayBoxes(page, name, date);
 }
 
 export async function fillMass(page: Page, name: string, kilograms: string): Promise<void> {

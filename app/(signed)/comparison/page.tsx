@@ -98,6 +98,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
         nameOf={(row) => names.methodName(row.method)}
         {...common}
       />
+      {kind === 'log' ? <p>{t('logLifeNote')}</p> : null}
       <p className="quiet">{t('starNote')}</p>
       <h2>{t('bySite')}</h2>
       <ComparisonTable

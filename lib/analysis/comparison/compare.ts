@@ -15,6 +15,8 @@ export type ComparedRow = {
   readonly lostOtherUnits: number;
   readonly yield: ShownFigure;
   readonly yieldOfCropped: ShownFigure;
+  /** Logs: biological efficiency over the whole life of those that are closed. Undefined for other containers. */
+  readonly logLifeBe: ShownFigure | undefined;
   /** Grams weighed after the day to which the yield runs. */
   readonly laterGrams: number;
 };
@@ -78,6 +80,7 @@ export function compareOne(
     lostOtherUnits: judged.reduce((sum, counts) => sum + counts.lostClean, 0),
     yield: yieldFigure(ask, filter.container, 'all'),
     yieldOfCropped: yieldFigure(ask, filter.container, 'cropped'),
+    logLifeBe: filter.container === 'log' ? yieldFigure(ask, 'log', 'log-life') : undefined,
     laterGrams: yields.reduce((sum, counts) => sum + counts.laterGrams, 0),
   };
 }

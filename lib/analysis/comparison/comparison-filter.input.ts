@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { type CalendarDate, isCalendarDate } from '@/lib/growing/calendar-date';
+import { isoDateOf } from '@/lib/growing/typed-date';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 
 /** Species or materials taken together because the reader asked for it. */
@@ -53,13 +54,23 @@ const asked = z.object({
 
 export type AskedComparison = z.output<typeof asked>;
 
+/** A day in the address: one ISO date in a link, or the day, month and year that the form's date field posts. */
+function dayOf(query: Readonly<Record<string, string | undefined>>, name: 'from' | 'to'): string | undefined {
+  const [day, month, year] = [query[`${name}__day`], query[`${name}__month`], query[`${name}__year`]];
+  if (day === undefined || month === undefined || year === undefined) return query[name];
+  return isoDateOf(day.trim(), month.trim(), year.trim());
+}
+
 /** What an address asks for; anything unreadable counts as not asked, so that an old link still opens. */
 export function parseComparisonQuery(query: Record<string, string | string[] | undefined>): AskedComparison {
   const single = Object.entries(query).map(([name, value]) => [
     name,
     Array.isArray(value) ? value[0] : value,
   ]);
-  return asked.parse(Object.fromEntries(single.filter(([, value]) => value !== '')));
+  const given: Record<string, string | undefined> = Object.fromEntries(
+    single.filter(([, value]) => value !== ''),
+  );
+  return asked.parse({ ...given, from: dayOf(given, 'from'), to: dayOf(given, 'to') });
 }
 
 /** What is shown when the address does not say. */

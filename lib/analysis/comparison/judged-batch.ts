@@ -1,6 +1,6 @@
 import type { BatchFacts, SiteDates } from './batch-facts';
 import { type ContaminationClass, classifyContamination } from './classify-contamination';
-import { classifyYield, type YieldClass } from './classify-yield';
+import { classifyFinishedLogs, classifyYield, type YieldClass } from './classify-yield';
 import { clusterOfRun } from './cluster-of-run';
 import { mixed, notRecorded, secondLife } from './comparison-filter.input';
 
@@ -9,6 +9,8 @@ export type JudgedBatch = {
   readonly facts: BatchFacts;
   readonly contamination: ContaminationClass;
   readonly yield: YieldClass;
+  /** For biological efficiency over a finished log's whole life; undefined for every other container. */
+  readonly logLife: YieldClass | undefined;
   /** Method id, `mixed`, `second-life` or `none`. */
   readonly methodKey: string;
   /** Cluster by treatment run: see `cluster-of-run.ts`. */
@@ -31,6 +33,7 @@ export function judgeBatches(batches: readonly BatchFacts[], today: SiteDates): 
         facts,
         contamination: classifyContamination(facts, siteToday),
         yield: classifyYield(facts, siteToday),
+        logLife: facts.containerKind === 'log' ? classifyFinishedLogs(facts) : undefined,
         methodKey: methodKeyOf(facts),
         runCluster: clusters.get(facts.id) ?? `batch:${facts.id}`,
       },

@@ -44,19 +44,29 @@ function yieldMarks(counted: readonly JudgedBatch[], ask: FigureAsk): FigureMark
   return marks;
 }
 
+const lifeScale: Scale = { unit: 'percent', parts: 'grams', factor: 100 };
+
 /**
  * Sum of fresh mass over sum of dry mass (or area, or log-days) of the batches old enough to be judged. A total loss
- * is in it with 0; `which: 'cropped'` is the same over batches that gave something.
+ * is in it with 0; `which: 'cropped'` is the same over batches that gave something. `which: 'log-life'` is biological
+ * efficiency over the whole life of finished logs, in percent of their dry mass: those still cropping are left out.
  */
-export function yieldFigure(ask: FigureAsk, container: ContainerKind, which: 'all' | 'cropped'): ShownFigure {
-  const scale = scaleOf(container);
-  const judged = ask.batches.flatMap((batch) =>
-    batch.yield.kind === 'counted' ? [{ batch, counts: batch.yield }] : [],
-  );
-  const counted = which === 'all' ? judged : judged.filter(({ counts }) => counts.cropped);
+export function yieldFigure(
+  ask: FigureAsk,
+  container: ContainerKind,
+  which: 'all' | 'cropped' | 'log-life',
+): ShownFigure {
+  const scale = which === 'log-life' ? lifeScale : scaleOf(container);
+  const classOf = (batch: JudgedBatch) => (which === 'log-life' ? batch.logLife : batch.yield);
+  const judged = ask.batches.flatMap((batch) => {
+    const counts = classOf(batch);
+    return counts?.kind === 'counted' ? [{ batch, counts }] : [];
+  });
+  const counted = which === 'cropped' ? judged.filter(({ counts }) => counts.cropped) : judged;
   const reasonOf = (batch: JudgedBatch): LeftOutReason | undefined => {
-    if (batch.yield.kind === 'left-out') return batch.yield.reason;
-    return which === 'cropped' && !batch.yield.cropped ? 'did-not-crop' : undefined;
+    const counts = classOf(batch);
+    if (counts?.kind === 'left-out') return counts.reason;
+    return which === 'cropped' && counts?.cropped === false ? 'did-not-crop' : undefined;
   };
   const numerator = counted.map(({ counts }) => counts.freshGrams);
   const denominator = counted.map(({ counts }) => counts.over);

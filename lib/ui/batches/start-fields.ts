@@ -127,7 +127,14 @@ export async function startFields({
         ? []
         : [await foldedLayers({ massUnit, volumeUnit: layers.volumeUnit }, layers.rows)]),
       { kind: 'hidden', name: 'unitCount' },
-      ...filled,
+      {
+        kind: 'group',
+        name: 'bedMass',
+        legend: t('groups.bedMass'),
+        hint: t('hints.bedMass'),
+        folded: true,
+        fields: filled,
+      },
     ],
     log: [...(await logFields({ massUnit }, options.woods)), { kind: 'hidden', name: 'moistureSource' }],
     filled: [

@@ -9,6 +9,7 @@ import {
 } from '@/lib/analysis/comparison/comparison-filter.input';
 import type { Language } from '@/lib/database/generated/enums';
 import { containerKinds } from '@/lib/growing/vocabulary';
+import { dateValues } from '../form/date-values';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 
 function options(rows: readonly Named[], language: Language): ChoiceOption[] {
@@ -65,12 +66,16 @@ export async function comparisonFields(choices: ComparisonChoices, language: Lan
         .map(({ id, name }) => ({ value: id, label: name }))
         .sort((a, b) => a.label.localeCompare(b.label, language)),
     },
-    { kind: 'text', name: 'from', label: t('filter.from'), hint: t('filter.dateHint'), width: 'short' },
-    { kind: 'text', name: 'to', label: t('filter.to'), width: 'short' },
+    { kind: 'date', name: 'from', label: t('filter.from'), quick: [] },
+    { kind: 'date', name: 'to', label: t('filter.to'), quick: [] },
   ];
 }
 
 export function comparisonValues(filter: ComparisonFilter): Record<string, string> {
   const { species, container, material, method = '', site = '', from, to } = filter;
-  return { species, container, material, method, site, from, to };
+  return {
+    ...{ species, container, material, method, site },
+    ...dateValues('from', from),
+    ...dateValues('to', to),
+  };
 }

@@ -102,6 +102,18 @@ export async function ComparisonTable(props: Props) {
           numeric: true,
           cell: (row) => cell(row.yieldOfCropped, t('columns.cropped'), row),
         },
+        ...(container === 'log'
+          ? [
+              {
+                key: 'logLife',
+                header: t('columns.logLife'),
+                unit: '%',
+                numeric: true,
+                cell: (row: ComparedRow) =>
+                  row.logLifeBe === undefined ? '–' : cell(row.logLifeBe, t('columns.logLife'), row),
+              },
+            ]
+          : []),
         {
           key: 'later',
           header: t('columns.later'),

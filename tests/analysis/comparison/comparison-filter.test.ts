@@ -15,6 +15,20 @@ describe('the filter of the comparison in the address', () => {
     expect(read({})).toEqual({ ...defaults, material: 'all', method: undefined, site: undefined });
   });
 
+  it('reads the days of the form from their three boxes, month names too, and one ISO date from a link', () => {
+    const boxes = {
+      from__day: '1',
+      from__month: 'marzo',
+      from__year: '2025',
+      to__day: '30',
+      to__month: '6',
+      to__year: '2025',
+    };
+    expect(read(boxes)).toMatchObject({ from: '2025-03-01', to: '2025-06-30' });
+    expect(read({ ...boxes, from__month: 'Brumaire' }).from).toBe(defaults.from);
+    expect(read({ from: '2025-03-01' }).from).toBe('2025-03-01');
+  });
+
   it('pools species only when the address asks for it', () => {
     expect(read({ species: 'all' }).species).toBe('all');
     expect(read({ species: '' }).species).toBe(oyster);

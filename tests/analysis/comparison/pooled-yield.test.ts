@@ -94,6 +94,25 @@ describe('pooled biological efficiency', () => {
     expect(shownValue(figure)).toBeCloseTo((7_300 / 10 / 730) * 365.2425, 6);
   });
 
+  it('gives logs their biological efficiency only over the whole life of those that are closed', () => {
+    const logs = {
+      containerKind: 'log',
+      unitCount: 10,
+      inoculatedOn: '2024-12-31',
+      dryGrams: 40_000,
+    } as const;
+    const finished = { ...logs, closedOn: '2026-06-30', freshGramsByYieldDay: 3_000, freshGramsLater: 1_000 };
+    const facts = threeSites([finished, finished, finished, { ...logs, freshGramsByYieldDay: 9_000 }]);
+    const row = rowOf(facts, { ...oysterBags, container: 'log' });
+    expect(row.logLifeBe).toMatchObject({
+      unit: 'percent',
+      value: 10,
+      parts: { numerator: 12_000, denominator: 120_000, unit: 'grams' },
+      leftOut: [{ reason: 'log-not-finished', batches: 1 }],
+    });
+    expect(rowOf(threeSites([{}])).logLifeBe).toBeUndefined();
+  });
+
   it('never shows a lower limit below nothing', () => {
     const facts = threeSites([
       { freshGramsByYieldDay: 9_000 },

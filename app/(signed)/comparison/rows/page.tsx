@@ -42,6 +42,9 @@ export default async function RowsBehindPage({ searchParams }: PageProps<'/compa
         <Figure label={t('columns.anyTime')} view={view(figures.contaminationAtAnyTime)} />
         <Figure label={t(`yieldName.${kind}`)} view={view(figures.yield)} />
         <Figure label={t('columns.cropped')} view={view(figures.yieldOfCropped)} />
+        {figures.logLifeBe === undefined ? null : (
+          <Figure label={t('columns.logLife')} view={view(figures.logLifeBe)} />
+        )}
       </div>
       <p>{t('rowsNote', { page, pages, total })}</p>
       <RowsTable

@@ -1,6 +1,7 @@
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
+import { dateValues } from '@/lib/ui/form/date-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { sentenceCase } from '@/lib/ui/format/sentence-case';
@@ -18,25 +19,13 @@ export default async function NewReportPage() {
       heading={t('new')}
       fields={[
         { kind: 'text', name: 'title', label: sentenceCase(t('fields.title')) },
-        {
-          kind: 'text',
-          name: 'from',
-          label: sentenceCase(t('fields.from')),
-          hint: t('dateHint'),
-          width: 'short',
-        },
-        {
-          kind: 'text',
-          name: 'to',
-          label: sentenceCase(t('fields.to')),
-          hint: t('dateHint'),
-          width: 'short',
-        },
+        { kind: 'date', name: 'from', label: sentenceCase(t('fields.from')), quick: [] },
+        { kind: 'date', name: 'to', label: sentenceCase(t('fields.to')), quick: [] },
       ]}
       values={{
         title: t('defaultTitle', { network: actor.networkName }),
-        from: addDays(today, -yearDays),
-        to: today,
+        ...dateValues('from', addDays(today, -yearDays)),
+        ...dateValues('to', today),
       }}
       submitLabel={t('submitNew')}
       words={await loadFormWords()}

@@ -50,8 +50,12 @@ export function GroupField({ spec, context, children }: Props) {
   );
 }
 
+/** Whether a folded group must be open: for an error, or for something typed; a choice that is merely preset is not. */
 function holdsSomething(fields: readonly FieldSpec[], context: FieldContext): boolean {
-  return fieldNames(fields).some(
-    (name) => (context.values[name] ?? '').length > 0 || context.errors.some((error) => error.field === name),
+  const wrong = (name: string) => context.errors.some((error) => error.field === name);
+  const typed = fields.filter(({ kind }) => kind !== 'radio' && kind !== 'hidden');
+  return (
+    fieldNames(fields).some(wrong) ||
+    fieldNames(typed).some((name) => (context.values[name] ?? '').length > 0)
   );
 }
