@@ -63,15 +63,24 @@ export function BatchPicker(props: Props) {
   );
   if (folded)
     return (
-      <div className="field chosen-batch">
-        {tile(shown, true)}
-        <button type="button" className="button button-plain" onClick={() => setOpen(true)}>
+      <div className="chosen-batch">
+        <input type="hidden" name={name} value={chosen} />
+        <p>{batchLine(shown, words, props.person, sites)}</p>
+        <button
+          id={fieldId(name)}
+          type="button"
+          className="button button-plain"
+          onClick={() => setOpen(true)}
+        >
           {words.batch.change}
         </button>
       </div>
     );
+  const rest = batches.slice(shortList);
   const found = findBatches(batches, search).slice(0, mostFound);
   const searching = search.trim() !== '';
+  const noMatch = fillPlaces(words.batch.noMatch, { text: search.trim() });
+  const searchText = found.length === 0 ? noMatch : fillPlaces(words.batch.found, { count: found.length });
   return (
     <fieldset
       className={error === undefined ? 'field' : 'field field-wrong'}
@@ -84,7 +93,10 @@ export function BatchPicker(props: Props) {
     >
       <legend className="field-label">{sentenceCase(words.fields.batchId)}</legend>
       <FieldError name={name} text={error} words={words.form} />
-      {scripted && batches.length > shortList ? (
+      <div className="tiles">
+        {batches.slice(0, shortList).map((batch, index) => tile(batch, index === 0))}
+      </div>
+      {scripted && rest.length > 0 ? (
         <div className="batch-search">
           <label htmlFor="batch-search">{words.batch.search}</label>
           <input
@@ -100,29 +112,17 @@ export function BatchPicker(props: Props) {
             }}
           />
           <p role="status" className={searching && found.length === 0 ? '' : 'visually-hidden'}>
-            {!searching
-              ? ''
-              : found.length === 0
-                ? fillPlaces(words.batch.noMatch, { text: search.trim() })
-                : fillPlaces(words.batch.found, { count: found.length })}
+            {searching ? searchText : ''}
           </p>
+          <div className="tiles">{found.map((batch) => tile(batch, false))}</div>
         </div>
       ) : null}
-      {searching ? (
-        <div className="tiles">{found.map((batch, index) => tile(batch, index === 0))}</div>
-      ) : (
-        <>
-          <div className="tiles">
-            {batches.slice(0, shortList).map((batch, index) => tile(batch, index === 0))}
-          </div>
-          {batches.length > shortList ? (
-            <details open={batches.slice(shortList).some(({ id }) => id === chosen)}>
-              <summary>{fillPlaces(words.batch.all, { count: batches.length })}</summary>
-              <div className="tiles">{batches.slice(shortList).map((batch) => tile(batch, false))}</div>
-            </details>
-          ) : null}
-        </>
-      )}
+      {rest.length > 0 && !searching ? (
+        <details open={rest.some(({ id }) => id === chosen) ? true : undefined}>
+          <summary>{fillPlaces(words.batch.all, { count: batches.length })}</summary>
+          <div className="tiles">{rest.map((batch) => tile(batch, false))}</div>
+        </details>
+      ) : null}
     </fieldset>
   );
 }

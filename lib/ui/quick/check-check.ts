@@ -1,3 +1,4 @@
+import { todayInZone } from '@/lib/growing/calendar-date';
 import { type CheckEntry, checkBatchAndDay, dayText, problem } from './checked-entry';
 import { fillPlaces } from './fill-places';
 import { type TypedEntry, textAt } from './typed-entry';
@@ -31,7 +32,7 @@ export const checkCheck: CheckEntry = (typed, context) => {
     summary: fillPlaces(words.check.saved, {
       code: batch.code,
       what: look ? words.check.allClean : words.checkKind[kind],
-      day: dayText(day, batch, context),
+      day: dayText(day, todayInZone(batch.timeZone, context.now), words),
     }),
   };
 };

@@ -1,3 +1,4 @@
+import { todayInZone } from '@/lib/growing/calendar-date';
 import { parseCountEntry } from '@/lib/growing/count-entry';
 import { contaminationSignKinds, findingActions } from '@/lib/growing/vocabulary';
 import { unitsText } from './batch-line';
@@ -47,7 +48,7 @@ export const checkFinding: CheckEntry = (typed, context) => {
       units: unitsText(units.value, batch.container, words),
       code: batch.code,
       sign: words.sign[sign].toLocaleLowerCase(words.form.locale),
-      day: dayText(day, batch, context),
+      day: dayText(day, todayInZone(batch.timeZone, context.now), words),
     }),
   };
 };

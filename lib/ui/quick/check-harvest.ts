@@ -1,3 +1,4 @@
+import { todayInZone } from '@/lib/growing/calendar-date';
 import { parseCountEntry } from '@/lib/growing/count-entry';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { isImpossibleHarvest, questionHarvest } from '@/lib/growing/question-harvest';
@@ -105,7 +106,7 @@ export const checkHarvest: CheckEntry = (typed, context) => {
       mass: formatMassWithTwin(mass.net, person.massUnit, locale),
       code: batch.code,
       flush: flush.value,
-      day: dayText(day, batch, context),
+      day: dayText(day, todayInZone(batch.timeZone, context.now), words),
     }),
   };
 };

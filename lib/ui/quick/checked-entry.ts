@@ -1,4 +1,4 @@
-import { todayInZone } from '@/lib/growing/calendar-date';
+import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import type { ShedBatch, ShedSnapshot } from '@/lib/offline/shed-snapshot';
 import { formatDate } from '../format/date-text';
 import { fillPlaces } from './fill-places';
@@ -76,8 +76,10 @@ export function checkBatchAndDay(
   return { batch, day: day ?? '', problems };
 }
 
-/** A day in words, today and yesterday by name. */
-export function dayText(day: string, batch: ShedBatch, { words, now }: CheckContext): string {
-  if (day === todayInZone(batch.timeZone, now)) return words.days.today.toLocaleLowerCase(words.form.locale);
-  return formatDate(day, words.form.locale);
+/** A day within a sentence: today and yesterday by name. */
+export function dayText(day: string, today: string, words: QuickWords): string {
+  const { locale } = words.form;
+  if (day === today) return words.days.today.toLocaleLowerCase(locale);
+  if (day === addDays(today, -1)) return words.days.yesterday.toLocaleLowerCase(locale);
+  return formatDate(day, locale);
 }

@@ -1,9 +1,8 @@
 'use client';
 
-import { useState } from 'react';
 import { proposeFlush } from '@/lib/growing/propose-flush';
 import type { ShedBatch } from '@/lib/offline/shed-snapshot';
-import { errorOf, type FieldContext, textOf } from '../form/field-context';
+import { errorOf, type FieldContext } from '../form/field-context';
 import { describedBy, fieldId } from '../form/field-id';
 import { FieldFrame } from '../form/fields/field-frame';
 import type { QuickWords } from './quick-words';
@@ -19,16 +18,16 @@ export function proposedFlush(batch: ShedBatch | undefined, day: string | undefi
 }
 
 type Props = {
-  readonly proposed: number | undefined;
+  /** What the box holds: proposed, or changed by hand. */
+  readonly text: string;
+  readonly change: (text: string) => void;
   readonly words: QuickWords;
   readonly context: FieldContext;
 };
 
 /** The flush, proposed and changed by one tap. */
-export function FlushBox({ proposed, words, context }: Props) {
-  const [own, setOwn] = useState<string>();
-  const text = own ?? (textOf(context, name) || String(proposed ?? ''));
-  const step = (by: number) => setOwn(String(Math.max(1, (Number.parseInt(text, 10) || 0) + by)));
+export function FlushBox({ text, change, words, context }: Props) {
+  const step = (by: number) => change(String(Math.max(1, (Number.parseInt(text, 10) || 0) + by)));
   const error = errorOf(context, name);
   return (
     <FieldFrame spec={{ name, label: words.fields.lines.flush }} context={context}>
@@ -48,7 +47,7 @@ export function FlushBox({ proposed, words, context }: Props) {
           inputMode="numeric"
           className="input input-day"
           value={text}
-          onChange={(event) => setOwn(event.target.value)}
+          onChange={(event) => change(event.target.value)}
           autoComplete="off"
           aria-invalid={error === undefined ? undefined : true}
           aria-describedby={describedBy(name, { hint: false, error: error !== undefined })}

@@ -8,11 +8,15 @@ import { ParagraphField } from '../form/fields/paragraph-field';
 import { TextField } from '../form/fields/text-field';
 import { Caution } from '../page/caution';
 import { checkFinding } from './check-finding';
+import { dayText } from './checked-entry';
+import { fillPlaces } from './fill-places';
+import { FoldedWhen } from './folded-when';
 import { QuickDay } from './quick-day';
 import { QuickEntry } from './quick-entry';
 import type { QuickProps } from './quick-props';
 import { SignTiles } from './sign-tiles';
-import { StageChoice } from './stage-choice';
+import { proposedStage, StageChoice } from './stage-choice';
+import { dayAt, textAt } from './typed-entry';
 import { useQuickEntry } from './use-quick-entry';
 
 /** Contaminated units: batch, what one sees, how many, what was done with them. */
@@ -20,6 +24,13 @@ export function QuickContamination(props: QuickProps) {
   const { words } = props;
   const { fields: labels } = words;
   const entry = useQuickEntry(props, { check: checkFinding, firstField: 'sign' });
+  const when = (today: string) => {
+    const typed = textAt(entry.typed, 'stage');
+    const stage = typed === 'colonising' || typed === 'cropping' ? typed : proposedStage(entry.batch);
+    if (stage === undefined) return words.when.findingUnknown;
+    const day = dayText(dayAt(entry.typed, 'foundOn') || today, today, words);
+    return fillPlaces(words.when.finding, { stage: words.stage[stage], day });
+  };
   const fields = (context: FieldContext, today: string) => (
     <>
       <SignTiles props={props} context={context} />
@@ -37,8 +48,10 @@ export function QuickContamination(props: QuickProps) {
         context={context}
       />
       <Caution title={words.caution.title} lines={words.caution.lines} />
-      <StageChoice key={entry.batchId} batch={entry.batch} words={words} context={context} />
-      <QuickDay name="foundOn" label={labels.foundOn} today={today} words={words} context={context} />
+      <FoldedWhen summary={when(today)} names={['stage', 'foundOn']} context={context}>
+        <StageChoice key={entry.batchId} batch={entry.batch} words={words} context={context} />
+        <QuickDay name="foundOn" label={labels.foundOn} today={today} words={words} context={context} />
+      </FoldedWhen>
       <details>
         <summary>{words.finding.named}</summary>
         <div className="record-fields">

@@ -11,11 +11,16 @@ type Props = {
   readonly context: FieldContext;
 };
 
-/** When it was seen: proposed from what is written down about the batch. */
+/** The stage of a batch by what is written down about it; undefined while no batch is chosen. */
+export function proposedStage(batch: ShedBatch | undefined): (typeof stages)[number] | undefined {
+  if (batch === undefined) return undefined;
+  const begun = batch.colonised || batch.pinsSeen || batch.lastPickedOn !== null;
+  return begun ? 'cropping' : 'colonising';
+}
+
+/** When it was seen: proposed, to be changed by one tap. */
 export function StageChoice({ batch, words, context }: Props) {
-  const begun = batch && (batch.colonised || batch.pinsSeen || batch.lastPickedOn !== null);
-  const proposed = batch === undefined ? '' : begun ? 'cropping' : 'colonising';
-  const values = { ...context.values, stage: textOf(context, 'stage') || proposed };
+  const values = { ...context.values, stage: textOf(context, 'stage') || (proposedStage(batch) ?? '') };
   return (
     <ChoiceField
       spec={{
