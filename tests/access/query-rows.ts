@@ -1,9 +1,11 @@
 import { batchFilterInput } from '@/lib/records/batch/batch-filter.input';
 import { getBatch } from '@/lib/records/batch/get-batch.query';
 import { getBatchStanding } from '@/lib/records/batch/get-batch-standing.query';
+import { getRepeat } from '@/lib/records/batch/get-repeat.query';
 import { listBatches } from '@/lib/records/batch/list-batches.query';
 import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
 import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
+import { listStartFacts } from '@/lib/records/batch/list-start-facts.query';
 import { listHistory } from '@/lib/records/history/list-history.query';
 import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listPeople } from '@/lib/records/person/list-people.query';
@@ -39,7 +41,7 @@ export const queryRows = [
   query(
     'records/batch/list-batches.query',
     'yy---',
-    (c) => listBatches(c, batchFilterInput.parse({})),
+    (c) => listBatches(c, batchFilterInput.parse({}), now),
     (a, w) => JSON.stringify(a).includes(w.batch),
   ),
   query(
@@ -48,6 +50,13 @@ export const queryRows = [
     (c) => listStartChoices(c),
     (a, w) => JSON.stringify(a).includes(w.stock.straw),
   ),
+  query(
+    'records/batch/list-start-facts.query',
+    'yyy--',
+    async (c) => listStartFacts(c, await listStartChoices(c)),
+    (a, w) => JSON.stringify(a).includes(w.stock.straw),
+  ),
+  query('records/batch/get-repeat.query', 'yy---', (c, w) => getRepeat(c, w.batch, now), some),
   query(
     'records/batch/list-source-batches.query',
     'yy---',

@@ -20,7 +20,7 @@ export default async function BatchesPage({ searchParams }: PageProps<'/batches'
   const address = await searchParams;
   const filter = batchFilterInput.parse(queryToObject(address));
   const { list, sites, choices } = await readAs(actor, async (context) => ({
-    list: await listBatches(context, filter),
+    list: await listBatches(context, filter, new Date()),
     sites: await listSites(context),
     choices: await listChoices(context),
   }));

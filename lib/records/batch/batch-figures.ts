@@ -1,5 +1,4 @@
 import { type Answer, cannotCompute } from '@/lib/growing/answer';
-import { bedYieldKgPerSquareMetre } from '@/lib/growing/bed-yield';
 import {
   type BiologicalEfficiency,
   biologicalEfficiency,
@@ -8,22 +7,18 @@ import {
 import { daysBetween } from '@/lib/growing/calendar-date';
 import { type ContaminationOutcome, contaminationOutcome } from '@/lib/growing/contamination-outcome';
 import { flushShares } from '@/lib/growing/flush-shares';
-import { gramsPerLogPerYear } from '@/lib/growing/log-yield';
 import { asCalendarDate } from '../fields/stored-date';
 import type { BatchRow } from './batch-include';
+import { type ContainerYield, containerYield } from './container-yield';
 import { type UnitLedger, unitLedger } from './unit-ledger';
 
-export type BatchFigures = {
+export type BatchFigures = ContainerYield & {
   readonly units: UnitLedger;
   readonly contamination: Answer<ContaminationOutcome>;
   readonly freshGrams: number;
   readonly weighings: number;
   /** Fresh mass as BE takes it: null when nothing was weighed and nothing says that nothing was picked. */
   readonly be: Answer<BiologicalEfficiency>;
-  /** Beds: kg per square metre. Null for other containers. */
-  readonly bedYield: Answer<number> | null;
-  /** Logs: grams per log per year. Null for other containers. */
-  readonly logYield: Answer<number> | null;
   readonly flushes: readonly {
     readonly flush: number;
     readonly grams: number;
@@ -74,15 +69,13 @@ export function batchFigures(row: BatchRow, moved: number, today: string): Batch
     freshGrams,
     weighings: lines.length,
     be: noBe !== null ? cannotCompute(noBe) : (nothingYet ?? biologicalEfficiency(known, row.dryGrams)),
-    bedYield:
-      row.containerKind === 'bed'
-        ? (nothingYet ??
-          bedYieldKgPerSquareMetre(known, row.bedAreaCm2 === null ? null : row.bedAreaCm2 / 10_000))
-        : null,
-    logYield:
-      row.containerKind === 'log'
-        ? gramsPerLogPerYear(known, row.unitCount, daysBetween(inoculatedOn, closedOn ?? today))
-        : null,
+    ...containerYield(
+      {
+        ...{ containerKind: row.containerKind, unitCount: row.unitCount, bedAreaCm2: row.bedAreaCm2 },
+        ...{ inoculatedOn, closedOn, freshGrams: known, anyWeighed: lines.length > 0 },
+      },
+      today,
+    ),
     flushes: shares.kind === 'value' ? shares.value : [],
     days: {
       sinceInoculation: daysBetween(inoculatedOn, closedOn ?? today),

@@ -1,16 +1,18 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import type { Prisma } from '@/lib/database/generated/client';
+import type { Batch, Prisma } from '@/lib/database/generated/client';
 import type { ContainerKind } from '@/lib/database/generated/enums';
 import { parseBatchCode } from '@/lib/growing/batch-code';
+import { todayInZone } from '@/lib/growing/calendar-date';
 import { asCalendarDate, asDate } from '../fields/stored-date';
 import type { BatchFilter } from './batch-filter.input';
 import type { LocalName } from './batch-view';
+import { type ContainerYield, containerYield, type YieldedBatch } from './container-yield';
 import { type Place, readPlace, writePlace } from './page-cursor';
 
 export const batchesPerPage = 50;
 
-export type ListedBatch = {
+export type ListedBatch = ContainerYield & {
   readonly id: string;
   readonly code: string;
   readonly siteName: string;
@@ -55,8 +57,25 @@ function beyond({ inoculatedOn, id }: Place, way: 'lt' | 'gt'): Prisma.BatchWher
   return { OR: [{ inoculatedOn: { [way]: inoculatedOn } }, { inoculatedOn, id: { [way]: id } }] };
 }
 
+type Listed = Pick<
+  Batch,
+  'containerKind' | 'unitCount' | 'bedAreaCm2' | 'inoculatedOn' | 'closedOn' | 'noHarvest'
+>;
+
+function yielded(row: Listed, freshGrams: number | undefined): YieldedBatch {
+  const { containerKind, unitCount, bedAreaCm2 } = row;
+  const unsaid = freshGrams === undefined && row.closedOn !== null && row.noHarvest !== 'none_picked';
+  return {
+    ...{ containerKind, unitCount, bedAreaCm2 },
+    inoculatedOn: asCalendarDate(row.inoculatedOn),
+    closedOn: row.closedOn === null ? null : asCalendarDate(row.closedOn),
+    freshGrams: unsaid ? null : (freshGrams ?? 0),
+    anyWeighed: freshGrams !== undefined,
+  };
+}
+
 /** Batches that the actor may see, latest inoculated first, a page at a time. */
-export async function listBatches({ db }: ReadContext, filter: BatchFilter): Promise<BatchList> {
+export async function listBatches({ db }: ReadContext, filter: BatchFilter, now: Date): Promise<BatchList> {
   const before = readPlace(filter.before);
   const after = before ? undefined : readPlace(filter.after);
   const order = before ? 'asc' : 'desc';
@@ -83,6 +102,7 @@ export async function listBatches({ db }: ReadContext, filter: BatchFilter): Pro
   const last = shown.at(-1);
   return {
     batches: shown.map((row) => ({
+      ...containerYield(yielded(row, fresh.get(row.id)), todayInZone(row.site.timeZone, now)),
       id: row.id,
       code: row.code,
       siteName: row.site.name,

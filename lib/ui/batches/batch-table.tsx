@@ -5,6 +5,7 @@ import type { Language, MassUnit } from '@/lib/database/generated/enums';
 import { formatTotalMass } from '@/lib/growing/format-quantity';
 import type { ListedBatch } from '@/lib/records/batch/list-batches.query';
 import { formatDate } from '../format/date-text';
+import { formatBedYield, formatLogMass } from '../format/yield-text';
 import { DataTable } from '../table/data-table';
 
 type Props = {
@@ -25,6 +26,12 @@ export async function BatchTable({ batches, language, unit }: Props) {
       batch.voided ? t('state.voided') : t(batch.closedOn === null ? 'state.open' : 'state.closed'),
       ...(batch.secondLife ? [t('state.secondLife')] : []),
     ].join(', ');
+  const yieldOf = ({ bedYield, logYield }: ListedBatch): string => {
+    if (bedYield?.kind === 'value') return formatBedYield(bedYield.value, unit, locale);
+    return logYield?.kind === 'value'
+      ? t('figures.perLogYear', { mass: formatLogMass(logYield.value, unit, locale) })
+      : '';
+  };
   return (
     <DataTable
       caption={t('list.caption')}
@@ -61,7 +68,15 @@ export async function BatchTable({ batches, language, unit }: Props) {
           key: 'fresh',
           header: t('list.columns.fresh'),
           numeric: true,
-          cell: (batch) => formatTotalMass(batch.freshGrams, unit, locale),
+          cell: (batch) => {
+            const own = yieldOf(batch);
+            return (
+              <>
+                {formatTotalMass(batch.freshGrams, unit, locale)}
+                {own === '' ? null : <span className="cell-reason">{own}</span>}
+              </>
+            );
+          },
         },
         { key: 'method', header: t('list.columns.method'), cell: method },
         { key: 'site', header: t('list.columns.site'), cell: (batch) => batch.siteName },

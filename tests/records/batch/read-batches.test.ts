@@ -33,7 +33,7 @@ const now = { now: testDay };
 const page = (id: string, actor: Actor = people.member) =>
   readAs(actor, (context) => getBatch(context, id, testDay));
 const list = (raw: object = {}, actor: Actor = people.member) =>
-  readAs(actor, (context) => listBatches(context, batchFilterInput.parse(raw)));
+  readAs(actor, (context) => listBatches(context, batchFilterInput.parse(raw), testDay));
 const look = (batchId: string, lookedOn: string) =>
   runAs(people.member, recordLookInput, recordLook, { batchId, lookedOn }, now);
 const weigh = (batchId: string, fresh: number, weighedOn: string) =>
