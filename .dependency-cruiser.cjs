@@ -64,8 +64,8 @@ const modules = {
 
 /** Files outside a rule, each with its reason. */
 const exceptions = {
-  // next-intl asks this file for the reader's language; it runs on the server only.
-  ui: 'lib/ui/i18n/request[.]ts$',
+  // The reader's language, for next-intl, and units; both run on the server only.
+  ui: 'lib/ui/i18n/(request|reader-units)[.]ts$',
 };
 
 const ours = '^(app|lib|seed|tests|prisma)/';

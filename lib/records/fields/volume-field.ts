@@ -9,7 +9,7 @@ const mostMillilitres = 1_000_000_000;
 function limited(exact: number): Reading<number> {
   const millilitres = Math.round(exact);
   if (millilitres < 1) return wrong('not-positive');
-  return millilitres > mostMillilitres ? wrong('too-large', { max: '1,000,000 L' }) : read(millilitres);
+  return millilitres > mostMillilitres ? wrong('too-large', { max: '1000000 L' }) : read(millilitres);
 }
 
 const readMillilitres: Reader<number> = (typed) => {

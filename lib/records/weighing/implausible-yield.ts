@@ -4,7 +4,7 @@ import type { WeighedBatch } from './weighed-batches';
 
 /** A mass that no such batch can have given: refused. */
 export function impossibleYield(batch: WeighedBatch, grams: number): FieldError[] {
-  const values = { code: batch.code, grams: batch.earlierGrams + grams, units: batch.unitCount };
+  const values = { code: batch.code, grams: `${batch.earlierGrams + grams} g`, units: batch.unitCount };
   return isImpossibleHarvest(batch, grams) ? [{ field: 'fresh', code: 'too-much-for-batch', values }] : [];
 }
 
@@ -13,6 +13,11 @@ export function implausibleYield(batch: WeighedBatch, grams: number): Question[]
   return questionHarvest(batch, grams).map(({ code, limit, given }) => ({
     field: 'fresh',
     code,
-    values: { code: batch.code, limit, given: Math.round(given), percent: Math.round(given) },
+    values: {
+      code: batch.code,
+      limit: `${Math.round(limit)} g`,
+      given: `${Math.round(given)} g`,
+      percent: Math.round(given),
+    },
   }));
 }

@@ -1,9 +1,9 @@
 import 'server-only';
 import { getLocale } from 'next-intl/server';
 import type { Failure, FieldError, Question } from '@/lib/base/result';
-import { isCalendarDate } from '@/lib/growing/calendar-date';
-import { formatDate } from '../format/date-text';
+import { writtenValues } from '../format/written-values';
 import { type DynamicWords, dynamicWords } from '../i18n/dynamic-words';
+import { getReaderUnits } from '../i18n/reader-units';
 import type { FormState } from './field-spec';
 
 /** The label of a field in its area's catalogue, indexes dropped: `components.0.grams` is `components.grams`. */
@@ -13,18 +13,6 @@ function labelOf(words: DynamicWords, area: string, field: string): string {
     .filter((part) => !/^\d+$/.test(part))
     .join('.')}`;
   return words.has(key) ? words(key) : field;
-}
-
-/** Dates that a command names, in the reader's writing. */
-function writtenDates(
-  values: NonNullable<FieldError['values']>,
-  locale: string,
-): NonNullable<FieldError['values']> {
-  const written = Object.entries(values).map(([name, value]) => [
-    name,
-    typeof value === 'string' && isCalendarDate(value) ? formatDate(value, locale) : value,
-  ]);
-  return Object.fromEntries(written);
 }
 
 /** Everything typed, to be shown again; passwords are the one exception. */
@@ -42,11 +30,12 @@ export function postedValues(data: FormData): FormState['values'] {
 export async function toFormState(area: string, data: FormData, failure: Failure): Promise<FormState> {
   const words = await dynamicWords();
   const locale = await getLocale();
+  const units = await getReaderUnits();
   const sentence = (group: 'errors' | 'questions', problem: FieldError | Question): string => {
     const key = `${group}.${problem.code}`;
     const values = {
       label: problem.field === '' ? '' : labelOf(words, area, problem.field),
-      ...writtenDates(problem.values ?? {}, locale),
+      ...writtenValues(problem.values ?? {}, units, locale),
     };
     return words.has(key) ? words(key, values) : `${values.label}: ${problem.code}`;
   };
