@@ -79,16 +79,19 @@ async function actor(
   };
 }
 
-/** Two networks with their people, sites and default species, materials, methods and windows. */
-export async function growers(superuser: string): Promise<Growers> {
+/**
+ * Two networks with their people, sites and default species, materials, methods and windows; `tag` sets several pairs
+ * of one database apart.
+ */
+export async function growers(superuser: string, tag = ''): Promise<Growers> {
   const client = new Client({ connectionString: superuser });
   await client.connect();
   const insert: Insert = async (sql, values) => {
     await client.query(sql, [...values]);
   };
   try {
-    const larkmoor = await network(insert, "Larkmoor Growers' Network", 'LARK');
-    const saltbrook = await network(insert, 'Saltbrook Growers', 'SALT');
+    const larkmoor = await network(insert, "Larkmoor Growers' Network", `LARK${tag}`);
+    const saltbrook = await network(insert, 'Saltbrook Growers', `SALT${tag}`);
     const millLane = await site(insert, larkmoor, 'Mill Lane Garden', 'MILL');
     const quarry = await site(insert, larkmoor, 'Quarry Farm', 'QUARRY');
     const saltbrookSite = await site(insert, saltbrook, 'Saltbrook Sheds', 'SHEDS');

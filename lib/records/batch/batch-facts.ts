@@ -1,20 +1,10 @@
 import { otherSpeciesWindow } from '@/lib/growing/assessment-window-defaults';
-import type { KnownMoisture } from '@/lib/growing/batch-dry-mass';
 import type { BatchFacts } from '@/lib/growing/derive-batch';
 import type { BatchInput } from './batch-fields.input';
 import type { BatchLookups } from './batch-lookups';
 import { filledGramsOf } from './check-batch';
-import type { ResolvedBatch, ResolvedComponent } from './resolve-batch';
-
-/** Moisture of a lot as it came: its own, else its material's default, which is an assumption. */
-function asReceived({ lot }: ResolvedComponent): KnownMoisture {
-  if (lot.moisturePercent !== null)
-    return { percent: lot.moisturePercent.toNumber(), source: lot.moistureSource };
-  const usual = lot.material.receivedMoisturePercent;
-  return usual === null
-    ? { percent: null, source: 'none' }
-    : { percent: usual.toNumber(), source: 'assumed' };
-}
+import { lotMoisture } from './lot-moisture';
+import type { ResolvedBatch } from './resolve-batch';
 
 /** Puts what was typed and what was looked up together for the derivation. */
 export function batchFacts(input: BatchInput, resolved: ResolvedBatch, found: BatchLookups): BatchFacts {
@@ -31,7 +21,7 @@ export function batchFacts(input: BatchInput, resolved: ResolvedBatch, found: Ba
       materialId: component.lot.materialId,
       methodId: component.method.id,
       methodKind: component.method.kind,
-      asReceived: asReceived(component),
+      asReceived: lotMoisture(component.lot),
       drainedPercent:
         found.drained
           .find((row) => row.materialId === component.lot.materialId && row.methodId === component.method.id)

@@ -8,8 +8,8 @@ const mostRuns = 60;
 
 type LocalName = { readonly en: string; readonly es: string };
 
-/** What a new batch can be made of: the network's species and methods, and the latest lots and runs. */
-export async function listStartChoices(context: ReadContext) {
+/** What a new batch can be made of: the network's species and methods, the latest lots and runs, and a run proposed. */
+export async function listStartChoices(context: ReadContext, proposedRunId: string | null = null) {
   const { db } = context;
   const choices = await listChoices(context);
   const sites = await db.site.findMany({
@@ -28,12 +28,23 @@ export async function listStartChoices(context: ReadContext) {
     orderBy: { id: 'desc' },
     take: mostLots,
   });
-  const runs = await db.treatmentRun.findMany({
+  const withMethod = { method: true, site: true };
+  const latest = await db.treatmentRun.findMany({
     where: { voidedAt: null },
-    include: { method: true, site: true },
+    include: withMethod,
     orderBy: [{ startedAt: 'desc' }, { id: 'desc' }],
     take: mostRuns,
   });
+  const missing = proposedRunId !== null && !latest.some(({ id }) => id === proposedRunId);
+  const runs = missing
+    ? [
+        ...(await db.treatmentRun.findMany({
+          where: { id: proposedRunId, voidedAt: null },
+          include: withMethod,
+        })),
+        ...latest,
+      ]
+    : latest;
   const named = (row: { nameEn: string; nameEs: string }): LocalName => ({ en: row.nameEn, es: row.nameEs });
   return {
     ...choices,

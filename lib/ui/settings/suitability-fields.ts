@@ -10,6 +10,7 @@ import { correctionFields } from '../history/correction-fields';
 
 async function verdictFields(): Promise<FieldSpec[]> {
   const t = await getTranslations('settings');
+  const words = await getTranslations('vocabulary.suitabilityVerdict');
   return [
     {
       kind: 'radio',
@@ -17,7 +18,7 @@ async function verdictFields(): Promise<FieldSpec[]> {
       label: sentenceCase(t('fields.verdict')),
       options: suitabilityVerdicts.map((value) => ({
         value,
-        label: t(`suitability.verdict.${value}`),
+        label: words(value),
         hint: t(`suitability.verdictHint.${value}`),
       })),
     },

@@ -11,6 +11,7 @@ type Props = { readonly list: SuitabilityList; readonly language: Language };
 /** One row per species: what suits it, what works with care, what does not suit it. */
 export async function SuitabilityOverview({ list, language }: Props) {
   const t = await getTranslations('settings.suitability');
+  const words = await getTranslations('vocabulary.suitabilityVerdict');
   const { subject } = await suitabilityNames(list, language);
   const named = (speciesId: string, verdict: SuitabilityLine['verdict']) =>
     list.rows
@@ -19,7 +20,7 @@ export async function SuitabilityOverview({ list, language }: Props) {
       .join(', ') || '–';
   const column = (verdict: SuitabilityLine['verdict']) => ({
     key: verdict,
-    header: t(`verdict.${verdict}`),
+    header: words(verdict),
     cell: (row: { id: string }) => named(row.id, verdict),
   });
   const species = [...list.species].sort((a, b) => a[language].localeCompare(b[language], language));

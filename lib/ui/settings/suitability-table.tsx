@@ -17,6 +17,7 @@ type Props = {
 /** Rows of the table with verdict and reason; each leads to its form. */
 export async function SuitabilityTable({ list, caption, rows, language }: Props) {
   const t = await getTranslations('settings.suitability');
+  const words = await getTranslations('vocabulary.suitabilityVerdict');
   const { subject } = await suitabilityNames(list, language);
   return (
     <DataTable
@@ -32,7 +33,7 @@ export async function SuitabilityTable({ list, caption, rows, language }: Props)
         {
           key: 'verdict',
           header: t('columns.verdict'),
-          cell: (row) => <Status tone={toneOfVerdict[row.verdict]} word={t(`verdict.${row.verdict}`)} />,
+          cell: (row) => <Status tone={toneOfVerdict[row.verdict]} word={words(row.verdict)} />,
         },
         { key: 'reason', header: t('columns.reason'), cell: (row) => row[language] },
       ]}

@@ -1,4 +1,5 @@
 import { bedLayerAmounts, usualBedLayers } from '@/lib/growing/bed-layers';
+import { numberFieldText } from '@/lib/growing/format-quantity';
 import { readEntries } from './read-entries';
 import { sumFormat } from './sum-format';
 import { fillWords, type SumAnswer, type SumInput, type SumLine } from './sum-input';
@@ -6,8 +7,6 @@ import { unclearLines } from './unclear-lines';
 
 export const bedBottoms = ['wood_chips', 'sawdust', 'cardboard'] as const;
 export const bedCovers = ['straw', 'wood_chips'] as const;
-
-const squareCentimetres = 10_000;
 
 /** The layers of a bed from the ground up, as loose volumes and spawn for its area. Common practice. */
 export function bedSum(input: SumInput): SumAnswer {
@@ -44,7 +43,7 @@ export function bedSum(input: SumInput): SumAnswer {
     ],
     carry: {
       container: 'bed',
-      bedArea: String(Math.round(area * squareCentimetres) / squareCentimetres),
+      bedArea: numberFieldText(area, reader.locale, 4),
       bedArea__unit: 'm2',
       'spawn.0.mass': String(Math.round(spawn)),
       'spawn.0.mass__unit': 'g',

@@ -1,4 +1,5 @@
 import { bathHeat, type FuelKind, fuels } from '@/lib/growing/bath-heat';
+import { numberFieldText } from '@/lib/growing/format-quantity';
 import { wetBasisPercent } from '@/lib/growing/moisture-basis';
 import { formatMassWithTwin } from '../format/mass-text';
 import { withUnit } from '../format/twin-text';
@@ -82,7 +83,7 @@ export function heatSum(input: SumInput): SumAnswer {
       ? undefined
       : {
           methodKind: 'hot_water_bath',
-          water: String(Number(water.toFixed(3))),
+          water: numberFieldText(water, reader.locale, 3),
           water__unit: 'L',
           ...(load === null ? {} : { load: String(Math.round(load)), load__unit: 'g' }),
         };

@@ -1,3 +1,4 @@
+import { numberFieldText } from '@/lib/growing/format-quantity';
 import { limeDose, limeForBath } from '@/lib/growing/lime-dose';
 import { limeSolubility } from '@/lib/growing/lime-solubility';
 import { limeWindowDefault } from '@/lib/growing/method-defaults';
@@ -44,7 +45,7 @@ export function limeSum(input: SumInput): SumAnswer {
       ? undefined
       : {
           methodKind: 'cold_lime_soak',
-          water: String(Number(water.toFixed(3))),
+          water: numberFieldText(water, reader.locale, 3),
           water__unit: 'L',
           lime: String(Math.round(lime)),
           lime__unit: 'g',

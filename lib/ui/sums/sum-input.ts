@@ -46,7 +46,7 @@ export type SumFacts = {
   readonly spawnLeft: readonly SpawnLeft[];
   readonly species: readonly { readonly id: string; readonly name: string }[];
   /** By id of species, without what suits: that is never said. */
-  readonly suitability: Readonly<Record<string, SuitabilityTable>>;
+  readonly suitability: Readonly<Record<string, Pick<SuitabilityTable, 'materials' | 'methods'>>>;
   readonly pairs: SuitabilityTable['pairs'];
 };
 

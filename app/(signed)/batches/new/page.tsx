@@ -1,57 +1,87 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { containerKinds } from '@/lib/growing/vocabulary';
-import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
 import { ContainerChips } from '@/lib/ui/batches/container-chips';
+import { RepeatLink } from '@/lib/ui/batches/repeat-link';
+import { RepeatNotes } from '@/lib/ui/batches/repeat-notes';
+import { repeatValues } from '@/lib/ui/batches/repeat-values';
 import { startDefaults } from '@/lib/ui/batches/start-defaults';
 import { startFields } from '@/lib/ui/batches/start-fields';
-import { startOptions } from '@/lib/ui/batches/start-options';
+import { addressValues } from '@/lib/ui/form/address-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { NotThere } from '@/lib/ui/page/not-there';
+import { loadSums } from '@/lib/ui/sums/load-sums';
+import { addressWith } from '@/lib/ui/table/address-with';
 import { startBatchAction } from './actions';
+import { loadStart } from './load-start';
 
 const componentRows = 3;
 const layerRows = 5;
 
 export default async function NewBatchPage({ searchParams }: PageProps<'/batches/new'>) {
   const actor = await requireActor('coordinator', 'member');
-  const asked = (await searchParams).container;
-  const container = containerKinds.find((kind) => kind === asked) ?? 'bag';
-  const choices = await readAs(actor, listStartChoices);
+  const address = await searchParams;
+  const start = await readAs(actor, (context) => loadStart(context, address.repeat, new Date()));
+  if (start === undefined) return <NotThere />;
+  const { repeat, last, siteId, timeZone } = start;
+  const container =
+    repeat?.batch.containerKind ?? containerKinds.find((kind) => kind === address.container) ?? 'bag';
   const t = await getTranslations('batches');
-  const [firstSite] = choices.sites;
-  const today = todayInZone(firstSite?.timeZone ?? actor.networkTimeZone, new Date());
+  const s = await getTranslations('sums');
+  const today = repeat?.today ?? todayInZone(timeZone, new Date());
+  const fields = await startFields({
+    container,
+    options: await start.options(actor),
+    days: await recentDays(today),
+    massUnit: actor.massUnit,
+    componentRows,
+    layers: { rows: layerRows, volumeUnit: actor.volumeUnit },
+    sums: await loadSums(actor, start.sumFacts(container, actor.language)),
+    ...(repeat === undefined ? {} : { copiedFrom: repeat.batch.code }),
+  });
   return (
     <RecordForm
-      key={container}
+      key={`${container} ${repeat?.batch.id ?? ''}`}
       action={startBatchAction}
-      heading={t('new')}
-      fields={[
-        ...(await startFields({
-          container,
-          options: await startOptions(choices, actor.language),
-          days: await recentDays(today),
-          massUnit: actor.massUnit,
-          componentRows,
-          layers: { rows: layerRows, volumeUnit: actor.volumeUnit },
-        })),
-        { kind: 'hidden', name: 'id' },
-      ]}
+      heading={repeat === undefined ? t('new') : t('repeat.heading', { code: repeat.batch.code })}
+      fields={[...fields, { kind: 'hidden', name: 'id' }]}
       values={{
         ...startDefaults(container),
-        id: newId(),
-        siteId: choices.sites.length === 1 ? (firstSite?.id ?? '') : '',
+        siteId,
         inoculatedOn__quick: today,
+        ...(repeat === undefined ? {} : repeatValues(repeat, actor)),
+        ...addressValues(fields, address),
+        containerKind: container,
+        id: newId(),
       }}
       submitLabel={t('submitNew')}
       words={await loadFormWords()}
+      after={<Link href={'/sums' as Route}>{s('link')}</Link>}
     >
-      <p>{t('newIntro')}</p>
-      <ContainerChips chosen={container} path="/batches/new" />
+      {repeat === undefined ? (
+        <>
+          {last === undefined ? null : <RepeatLink repeat={last} language={actor.language} />}
+          <p>{t('newIntro')}</p>
+          <ContainerChips
+            chosen={container}
+            path={addressWith('/batches/new', address, { container: undefined })}
+          />
+        </>
+      ) : (
+        <>
+          <RepeatNotes repeat={repeat} language={actor.language} massUnit={actor.massUnit} />
+          <p>
+            <Link href="/batches/new">{t('repeat.different')}</Link>
+          </p>
+        </>
+      )}
     </RecordForm>
   );
 }

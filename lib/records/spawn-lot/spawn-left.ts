@@ -1,0 +1,38 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+
+/** What a site has left of a lot: received minus used, whole grams; batches that took some unweighed are counted. */
+export type SpawnLeft = {
+  readonly lotId: string;
+  readonly siteId: string;
+  readonly grams: number;
+  readonly unweighed: number;
+};
+
+/**
+ * What is left of spawn lots at each site that the actor may see and that recorded a receipt; a site without one is
+ * missing, because nobody can tell. Below 0 when more was used than received.
+ */
+export async function spawnLeft({ db }: ReadContext, lotIds: readonly string[]): Promise<SpawnLeft[]> {
+  const live = { voidedAt: null, spawnLotId: { in: [...lotIds] } };
+  const received = await db.spawnReceipt.groupBy({
+    by: ['spawnLotId', 'siteId'],
+    where: live,
+    _sum: { grams: true },
+  });
+  const used = await db.spawnShare.groupBy({
+    by: ['spawnLotId', 'siteId'],
+    where: { ...live, batch: { voidedAt: null } },
+    _sum: { grams: true },
+    _count: { _all: true, grams: true },
+  });
+  return received.map(({ spawnLotId, siteId, _sum }) => {
+    const share = used.find((one) => one.spawnLotId === spawnLotId && one.siteId === siteId);
+    return {
+      lotId: spawnLotId,
+      siteId,
+      grams: (_sum.grams ?? 0) - (share?._sum.grams ?? 0),
+      unweighed: share === undefined ? 0 : share._count._all - share._count.grams,
+    };
+  });
+}
