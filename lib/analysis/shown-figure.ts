@@ -58,6 +58,8 @@ export type ShownInterval =
 export type FigureMark =
   | 'assumed-moisture'
   | 'few-batches'
+  /** A rate of clustered units from so few groups that its interval leans on the range of correlations assumed. */
+  | 'few-groups'
   | 'mixed-trim'
   | 'trimmed'
   | 'as-picked'
@@ -137,6 +139,12 @@ export type CannotShowReason = 'no-batches' | 'all-left-out' | 'beds-have-no-be'
 
 /** Confidence level of every interval that is shown. */
 export const shownLevel = 0.95;
+
+/**
+ * Fewer groups than this say little about how alike the units of one group are: the mark "few groups" tells that the
+ * interval of a rate leans on an assumed range (the calibration table of the statistics).
+ */
+export const fewGroups = 8;
 
 /** A figure on fewer batches than this carries the mark "few batches". Common practice, not a published limit. */
 export const fewBatches = 10;

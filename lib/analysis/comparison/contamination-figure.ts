@@ -1,4 +1,10 @@
-import { type FigureHistory, type FigureMethod, fewestClusters, type ShownFigure } from '../shown-figure';
+import {
+  type FigureHistory,
+  type FigureMethod,
+  fewestClusters,
+  fewGroups,
+  type ShownFigure,
+} from '../shown-figure';
 import { shownInterval } from '../shown-interval';
 import { type ClusterBy, clusterLabel, commonMarks, leftOutOf, sizeOf } from './figure-ground';
 import type { JudgedBatch } from './judged-batch';
@@ -13,7 +19,7 @@ export type FigureAsk = {
 };
 
 const clusteredSource =
-  'Williams (1975), Biometrics 31:949-952: beta-binomial likelihood of the clusters, averaged over the unknown correlation within them';
+  'Rao & Scott (1992), Biometrics 48:577-585: Wilson score interval with effective size, here averaged over the correlation within clusters by the beta-binomial likelihood of Williams (1975), Biometrics 31:949-952 (citations from memory; the averaging is ours)';
 
 /**
  * Contaminated units over inoculated units, percent, of the batches whose window has passed and that somebody looked
@@ -61,13 +67,15 @@ export function contaminationFigure(ask: FigureAsk, by: 'window' | 'any-time'): 
     };
   }
   const cluster = counted.map(({ batch }) => clusterLabel(batch, clusterBy));
-  if (new Set(cluster).size < fewestClusters) {
+  const groups = new Set(cluster).size;
+  if (groups < fewestClusters) {
     return { ...about, kind: 'counts', reason: clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs' };
   }
   const answer = rememberedProportion({ events, trials, cluster });
   if (answer.kind === 'cannot-compute') return { ...about, kind: 'counts', reason: 'not-enough-data' };
   return {
     ...about,
+    ...(groups < fewGroups ? { marks: [...about.marks, 'few-groups' as const] } : {}),
     kind: 'figure',
     value: 100 * answer.estimate,
     interval: shownInterval(answer.interval, 100),

@@ -17,7 +17,7 @@ import { clusterLabel, commonMarks, leftOutOf, sizeOf } from './figure-ground';
 import type { JudgedBatch } from './judged-batch';
 
 const ratioSource =
-  'Cochran (1977), Sampling Techniques, 3rd edition: ratio estimator over clusters, t interval (from memory)';
+  'Cochran (1977), Sampling Techniques, 3rd edition: ratio estimator over clusters; interval by the jackknife over clusters with the degrees of freedom of Bell & McCaffrey (2002), Survey Methodology 28:169-181 (citations from memory)';
 /** The Gregorian mean, as in the yield of one batch of logs. */
 const daysPerYear = 365.2425;
 
