@@ -16,8 +16,11 @@ import {
 } from '@/lib/records/treatment/treatment.input';
 import type { FormState } from '@/lib/ui/form/field-spec';
 import { toFormState } from '@/lib/ui/form/to-form-state';
+import { workedOut } from '@/lib/ui/form/worked-out';
 
 export async function startTreatmentAction(_state: FormState, data: FormData): Promise<FormState> {
+  const sums = await workedOut(data);
+  if (sums !== undefined) return sums;
   const result = await runForm(startTreatmentInput, startTreatment, data);
   if (result.kind === 'ok') redirect(`/treatments/${result.value.id}`);
   return toFormState('treatments', data, result);

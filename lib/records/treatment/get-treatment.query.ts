@@ -42,6 +42,7 @@ export async function getTreatment(context: ReadContext, id: string, now: Date) 
     ...facts,
     waterMillilitres: run.waterMillilitres,
     limeGrams: run.limeGrams,
+    loadGrams: run.loadGrams,
     note: run.note,
     readings,
     window,

@@ -20,6 +20,7 @@ export async function prepareTreatment({ db, now }: WriteContext, input: Fields)
   const method = await db.method.findFirst({ where: { id: input.methodId, voidedAt: null } });
   if (!site || !method) return notFound;
   if (method.kind === 'untreated') return invalid('methodId', 'nothing-to-treat');
+  if (input.lime !== null && method.kind !== 'cold_lime_soak') return invalid('lime', 'lime-soak-only');
   const startedAt = momentInstant(input.startedAt, site.timeZone);
   const endedAt = input.endedAt === null ? null : momentInstant(input.endedAt, site.timeZone);
   if (isFuture(startedAt, now)) return invalid('startedAt', 'future-date');
@@ -32,6 +33,7 @@ export async function prepareTreatment({ db, now }: WriteContext, input: Fields)
     endedAt,
     waterMillilitres: input.water,
     limeGrams: input.lime,
+    loadGrams: input.load,
     loadCelsiusAtSpawning: input.loadCelsiusAtSpawning,
     note: input.note,
   };

@@ -19,6 +19,8 @@ const runFields = {
   endedAt: optionalMomentField,
   water: optionalVolumeField(),
   lime: optionalMassField({ zero: true }),
+  /** Material as it was put in, before it took up water. */
+  load: optionalMassField(),
   loadCelsiusAtSpawning: optionalCelsiusField(),
   note: optionalTextField(),
 };

@@ -7,8 +7,11 @@ import { unclearLines } from './unclear-lines';
 export const containerShapes = ['box', 'bucket', 'cylinder', 'flat_bag'] as const;
 export type ContainerShape = (typeof containerShapes)[number];
 
+type Measure =
+  `plan.${'length' | 'width' | 'height' | 'topDiameter' | 'bottomDiameter' | 'diameter' | 'flatWidth'}`;
+
 /** The measures that a shape asks for, as field names. */
-export const measuresOf: Readonly<Record<ContainerShape, readonly string[]>> = {
+export const measuresOf: Readonly<Record<ContainerShape, readonly Measure[]>> = {
   box: ['plan.length', 'plan.width', 'plan.height'],
   bucket: ['plan.topDiameter', 'plan.bottomDiameter', 'plan.height'],
   cylinder: ['plan.diameter', 'plan.height'],

@@ -1,39 +1,44 @@
 import { getTranslations } from 'next-intl/server';
-import type { MassUnit, TemperatureUnit, VolumeUnit } from '@/lib/database/generated/enums';
+import type { MassUnit, MethodKind, TemperatureUnit, VolumeUnit } from '@/lib/database/generated/enums';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
-import { massUnits } from '../form/mass-units';
-import { temperatureUnits, volumeUnits } from '../form/person-units';
+import { temperatureUnits } from '../form/person-units';
 import { sentenceCase } from '../format/sentence-case';
 import { correctionFields } from '../history/correction-fields';
+import type { SumKind } from '../sums/work-out';
+import { bathFields } from './bath-fields';
 
 type Options = {
   readonly kind: 'start' | 'correct';
+  readonly methodKind: MethodKind;
   readonly sites: readonly ChoiceOption[];
-  readonly methods: readonly ChoiceOption[];
+  /** Where the method can be changed in the form; starting chooses it beforehand. */
+  readonly methods?: readonly ChoiceOption[];
   readonly days: readonly ChoiceOption[];
   readonly person: { massUnit: MassUnit; temperatureUnit: TemperatureUnit; volumeUnit: VolumeUnit };
+  readonly sums?: (ask: { name: string; kinds: readonly SumKind[]; heading: string }) => FieldSpec;
 };
 
-export async function treatmentFields({ kind, sites, methods, days, person }: Options): Promise<FieldSpec[]> {
+type Care = 'lime' | 'heat' | 'burner' | 'lifting' | 'disposal';
+
+/** The dangers of each method, said where the step is taken. */
+const careOf: Readonly<Record<MethodKind, readonly Care[]>> = {
+  hot_water_bath: ['heat', 'burner', 'lifting'],
+  cold_lime_soak: ['lime', 'disposal', 'lifting'],
+  cold_ferment: ['lifting'],
+  steam: ['heat', 'burner', 'lifting'],
+  untreated: [],
+};
+
+/** A load that was heated has to cool before spawn goes in. */
+const heated: ReadonlySet<MethodKind> = new Set(['hot_water_bath', 'steam']);
+
+/** The form of a treatment run: only what its method has, the cautions of that method, and its sums. */
+export async function treatmentFields(ask: Options): Promise<FieldSpec[]> {
+  const { kind, methodKind, sites, methods, days, person, sums } = ask;
   const t = await getTranslations('treatments');
   const common = await getTranslations('common');
   const label = (name: Parameters<typeof t>[0]) => sentenceCase(t(name));
-  return [
-    { kind: 'select', name: 'siteId', label: label('fields.siteId'), options: sites },
-    { kind: 'select', name: 'methodId', label: label('fields.methodId'), options: methods },
-    {
-      kind: 'caution',
-      name: 'care',
-      title: common('caution.title'),
-      lines: [t('care.lime'), t('care.heat'), t('care.burner'), t('care.lifting'), common('caution.rule')],
-    },
-    {
-      kind: 'moment',
-      name: 'startedAt',
-      label: label('fields.startedAt'),
-      hint: t('hints.startedAt'),
-      quick: days,
-    },
+  const over: FieldSpec[] = [
     {
       kind: 'moment',
       name: 'endedAt',
@@ -42,29 +47,46 @@ export async function treatmentFields({ kind, sites, methods, days, person }: Op
       quick: days,
       optional: true,
     },
+    ...(heated.has(methodKind)
+      ? [
+          {
+            kind: 'temperature',
+            name: 'loadCelsiusAtSpawning',
+            label: label('fields.loadCelsiusAtSpawning'),
+            hint: t('hints.loadCelsiusAtSpawning'),
+            units: temperatureUnits(person.temperatureUnit),
+            optional: true,
+          } satisfies FieldSpec,
+        ]
+      : []),
+  ];
+  const care = careOf[methodKind];
+  return [
+    { kind: 'select', name: 'siteId', label: label('fields.siteId'), options: sites },
+    methods === undefined
+      ? { kind: 'hidden', name: 'methodId' }
+      : { kind: 'select', name: 'methodId', label: label('fields.methodId'), options: methods },
+    ...(care.length === 0
+      ? []
+      : [
+          {
+            kind: 'caution',
+            name: 'care',
+            title: common('caution.title'),
+            lines: [...care.map((one) => t(`care.${one}`)), common('caution.rule')],
+          } satisfies FieldSpec,
+        ]),
     {
-      kind: 'volume',
-      name: 'water',
-      label: label('fields.water'),
-      units: volumeUnits(person.volumeUnit),
-      optional: true,
+      kind: 'moment',
+      name: 'startedAt',
+      label: label('fields.startedAt'),
+      hint: t('hints.startedAt'),
+      quick: days,
     },
-    {
-      kind: 'mass',
-      name: 'lime',
-      label: label('fields.lime'),
-      hint: t('hints.lime'),
-      units: massUnits(person.massUnit),
-      optional: true,
-    },
-    {
-      kind: 'temperature',
-      name: 'loadCelsiusAtSpawning',
-      label: label('fields.loadCelsiusAtSpawning'),
-      hint: t('hints.loadCelsiusAtSpawning'),
-      units: temperatureUnits(person.temperatureUnit),
-      optional: true,
-    },
+    ...(await bathFields(methodKind, person, sums)),
+    ...(kind === 'correct'
+      ? over
+      : [{ kind: 'group', name: 'over', legend: t('groups.over'), folded: true, fields: over } as const]),
     {
       kind: 'text',
       name: 'code',

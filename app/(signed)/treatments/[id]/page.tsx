@@ -56,6 +56,10 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
           },
           ...optional(t('columns.window'), await windowText(run.window, actor.temperatureUnit)),
           ...optional(
+            t('columns.load'),
+            run.loadGrams === null ? null : formatMass(run.loadGrams, actor.massUnit, locale),
+          ),
+          ...optional(
             t('columns.water'),
             run.waterMillilitres === null
               ? null

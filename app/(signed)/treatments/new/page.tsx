@@ -1,3 +1,5 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -5,43 +7,64 @@ import { newId } from '@/lib/base/new-id';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
+import { listTreatments } from '@/lib/records/treatment/list-treatments.query';
+import { treatmentFilterInput } from '@/lib/records/treatment/treatment-filter.input';
+import { addressValues } from '@/lib/ui/form/address-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { nowValues } from '@/lib/ui/form/moment-values';
-import { namedOptions } from '@/lib/ui/form/named-options';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { NotThere } from '@/lib/ui/page/not-there';
+import { loadSums } from '@/lib/ui/sums/load-sums';
+import { MethodChips } from '@/lib/ui/treatments/method-chips';
 import { treatmentFields } from '@/lib/ui/treatments/treatment-fields';
 import { startTreatmentAction } from '../actions';
 
-export default async function NewTreatmentPage() {
+export default async function NewTreatmentPage({ searchParams }: PageProps<'/treatments/new'>) {
   const actor = await requireActor('coordinator', 'member');
-  const { methods, sites } = await readAs(actor, async (context) => ({
+  const address = await searchParams;
+  const { methods, sites, last } = await readAs(actor, async (context) => ({
     methods: (await listChoices(context)).methods.filter((method) => method.kind !== 'untreated'),
     sites: await listSites(context),
+    last: (await listTreatments(context, treatmentFilterInput.parse({}))).runs[0],
   }));
+  // Asked for by id or by kind, else as last time.
+  const method =
+    methods.find(({ id }) => id === address.method) ??
+    methods.find(({ kind }) => kind === address.methodKind) ??
+    methods.find(({ kind }) => kind === last?.method.kind) ??
+    methods[0];
+  if (method === undefined) return <NotThere />;
   const t = await getTranslations('treatments');
+  const s = await getTranslations('sums');
   const now = new Date();
   const timeZone = sites[0]?.timeZone ?? actor.networkTimeZone;
+  const fields = await treatmentFields({
+    kind: 'start',
+    methodKind: method.kind,
+    sites: sites.map((site) => ({ value: site.id, label: site.name })),
+    days: await recentDays(todayInZone(timeZone, now)),
+    person: actor,
+    sums: await loadSums(actor),
+  });
   return (
     <RecordForm
+      key={method.id}
       action={startTreatmentAction}
-      heading={t('new')}
-      fields={
-        await treatmentFields({
-          kind: 'start',
-          sites: sites.map((site) => ({ value: site.id, label: site.name })),
-          methods: namedOptions(methods, actor.language),
-          days: await recentDays(todayInZone(timeZone, now)),
-          person: actor,
-        })
-      }
+      heading={t('newOf', { method: method[actor.language] })}
+      fields={fields}
       values={{
-        id: newId(),
         siteId: sites.length === 1 ? (sites[0]?.id ?? '') : '',
         ...nowValues('startedAt', now, timeZone),
+        ...addressValues(fields, address),
+        methodId: method.id,
+        id: newId(),
       }}
       submitLabel={t('submitNew')}
       words={await loadFormWords()}
-    />
+      after={<Link href={'/sums?what=lime' as Route}>{s('link')}</Link>}
+    >
+      <MethodChips methods={methods} chosen={method.id} language={actor.language} />
+    </RecordForm>
   );
 }

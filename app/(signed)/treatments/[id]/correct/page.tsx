@@ -1,14 +1,13 @@
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { readerLocale } from '@/lib/base/reader-locale';
 import { todayInZone } from '@/lib/growing/calendar-date';
-import { numberFieldText } from '@/lib/growing/format-quantity';
 import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { getTreatment } from '@/lib/records/treatment/get-treatment.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { massValues } from '@/lib/ui/form/mass-units';
+import { celsiusValues, volumeValues } from '@/lib/ui/form/measure-values';
 import { momentValues } from '@/lib/ui/form/moment-values';
 import { namedOptions } from '@/lib/ui/form/named-options';
 import { recentDays } from '@/lib/ui/form/recent-days';
@@ -36,6 +35,7 @@ export default async function CorrectTreatmentPage({ params }: PageProps<'/treat
       fields={
         await treatmentFields({
           kind: 'correct',
+          methodKind: run.method.kind,
           sites: sites.map((site) => ({ value: site.id, label: site.name })),
           methods: namedOptions(methods, actor.language),
           days: await recentDays(todayInZone(zone, now)),
@@ -51,19 +51,10 @@ export default async function CorrectTreatmentPage({ params }: PageProps<'/treat
         note: run.note ?? '',
         ...momentValues('startedAt', run.startedAt, zone),
         ...momentValues('endedAt', run.endedAt, zone),
-        ...(run.waterMillilitres === null
-          ? {}
-          : {
-              water: numberFieldText(run.waterMillilitres / 1000, readerLocale(actor), 3),
-              water__unit: 'L',
-            }),
+        ...volumeValues('water', run.waterMillilitres, actor),
         ...massValues('lime', run.limeGrams, actor),
-        ...(run.loadCelsiusAtSpawning === null
-          ? {}
-          : {
-              loadCelsiusAtSpawning: String(run.loadCelsiusAtSpawning),
-              loadCelsiusAtSpawning__unit: 'celsius',
-            }),
+        ...massValues('load', run.loadGrams, actor),
+        ...celsiusValues('loadCelsiusAtSpawning', run.loadCelsiusAtSpawning, actor),
       }}
       submitLabel={t('submitCorrect')}
       words={await loadFormWords()}
