@@ -1,19 +1,10 @@
 import 'server-only';
 import { getLocale } from 'next-intl/server';
-import type { Failure, FieldError, Question } from '@/lib/base/result';
-import { writtenValues } from '../format/written-values';
-import { type DynamicWords, dynamicWords } from '../i18n/dynamic-words';
+import type { Failure } from '@/lib/base/result';
+import { dynamicWords } from '../i18n/dynamic-words';
 import { getReaderUnits } from '../i18n/reader-units';
 import type { FormState } from './field-spec';
-
-/** The label of a field in its area's catalogue, indexes dropped: `components.0.grams` is `components.grams`. */
-function labelOf(words: DynamicWords, area: string, field: string): string {
-  const key = `${area}.fields.${field
-    .split('.')
-    .filter((part) => !/^\d+$/.test(part))
-    .join('.')}`;
-  return words.has(key) ? words(key) : field;
-}
+import { problemText } from './problem-text';
 
 /** Everything typed, to be shown again; passwords are the one exception. */
 export function postedValues(data: FormData): FormState['values'] {
@@ -31,14 +22,7 @@ export async function toFormState(area: string, data: FormData, failure: Failure
   const words = await dynamicWords();
   const locale = await getLocale();
   const units = await getReaderUnits();
-  const sentence = (group: 'errors' | 'questions', problem: FieldError | Question): string => {
-    const key = `${group}.${problem.code}`;
-    const values = {
-      label: problem.field === '' ? '' : labelOf(words, area, problem.field),
-      ...writtenValues(problem.values ?? {}, units, locale),
-    };
-    return words.has(key) ? words(key, values) : `${values.label}: ${problem.code}`;
-  };
+  const sentence = problemText({ words, locale, units }, area);
   const values = postedValues(data);
   switch (failure.kind) {
     case 'invalid':
