@@ -22,6 +22,9 @@ export default async function TodayPage() {
       <p className="quiet">{formatDateWithWeekday(todayInZone(actor.networkTimeZone, now), locale)}</p>
       <p className="chips">
         <ButtonLink href="/weighings/new">{t('weigh')}</ButtonLink>
+        <ButtonLink href={'/batches/new?repeat=last' as Route} plain>
+          {t('repeatBatch')}
+        </ButtonLink>
         <ButtonLink href={'/batches/new' as Route} plain>
           {t('startBatch')}
         </ButtonLink>

@@ -16,6 +16,7 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
   const { batch, next, today } = page;
   const isBed = batch.containerKind === 'bed';
   const to = (path: string) => `/batches/${batch.id}/${path}` as Route;
+  const repeat = { href: `/batches/new?repeat=${batch.id}` as Route, text: t('repeat.this') };
   const links = {
     weigh: { href: `/weighings/new?batch=${batch.id}` as Route, text: t('do.weigh') },
     check: { href: to('checks/new'), text: t('do.check') },
@@ -28,6 +29,7 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
     { href: to('looks/new'), text: t('do.lookOther') },
     ...(batch.containerKind === 'bed' ? [{ href: to('layers/new'), text: t('do.layers') }] : []),
     { href: to('second-life'), text: t('do.secondLife') },
+    ...(batch.secondLife ? [] : [repeat]),
   ];
   if (batch.closedOn !== null)
     return (
@@ -40,6 +42,11 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
           <ButtonLink href={to('reopen')} plain>
             {t('do.reopen')}
           </ButtonLink>
+          {batch.secondLife ? null : (
+            <ButtonLink href={repeat.href} plain>
+              {repeat.text}
+            </ButtonLink>
+          )}
         </p>
       </section>
     );

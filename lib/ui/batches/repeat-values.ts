@@ -6,7 +6,7 @@ import { massValues } from '../form/mass-units';
 import { batchValues } from './batch-values';
 
 /** What belongs to the old batch alone and is never carried over. */
-const ownOnly = /^(id|revision|note|inoculatedOn__\w+)$/;
+const ownOnly = /^(id|revision|note|startedById|inoculatedOn__\w+)$/;
 
 /** The single mass of a batch that was filled from one material, as the mass filled: the one box to weigh into. */
 function oneFilledMass({ batch }: RepeatView, reader: MassReader): Record<string, string> {

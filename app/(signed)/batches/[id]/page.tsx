@@ -12,6 +12,7 @@ import { BatchLives } from '@/lib/ui/batches/batch-lives';
 import { BatchSteps } from '@/lib/ui/batches/batch-steps';
 import { BatchStory } from '@/lib/ui/batches/batch-story';
 import { BedLayers } from '@/lib/ui/batches/bed-layers';
+import { StartedNext } from '@/lib/ui/batches/started-next';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
@@ -45,6 +46,7 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
     <>
       <Heading text={t('page.heading', { code: batch.code })} />
       {saved === undefined ? null : <Notice>{t(`page.saved.${saved}`, { code: batch.code })}</Notice>}
+      {saved === 'yes' ? <StartedNext batch={batch} /> : null}
       {batch.voidReason === null ? null : (
         <Notice tone="watch">{t('page.voided', { reason: batch.voidReason })}</Notice>
       )}

@@ -1,0 +1,17 @@
+import type { Route } from 'next';
+import { getTranslations } from 'next-intl/server';
+import type { BatchView } from '@/lib/records/batch/batch-view';
+import { ButtonLink } from '../page/button-link';
+
+/** What comes after a batch was saved: the next one, just like it. */
+export async function StartedNext({ batch }: { batch: Pick<BatchView, 'id' | 'secondLife'> }) {
+  const t = await getTranslations('batches.repeat');
+  if (batch.secondLife) return null;
+  return (
+    <p className="chips no-print">
+      <ButtonLink href={`/batches/new?repeat=${batch.id}` as Route} plain>
+        {t('this')}
+      </ButtonLink>
+    </p>
+  );
+}
