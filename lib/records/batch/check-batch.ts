@@ -60,7 +60,7 @@ export function checkBatch(
   const errors: FieldError[] = [];
   if (input.inoculatedOn > options.today) errors.push({ field: 'inoculatedOn', code: 'future-date' });
   if (!options.secondLife && !input.components.some(({ role }) => role === 'substrate'))
-    errors.push({ field: 'components.0.lotId', code: 'missing' });
+    errors.push({ field: 'components.0.lotId', code: 'missing-choice' });
   const lots = input.spawn.map(({ lotId }) => lotId);
   const twice = lots.findIndex((lotId, index) => lots.indexOf(lotId) < index);
   if (twice >= 0) errors.push({ field: `spawn.${twice}.lotId`, code: 'chosen-twice' });

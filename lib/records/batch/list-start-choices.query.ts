@@ -35,6 +35,11 @@ export async function listStartChoices(context: ReadContext, proposedRunId: stri
     orderBy: [{ startedAt: 'desc' }, { id: 'desc' }],
     take: mostRuns,
   });
+  // Who may be named as having started a batch, at any of the actor's open sites.
+  const colleagues = await db.$queryRaw<{ id: string; name: string }[]>`
+    select distinct one.person_id::text as id, one.person_name as name
+    from unnest(${sites.map(({ id }) => id)}::uuid[]) as site (id), app.site_colleagues(site.id) as one
+    order by name, id`;
   const missing = proposedRunId !== null && !latest.some(({ id }) => id === proposedRunId);
   const runs = missing
     ? [
@@ -48,6 +53,7 @@ export async function listStartChoices(context: ReadContext, proposedRunId: stri
   const named = (row: { nameEn: string; nameEs: string }): LocalName => ({ en: row.nameEn, es: row.nameEs });
   return {
     ...choices,
+    colleagues,
     sites: sites.map(({ id, name, timeZone }) => ({ id, name, timeZone })),
     substrateLots: lots.map((lot) => ({
       id: lot.id,

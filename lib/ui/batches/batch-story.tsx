@@ -63,13 +63,15 @@ export async function BatchStory({ page, language, unit }: Props) {
                   {one.voidReason === null ? (
                     <>
                       {followUp(one)}
-                      {one.note === null ? '' : `. ${one.note}`}{' '}
-                      <Link href={`/batches/${batch.id}/follow-ups/${one.id}/correct` as Route}>
-                        {common('correct')}
-                      </Link>{' '}
-                      <Link href={`/void/finding-follow-up/${one.id}?back=/batches/${batch.id}` as Route}>
-                        {common('void')}
-                      </Link>
+                      {one.note === null ? '' : `. ${one.note}`}
+                      <span className="record-links">
+                        <Link href={`/batches/${batch.id}/follow-ups/${one.id}/correct` as Route}>
+                          {common('correct')}
+                        </Link>{' '}
+                        <Link href={`/void/finding-follow-up/${one.id}?back=/batches/${batch.id}` as Route}>
+                          {common('void')}
+                        </Link>
+                      </span>
                     </>
                   ) : (
                     <s>{followUp(one)}</s>

@@ -21,6 +21,8 @@ type Ask = {
   readonly sums?: (ask: { name: string; kinds: readonly SumKind[]; heading: string }) => FieldSpec;
   /** Code of the batch that is repeated: what changes from one to the next is asked first. */
   readonly copiedFrom?: string;
+  /** A correction that names nobody leaves who did it as it was. */
+  readonly correcting?: boolean;
 };
 
 /**
@@ -28,7 +30,7 @@ type Ask = {
  * the other way round. Only the fields of its container kind; what is rarely needed is folded.
  */
 export async function startFields(ask: Ask): Promise<FieldSpec[]> {
-  const { container, options, days, massUnit, componentRows, layers, sums, copiedFrom } = ask;
+  const { container, options, days, massUnit, componentRows, layers, sums, copiedFrom, correcting } = ask;
   const t = await getTranslations('batches');
   const s = await getTranslations('sums.resultOf');
   const label = (name: Parameters<typeof t>[0]) => sentenceCase(t(name));
@@ -80,6 +82,14 @@ export async function startFields(ask: Ask): Promise<FieldSpec[]> {
       legend: t('groups.moreSpawn'),
       folded: true,
       fields: await spawnFields(1, options, massUnit),
+    },
+    {
+      kind: 'select',
+      name: 'startedById',
+      label: label('fields.startedById'),
+      options: options.colleagues,
+      emptyLabel: t(correcting ? 'starterAsItWas' : 'starterIsMe'),
+      optional: true,
     },
     { kind: 'paragraph', name: 'note', label: label('fields.note'), optional: true },
     { kind: 'hidden', name: 'containerKind' },

@@ -14,6 +14,8 @@ export type StartOptions = {
   readonly treatments: readonly ChoiceOption[];
   readonly spawn: readonly ChoiceOption[];
   readonly woods: readonly ChoiceOption[];
+  /** People of the actor's sites, one of whom started the batch. */
+  readonly colleagues: readonly ChoiceOption[];
 };
 
 /** The lists of the batch form in the reader's words; one list offers recorded runs and methods without a run. */
@@ -45,6 +47,7 @@ export async function startOptions(choices: StartChoices, language: Language): P
       value: lot.id,
       label: `${lot.species[language]} · ${lot.code}`,
     })),
+    colleagues: choices.colleagues.map(({ id, name }) => ({ value: id, label: name })),
     woods: logWoods.map((wood) => ({ value: String(wood.fiaCode), label: wood.name[language] })),
   };
 }

@@ -26,7 +26,7 @@ const start = (actor: Actor, raw: unknown, options: WriteOptions = {}) =>
 describe('what cannot be', () => {
   it.each([
     ['a day to come', { inoculatedOn: '2026-05-21' }, 'inoculatedOn', 'future-date'],
-    ['no component', { components: [] }, 'components.0.lotId', 'missing'],
+    ['no component', { components: [] }, 'components.0.lotId', 'missing-choice'],
     ['no number of units', { unitCount: '' }, 'unitCount', 'missing'],
     ['moisture of 100 %', { moisturePercent: '100' }, 'moisturePercent', 'moisture-hundred'],
     ['measured moisture without a figure', { moisturePercent: '' }, 'moisturePercent', 'missing'],
@@ -44,6 +44,16 @@ describe('what cannot be', () => {
     expect(await start(people.member, bags(changes))).toMatchObject({
       kind: 'invalid',
       errors: [{ field, code }],
+    });
+  });
+
+  it('a missing material is asked for together with everything else that is missing', async () => {
+    expect(await start(people.member, bags({ components: [], unitCount: '', siteId: '' }))).toMatchObject({
+      errors: expect.arrayContaining([
+        { field: 'components.0.lotId', code: 'missing-choice' },
+        { field: 'unitCount', code: 'missing' },
+        { field: 'siteId', code: 'missing-choice' },
+      ]),
     });
   });
 

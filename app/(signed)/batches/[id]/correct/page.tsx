@@ -59,13 +59,17 @@ export default async function CorrectBatchPage({ params, searchParams }: PagePro
             })
           : [
               ...(batch.secondLife ? await sourceFields(from, [0, 1, 2]) : []),
-              ...(await startFields({ container, options, days, massUnit: actor.massUnit, componentRows })),
+              ...(await startFields({
+                ...{ container, options, days, massUnit: actor.massUnit, componentRows },
+                correcting: true,
+              })),
             ]),
         ...(await correctionFields()),
       ]}
       values={{
         ...startDefaults(container),
         ...batchValues(batch, sources, actor),
+        startedById: batch.startedById ?? '',
         containerKind: container,
         ...(container === 'bed' ? { unitCount: '1' } : {}),
       }}
