@@ -4,6 +4,8 @@ import { demoPassword, storyCoordinator, storyFunder } from '@/seed/story/people
 export const ives = 'ives@larkmoor.example';
 /** Works where no other test writes. */
 export const odell = 'odell@larkmoor.example';
+/** Writes the quick entries. */
+export const corin = 'corin@larkmoor.example';
 export const rocio = 'rocio@larkmoor.example';
 export const wren = storyCoordinator.email;
 export const teal = storyFunder.email;

@@ -1,9 +1,8 @@
 'use client';
 
-import { errorOf, type FieldContext, textOf } from '../form/field-context';
-import { fieldId } from '../form/field-id';
-import { FieldSet } from '../form/fields/field-set';
+import type { FieldContext } from '../form/field-context';
 import { checkCheck, quickCheckKinds } from './check-check';
+import { ChoiceTiles } from './choice-tiles';
 import { QuickDay } from './quick-day';
 import { QuickEntry } from './quick-entry';
 import type { QuickProps } from './quick-props';
@@ -16,23 +15,12 @@ export function QuickCheck(props: QuickProps) {
   const label = { ...words.checkKind, all_clean: words.check.allClean };
   const fields = (context: FieldContext, today: string) => (
     <>
-      <FieldSet spec={{ name: 'kind', label: words.fields.kind }} context={context}>
-        <div className="tiles">
-          {quickCheckKinds.map((kind, index) => (
-            <label key={kind} className="choice tile">
-              <input
-                id={index === 0 ? fieldId('kind') : undefined}
-                type="radio"
-                name="kind"
-                value={kind}
-                defaultChecked={kind === textOf(context, 'kind')}
-                aria-invalid={errorOf(context, 'kind') === undefined ? undefined : true}
-              />
-              <span>{label[kind]}</span>
-            </label>
-          ))}
-        </div>
-      </FieldSet>
+      <ChoiceTiles
+        name="kind"
+        label={words.fields.kind}
+        tiles={quickCheckKinds.map((value) => ({ value, label: label[value] }))}
+        context={context}
+      />
       <QuickDay
         name="checkedOn"
         label={words.fields.checkedOn}

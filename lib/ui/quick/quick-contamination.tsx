@@ -2,13 +2,13 @@
 
 import { findingActions } from '@/lib/growing/vocabulary';
 import type { FieldContext } from '../form/field-context';
-import { ChoiceField } from '../form/fields/choice-field';
 import { NumberField } from '../form/fields/number-field';
 import { ParagraphField } from '../form/fields/paragraph-field';
 import { TextField } from '../form/fields/text-field';
 import { Caution } from '../page/caution';
 import { checkFinding } from './check-finding';
 import { dayText } from './checked-entry';
+import { ChoiceTiles } from './choice-tiles';
 import { fillPlaces } from './fill-places';
 import { FoldedWhen } from './folded-when';
 import { QuickDay } from './quick-day';
@@ -38,14 +38,12 @@ export function QuickContamination(props: QuickProps) {
         spec={{ kind: 'whole', name: 'units', label: labels.units, hint: words.finding.unitsHint }}
         context={context}
       />
-      <ChoiceField
-        spec={{
-          kind: 'radio',
-          name: 'action',
-          label: labels.action,
-          options: findingActions.map((value) => ({ value, label: words.action[value] })),
-        }}
+      <ChoiceTiles
+        name="action"
+        label={labels.action}
+        tiles={findingActions.map((value) => ({ value, label: words.action[value] }))}
         context={context}
+        two
       />
       <Caution title={words.caution.title} lines={words.caution.lines} />
       <FoldedWhen summary={when(today)} names={['stage', 'foundOn']} context={context}>
