@@ -1,13 +1,8 @@
-import { readerLocale } from '@/lib/base/reader-locale';
-import { numberFieldText } from '@/lib/growing/format-quantity';
 import type { LinkedBatch } from '@/lib/records/batch/batch-links';
 import type { BatchView } from '@/lib/records/batch/batch-view';
 import { dateValues } from '../form/date-values';
 import { type MassReader, massValues } from '../form/mass-units';
-
-function lengthValues(name: string, millimetres: number | null): Record<string, string> {
-  return millimetres === null ? {} : { [name]: String(millimetres), [`${name}__unit`]: 'mm' };
-}
+import { areaValues, lengthValues } from '../form/measure-values';
 
 /** The mass filled as it was typed: empty where it is only the sum of parts weighed as filled. */
 function filledGrams(batch: BatchView): number | null {
@@ -36,18 +31,14 @@ export function batchValues(
     filledWith: 'substrate_only',
     moistureSource: batch.moistureSource,
     moisturePercent: batch.moistureSource === 'measured' ? String(batch.moisturePercent) : '',
-    ...lengthValues('logDiameter', batch.logDiameterMm),
-    ...lengthValues('logLength', batch.logLengthMm),
+    ...lengthValues('logDiameter', batch.logDiameterMm, reader),
+    ...lengthValues('logLength', batch.logLengthMm, reader),
     ...massValues('logGreenMass', batch.logGreenGrams, reader),
     logWoodCode: batch.logWoodCode === null ? '' : String(batch.logWoodCode),
+    ...areaValues('bedArea', batch.bedAreaCm2, reader),
     note: batch.note ?? '',
     way: batch.secondLifeWay ?? '',
   };
-  if (batch.bedAreaCm2 !== null)
-    Object.assign(values, {
-      bedArea: numberFieldText(batch.bedAreaCm2 / 10_000, readerLocale(reader), 4),
-      bedArea__unit: 'm2',
-    });
   for (const [row, one] of batch.components.entries()) {
     const name = `components.${row}`;
     Object.assign(values, massValues(`${name}.mass`, one.grams, reader), {

@@ -3,6 +3,7 @@ import type { MassUnit } from '@/lib/database/generated/enums';
 import { moistureSources } from '@/lib/growing/vocabulary';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { massUnits } from '../form/mass-units';
+import { lengthUnits } from '../form/person-units';
 import { sentenceCase } from '../format/sentence-case';
 import { correctionFields } from '../history/correction-fields';
 
@@ -57,7 +58,7 @@ export async function substrateLotFields({ kind, materials, days, massUnit }: Op
       name: 'cutLength',
       label: label('fields.cutLength'),
       hint: t('hints.cutLength'),
-      units: ['cm', 'in', 'mm'].map((unit) => ({ value: unit, label: unit })),
+      units: lengthUnits(massUnit),
       optional: true,
     },
     {

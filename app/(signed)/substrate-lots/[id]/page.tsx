@@ -5,6 +5,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { getSubstrateLot } from '@/lib/records/substrate-lot/get-substrate-lot.query';
 import { formatDate } from '@/lib/ui/format/date-text';
+import { formatLength } from '@/lib/ui/format/length-text';
 import { lotMoisture } from '@/lib/ui/lots/lot-moisture';
 import { LotUses } from '@/lib/ui/lots/lot-uses';
 import { Receipts } from '@/lib/ui/lots/receipts';
@@ -37,7 +38,10 @@ export default async function SubstrateLotPage({ params }: PageProps<'/substrate
             t('columns.received'),
             lot.receivedGrams === null ? null : formatMass(lot.receivedGrams, actor.massUnit, locale),
           ),
-          ...optional(t('columns.cutLength'), lot.cutLengthMm === null ? null : `${lot.cutLengthMm / 10} cm`),
+          ...optional(
+            t('columns.cutLength'),
+            lot.cutLengthMm === null ? null : formatLength(lot.cutLengthMm, actor.massUnit, locale),
+          ),
           ...optional(t('columns.note'), lot.note),
         ]}
       />

@@ -2,8 +2,8 @@ import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { listSettings } from '@/lib/records/settings/list-settings.query';
-import { celsiusValues } from '@/lib/ui/form/celsius-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
+import { celsiusValues } from '@/lib/ui/form/measure-values';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { methodFields } from '@/lib/ui/settings/setting-fields';
@@ -28,8 +28,8 @@ export default async function MethodSettingPage({ params }: PageProps<'/settings
         revision: String(row.revision),
         nameEn: row.en,
         nameEs: row.es,
-        ...celsiusValues('minCelsius', row.minCelsius),
-        ...celsiusValues('maxCelsius', row.maxCelsius),
+        ...celsiusValues('minCelsius', row.minCelsius, actor),
+        ...celsiusValues('maxCelsius', row.maxCelsius, actor),
         minPh: text(row.minPh),
         minMinutes: text(row.minMinutes),
         maxMinutes: text(row.maxMinutes),

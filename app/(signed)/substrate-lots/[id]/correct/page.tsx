@@ -7,6 +7,7 @@ import { getSubstrateLot } from '@/lib/records/substrate-lot/get-substrate-lot.q
 import { dateValues } from '@/lib/ui/form/date-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { massValues } from '@/lib/ui/form/mass-units';
+import { lengthValues } from '@/lib/ui/form/measure-values';
 import { namedOptions } from '@/lib/ui/form/named-options';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
@@ -46,7 +47,7 @@ export default async function CorrectSubstrateLotPage({ params }: PageProps<'/su
         note: lot.note ?? '',
         ...dateValues('receivedOn', lot.receivedOn),
         ...massValues('received', lot.receivedGrams, actor),
-        ...(lot.cutLengthMm === null ? {} : { cutLength: String(lot.cutLengthMm), cutLength__unit: 'mm' }),
+        ...lengthValues('cutLength', lot.cutLengthMm, actor),
       }}
       submitLabel={t('submitCorrect')}
       words={await loadFormWords()}
