@@ -5,8 +5,6 @@ import { submit } from './fill';
 import { type FormPage, formPages } from './form-addresses';
 import { expect, type OpenAs, test } from './people';
 
-/** Not reachable in a demo: the one-time link of the first coordinator ends with the first network. */
-const notInDemo = ['/setup/[token]'];
 const typed = 'Kept as typed: ñ 🍄 <b>&amp;';
 const form = 'main form.record-form';
 
@@ -68,7 +66,9 @@ function routesWithForms(): string[] {
   const root = path.resolve(import.meta.dirname, '../../app');
   return readdirSync(root, { recursive: true, encoding: 'utf8' })
     .filter((file) => path.basename(file) === 'page.tsx')
-    .filter((file) => readFileSync(path.join(root, file), 'utf8').includes('<RecordForm'))
+    .filter((file) =>
+      /<(RecordForm|Quick(Harvest|Contamination|Check))\b/.test(readFileSync(path.join(root, file), 'utf8')),
+    )
     .map(
       (file) =>
         `/${file
@@ -77,7 +77,6 @@ function routesWithForms(): string[] {
           .filter((part) => !part.startsWith('('))
           .join('/')}`,
     )
-    .filter((route) => !notInDemo.includes(route))
     .sort();
 }
 

@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
 import type { Page } from '@playwright/test';
 import { submit } from './fill';
 import { ives, type OpenAs, wren } from './people';
@@ -27,9 +29,9 @@ async function linkOn(page: Page, start: string, pattern: RegExp): Promise<strin
 
 /** An address below the first record of a list. */
 function below(list: string, rest = ''): (page: Page) => Promise<string> {
-  const path = list.split('?')[0];
+  const folder = list.split('?')[0];
   return async (page) => {
-    const found = await linkOn(page, list, new RegExp(`^${path}/${uuid}$`));
+    const found = await linkOn(page, list, new RegExp(`^${folder}/${uuid}$`));
     if (found === undefined) throw new Error(`No record is linked on ${list}`);
     return found + rest;
   };
@@ -98,7 +100,14 @@ async function invitation(_page: Page, openAs: OpenAs): Promise<string> {
   return address;
 }
 
+/** The one-time link of a first coordinator, which the server of these tests leaves beside the sign-ins. */
+async function setupLink(): Promise<string> {
+  const folder = path.dirname(process.env.PINSET_SIGN_INS ?? '');
+  return (await readFile(path.join(folder, 'setup-link.txt'), 'utf8')).trim();
+}
+
 const containers = ['bag', 'bucket', 'tray', 'bed', 'log', 'block'] as const;
+const methods = ['hot_water_bath', 'cold_lime_soak', 'cold_ferment', 'steam'] as const;
 const entries = ['looks', 'findings', 'losses', 'checks'] as const;
 const voidable = ['look', 'finding', 'loss', 'check', 'weighing'] as const;
 const entryFinder = (kind: string, pattern: string) =>
@@ -114,6 +123,12 @@ export const formPages: readonly FormPage[] = [
     as: ives,
     find: async () => `/batches/new?container=${container}`,
   })),
+  {
+    route: '/batches/new',
+    name: 'a repeat of the last batch',
+    as: ives,
+    find: async () => '/batches/new?repeat=last',
+  },
   { route: '/batches/[id]/correct', as: wren, find: below(openBatch, '/correct') },
   { route: '/batches/[id]/close', as: ives, find: below(openBatch, '/close'), keeps: false },
   { route: '/batches/[id]/reopen', as: ives, find: below('/batches?state=closed', '/reopen'), keeps: false },
@@ -138,7 +153,12 @@ export const formPages: readonly FormPage[] = [
   { route: '/spawn-lots/new', as: wren },
   { route: '/spawn-lots/[id]/correct', as: wren, find: below('/spawn-lots', '/correct') },
   { route: '/spawn-lots/[id]/receive', as: wren, find: below('/spawn-lots', '/receive') },
-  { route: '/treatments/new', as: ives },
+  ...methods.map((method) => ({
+    route: '/treatments/new',
+    name: `a new ${method}`,
+    as: ives,
+    find: async () => `/treatments/new?methodKind=${method}`,
+  })),
   { route: '/treatments/[id]/correct', as: wren, find: below('/treatments', '/correct') },
   { route: '/treatments/[id]/readings/new', as: wren, find: below('/treatments', '/readings/new') },
   { route: '/treatments/[id]/end', as: wren, find: below('/treatments', '/end'), keeps: false },
@@ -156,6 +176,20 @@ export const formPages: readonly FormPage[] = [
       return found;
     },
   })),
+  {
+    route: '/settings/suitability/[id]',
+    as: wren,
+    find: async (page: Page) => {
+      const found = await linkOn(
+        page,
+        '/settings/suitability',
+        new RegExp(`^/settings/suitability/${uuid}$`),
+      );
+      if (found === undefined) throw new Error('No row of the table is linked');
+      return found;
+    },
+  },
+  { route: '/settings/suitability/new', as: wren },
   { route: '/reports/new', as: wren },
   ...voidable.map((kind) => ({
     route: '/void/[kind]/[id]',
@@ -166,4 +200,6 @@ export const formPages: readonly FormPage[] = [
   })),
   { route: '/sign-in' },
   { route: '/join/[token]', find: invitation },
+  { route: '/setup/[token]', find: setupLink },
+  ...(['harvest', 'contamination', 'check'] as const).map((kind) => ({ route: `/quick/${kind}`, as: ives })),
 ];
