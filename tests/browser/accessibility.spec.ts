@@ -1,44 +1,11 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect, ives, rocio, test, wren } from './people';
+import { readers } from './main-pages';
+import { expect, ives, test, wren } from './people';
 
 // Two runs of axe over a long table take their time on a busy machine.
 test.describe.configure({ timeout: 90_000 });
 
-const everybodys = ['/today', '/batches', '/batches/new', '/weighings', '/weighings/new', '/treatments'];
-const readers = [
-  {
-    language: 'en',
-    email: ives,
-    pages: [
-      ...everybodys,
-      '/treatments/new',
-      '/substrate-lots',
-      '/spawn-lots',
-      '/sites',
-      '/reports',
-      '/account',
-    ],
-  },
-  {
-    language: 'es',
-    email: rocio,
-    pages: [...everybodys, '/substrate-lots', '/spawn-lots', '/reports', '/account'],
-  },
-  {
-    language: 'en',
-    email: wren,
-    pages: [
-      '/comparison',
-      '/comparison/rows',
-      '/people',
-      '/people/invite',
-      '/settings',
-      '/reports/new',
-      '/sites/new',
-    ],
-  },
-];
 const widths = [320, 1280];
 
 async function expectNoViolations(page: Page): Promise<void> {

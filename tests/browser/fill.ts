@@ -32,5 +32,6 @@ export async function choose(page: Page, name: string, words: RegExp, nth = 0): 
 }
 
 export async function submit(page: Page): Promise<void> {
-  await page.locator('main form.record-form button[type="submit"]').click();
+  // Beside the button that saves there may be one that only works out sums.
+  await page.locator('main form.record-form button[type="submit"]:not([name="workOut"])').click();
 }
