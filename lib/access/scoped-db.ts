@@ -99,6 +99,18 @@ export function asPerson<T>(personId: string, ask: (db: ScopedDb) => Promise<T>)
   });
 }
 
+/** For the person within a network of theirs, before there is an actor; a network that is not theirs shows nothing. */
+export function asPersonIn<T>(
+  personId: string,
+  networkId: string,
+  ask: (db: ScopedDb) => Promise<T>,
+): Promise<T> {
+  return unscopedDatabase().$transaction(async (db) => {
+    await introduce(db, { personId, networkId });
+    return ask(db);
+  });
+}
+
 /** For nobody: only the look-up functions of the database answer here. */
 export function asNobody<T>(ask: (db: ScopedDb) => Promise<T>): Promise<T> {
   return unscopedDatabase().$transaction((db) => ask(db));

@@ -1,7 +1,10 @@
+import { z } from 'zod';
 import { newId } from '@/lib/base/new-id';
 import { correctCheckInput, recordCheckInput } from '@/lib/records/check/check.input';
 import { correctCheck } from '@/lib/records/check/correct-check.command';
 import { recordCheck } from '@/lib/records/check/record-check.command';
+import { takeEntryInput } from '@/lib/records/entry/entry.input';
+import { takeEntry } from '@/lib/records/entry/take-entry.command';
 import { correctFinding } from '@/lib/records/finding/correct-finding.command';
 import { correctFollowUp } from '@/lib/records/finding/correct-follow-up.command';
 import { correctFindingInput, recordFindingInput } from '@/lib/records/finding/finding.input';
@@ -42,6 +45,19 @@ export const batchEventRows: readonly OperationRow[] = [
     lookedOn: '2026-04-13',
     note: `looked again by ${actor.name}`,
   })),
+  command(
+    'records/entry/take-entry.command',
+    'yy---',
+    takeEntryInput.extend({ undoReason: z.string() }),
+    takeEntry,
+    (w, { personId, networkId }) => ({
+      ...{ id: newId(), key: newId(), kind: 'look', personId, networkId, confirmed: [] },
+      madeAt: '2026-06-01T12:00:00.000Z',
+      input: { batchId: w.batch, lookedOn: '2026-06-01' },
+      requestHash: 'a'.repeat(64),
+      undoReason: reason,
+    }),
+  ),
   command('records/finding/record-finding.command', 'yy---', recordFindingInput, recordFinding, (w) => ({
     ...finding,
     id: newId(),

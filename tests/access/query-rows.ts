@@ -6,11 +6,13 @@ import { listBatches } from '@/lib/records/batch/list-batches.query';
 import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
 import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
 import { listStartFacts } from '@/lib/records/batch/list-start-facts.query';
+import { compareEntry } from '@/lib/records/entry/compare-entry.query';
 import { listHistory } from '@/lib/records/history/list-history.query';
 import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listPeople } from '@/lib/records/person/list-people.query';
 import { listSettings } from '@/lib/records/settings/list-settings.query';
 import { listSuitability } from '@/lib/records/settings/list-suitability.query';
+import { getShed } from '@/lib/records/shed/get-shed.query';
 import { listOpenBatches } from '@/lib/records/shed/list-open-batches.query';
 import { getSite } from '@/lib/records/site/get-site.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
@@ -64,6 +66,12 @@ export const queryRows = [
     (a, w) => JSON.stringify(a).includes(w.batch),
   ),
   query(
+    'records/entry/compare-entry.query',
+    'yy---',
+    (c, w) => compareEntry(c, { id: w.look, kind: 'look', input: { batchId: w.batch }, madeAt: now }),
+    some,
+  ),
+  query(
     'records/history/list-history.query',
     'yy---',
     (c, w) => listHistory(c, w.batch),
@@ -98,6 +106,12 @@ export const queryRows = [
     'yy---',
     (c) => listOpenBatches(c),
     (a, w) => a.some(({ id }) => id === w.batch),
+  ),
+  query(
+    'records/shed/get-shed.query',
+    'yy---',
+    (c) => getShed(c, now),
+    (a, w) => a.batches.some(({ id }) => id === w.batch) || JSON.stringify(a.due).includes(w.batch),
   ),
   query('records/site/get-site.query', 'yy---', (c, w) => getSite(c, w.people.millLane), some),
   query(

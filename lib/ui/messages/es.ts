@@ -3,6 +3,7 @@ import access from './es/access.json';
 import batches from './es/batches.json';
 import common from './es/common.json';
 import comparison from './es/comparison.json';
+import entry from './es/entry.json';
 import errors from './es/errors.json';
 import failure from './es/failure.json';
 import figures from './es/figures.json';
@@ -27,6 +28,7 @@ export const es: Messages = {
   batches,
   common,
   comparison,
+  entry,
   errors,
   failure,
   figures,

@@ -1,0 +1,54 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { type DueLine, listDue } from '../today/list-due.query';
+import { listOpenBatches, type OpenBatch } from './list-open-batches.query';
+
+const mostRuns = 50;
+
+/** A treatment that is running now, for readings made with no signal. */
+export type OpenRun = {
+  readonly id: string;
+  readonly code: string;
+  readonly siteId: string;
+  readonly siteName: string;
+  readonly timeZone: string;
+  readonly methodEn: string;
+  readonly methodEs: string;
+  readonly startedAt: string;
+};
+
+/** What a phone needs of the actor's sites to go on without a signal. */
+export type Shed = {
+  readonly batches: readonly OpenBatch[];
+  readonly runs: readonly OpenRun[];
+  readonly due: readonly DueLine[];
+};
+
+/** Open batches, running treatments and what is due at the actor's sites, in a number of queries that does not grow. */
+export async function getShed(context: ReadContext, now: Date): Promise<Shed> {
+  const runs = await context.db.treatmentRun.findMany({
+    where: { voidedAt: null, endedAt: null },
+    select: {
+      id: true,
+      code: true,
+      siteId: true,
+      startedAt: true,
+      site: { select: { name: true, timeZone: true } },
+      method: { select: { nameEn: true, nameEs: true } },
+    },
+    orderBy: { startedAt: 'desc' },
+    take: mostRuns,
+  });
+  return {
+    batches: await listOpenBatches(context),
+    due: await listDue(context, now),
+    runs: runs.map(({ id, code, siteId, site, method, startedAt }) => ({
+      ...{ id, code, siteId },
+      siteName: site.name,
+      timeZone: site.timeZone,
+      methodEn: method.nameEn,
+      methodEs: method.nameEs,
+      startedAt: startedAt.toISOString(),
+    })),
+  };
+}
