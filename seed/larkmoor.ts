@@ -3,7 +3,14 @@ import { addDays } from '@/lib/growing/calendar-date';
 import { addSite } from '@/lib/records/site/add-site.command';
 import { addSiteInput } from '@/lib/records/site/site.input';
 import { planStory } from './plan/plan-story';
-import { demoPassword, memberEmail, storyCoordinator, storyFunder, storyMembers } from './story/people';
+import {
+  demoPassword,
+  memberEmail,
+  storyCoordinator,
+  storyFunder,
+  storyMembers,
+  storySecondCoordinator,
+} from './story/people';
 import { storySites } from './story/sites';
 import { truths } from './story/truths';
 import { addLots } from './write/add-lots';
@@ -60,6 +67,8 @@ export async function seedLarkmoor(today: string): Promise<SignIn[]> {
       }),
     );
   }
+  const second = { ...newcomer, ...storySecondCoordinator, language: 'es' } as const;
+  await invite(coordinator, { ...second, role: 'coordinator', siteIds: [] });
   await invite(coordinator, { ...newcomer, ...storyFunder, role: 'funder', siteIds: [] });
 
   const plan = planStory(today);

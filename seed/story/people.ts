@@ -9,6 +9,11 @@ export type StoryMember = {
 
 /** People of the story, all invented. E-mail addresses are of a domain reserved for examples (RFC 2606). */
 export const storyCoordinator = { name: 'Wren Castellan', email: 'wren@larkmoor.example' } as const;
+/** Shares the work of the coordinator and reads Spanish. */
+export const storySecondCoordinator = {
+  name: 'Aurelia Montemayor',
+  email: 'aurelia@larkmoor.example',
+} as const;
 export const storyFunder = { name: 'Teal Abernethy', email: 'teal@larkmoor.example' } as const;
 
 export const storyMembers: readonly StoryMember[] = [

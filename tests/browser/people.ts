@@ -1,5 +1,5 @@
 import { type Browser, test as base, expect, type Page } from '@playwright/test';
-import { demoPassword, storyCoordinator, storyFunder } from '@/seed/story/people';
+import { demoPassword, storyCoordinator, storyFunder, storySecondCoordinator } from '@/seed/story/people';
 
 export const ives = 'ives@larkmoor.example';
 /** Works where no other test writes. */
@@ -8,6 +8,8 @@ export const odell = 'odell@larkmoor.example';
 export const corin = 'corin@larkmoor.example';
 export const rocio = 'rocio@larkmoor.example';
 export const wren = storyCoordinator.email;
+/** A coordinator who reads Spanish. */
+export const aurelia = storySecondCoordinator.email;
 export const teal = storyFunder.email;
 /** Member of the other network. */
 export const juniper = 'juniper@saltbrook.example';
