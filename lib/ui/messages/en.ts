@@ -8,6 +8,7 @@ import failure from './en/failure.json';
 import figures from './en/figures.json';
 import findings from './en/findings.json';
 import help from './en/help.json';
+import history from './en/history.json';
 import lots from './en/lots.json';
 import people from './en/people.json';
 import questions from './en/questions.json';
@@ -33,6 +34,7 @@ export const en = {
   figures,
   findings,
   help,
+  history,
   lots,
   people,
   questions,

@@ -9,6 +9,7 @@ import failure from './es/failure.json';
 import figures from './es/figures.json';
 import findings from './es/findings.json';
 import help from './es/help.json';
+import history from './es/history.json';
 import lots from './es/lots.json';
 import people from './es/people.json';
 import questions from './es/questions.json';
@@ -34,6 +35,7 @@ export const es: Messages = {
   figures,
   findings,
   help,
+  history,
   lots,
   people,
   questions,

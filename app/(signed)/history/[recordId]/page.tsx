@@ -19,7 +19,7 @@ export default async function HistoryPage({ params }: PageProps<'/history/[recor
     <>
       <Heading text={t('heading')} />
       <p>{t('intro')}</p>
-      <Timeline entries={await historyEntries(lines, actor.networkTimeZone)} />
+      <Timeline entries={await historyEntries(lines, actor.networkTimeZone, actor.language)} />
     </>
   );
 }
