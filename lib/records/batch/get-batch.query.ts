@@ -1,6 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { todayInZone } from '@/lib/growing/calendar-date';
+import { secondLifeFirstMushroomDays } from '@/lib/growing/second-life';
 import { type BatchCorrection, batchCorrections } from './batch-corrections';
 import { type BatchFigures, batchFigures } from './batch-figures';
 import { batchInclude } from './batch-include';
@@ -52,8 +53,8 @@ export async function getBatch(context: ReadContext, id: string, now: Date): Pro
       lastHarvestOn: lastOf(counted.filter(({ kind }) => kind === 'weighing')),
       lastEntryOn: lastOf(counted) ?? batch.inoculatedOn,
       colonised: counted.some((entry) => entry.kind === 'check' && entry.what === 'fully_colonised'),
-      colonisedDays: row.species.colonisedDays,
-      firstHarvestDays: row.species.firstHarvestDays,
+      colonisedDays: row.secondLife ? null : row.species.colonisedDays,
+      firstHarvestDays: row.secondLife ? secondLifeFirstMushroomDays.from : row.species.firstHarvestDays,
       today,
     }),
   };
