@@ -11,6 +11,7 @@ export async function recordRun(
   run: PlannedRun,
   siteId: string,
   methodId: string,
+  load: number | '',
 ): Promise<string> {
   const startedAt = new Date(`${run.date}T14:00:00Z`);
   const heat = run.method === 'hot_water_bath' || run.method === 'steam';
@@ -22,6 +23,7 @@ export async function recordRun(
     endedAt: addMinutes(startedAt, run.minutes),
     water: run.method === 'steam' ? '' : 180_000,
     lime: lime ? 500 : '',
+    load,
     loadCelsiusAtSpawning: heat ? 24 : '',
   });
   for (const reading of run.readings) {
