@@ -16,6 +16,7 @@ import { addressValues } from '@/lib/ui/form/address-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { FirstStep } from '@/lib/ui/page/first-step';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { loadSums } from '@/lib/ui/sums/load-sums';
 import { addressWith } from '@/lib/ui/table/address-with';
@@ -34,11 +35,16 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
   const container =
     repeat?.batch.containerKind ?? containerKinds.find((kind) => kind === address.container) ?? 'bag';
   const t = await getTranslations('batches');
+  const options = await start.options(actor);
+  if (options.sites.length === 0 || options.lots.length === 0) {
+    const need = options.sites.length === 0 ? 'site' : 'material';
+    return <FirstStep heading={t('new')} need={need} role={actor.role} />;
+  }
   const s = await getTranslations('sums');
   const today = repeat?.today ?? todayInZone(timeZone, new Date());
   const fields = await startFields({
     container,
-    options: await start.options(actor),
+    options,
     days: await recentDays(today),
     massUnit: actor.massUnit,
     componentRows,

@@ -11,15 +11,26 @@ import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
 import { yieldKind } from '@/lib/ui/comparison/yield-kind';
 import { Figure } from '@/lib/ui/figure/figure';
 import { loadFigureViews } from '@/lib/ui/figure/load-figure-views';
+import { ButtonLink } from '@/lib/ui/page/button-link';
+import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
-import { NotThere } from '@/lib/ui/page/not-there';
 import { Pager } from '@/lib/ui/page/pager';
 
 export default async function RowsBehindPage({ searchParams }: PageProps<'/comparison/rows'>) {
   const actor = await requireActor('coordinator');
   const address = await searchParams;
   const behind = await readAs(actor, (context) => readRowsBehind(context, address, new Date()));
-  if (!behind) return <NotThere />;
+  if (!behind) {
+    const words = await getTranslations('comparison');
+    return (
+      <>
+        <Heading text={words('heading')} />
+        <EmptyState text={words('empty')}>
+          <ButtonLink href="/sites">{words('toSites')}</ButtonLink>
+        </EmptyState>
+      </>
+    );
+  }
   const { choices, filter, figures, rows, total, page, pages } = behind;
   const t = await getTranslations('comparison');
   const locale = await getLocale();

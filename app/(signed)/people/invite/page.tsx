@@ -4,6 +4,8 @@ import { readAs } from '@/lib/access/scoped-db';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { ButtonLink } from '@/lib/ui/page/button-link';
+import { EmptyState } from '@/lib/ui/page/empty-state';
 import { inviteFields } from '@/lib/ui/people/invite-fields';
 import { invitePersonAction } from './actions';
 
@@ -21,6 +23,11 @@ export default async function InvitePage() {
       words={await loadFormWords()}
     >
       <p>{t('inviteIntro')}</p>
+      {sites.length > 0 ? null : (
+        <EmptyState text={t('noSites')}>
+          <ButtonLink href="/sites/new">{t('addSite')}</ButtonLink>
+        </EmptyState>
+      )}
     </RecordForm>
   );
 }

@@ -14,6 +14,7 @@ import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { nowValues } from '@/lib/ui/form/moment-values';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { FirstStep } from '@/lib/ui/page/first-step';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { loadSums } from '@/lib/ui/sums/load-sums';
 import { MethodChips } from '@/lib/ui/treatments/method-chips';
@@ -36,6 +37,7 @@ export default async function NewTreatmentPage({ searchParams }: PageProps<'/tre
     methods[0];
   if (method === undefined) return <NotThere />;
   const t = await getTranslations('treatments');
+  if (sites.length === 0) return <FirstStep heading={t('new')} need="site" role={actor.role} />;
   const s = await getTranslations('sums');
   const now = new Date();
   const timeZone = sites[0]?.timeZone ?? actor.networkTimeZone;
