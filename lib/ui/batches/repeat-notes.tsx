@@ -17,7 +17,7 @@ export async function RepeatNotes({ repeat, language, massUnit }: Props) {
   const [first] = batch.components;
   const untreated = treatment === null && first?.runId !== null;
   return (
-    <ul className="plain-list">
+    <ul>
       <li>
         {t('carried', {
           code: batch.code,
