@@ -1,3 +1,5 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { currentSigned } from '@/lib/access/current';
 import { guideSteps } from '@/lib/ui/help/guide-steps';
@@ -15,7 +17,15 @@ export default async function HelpPage() {
       <Heading text={t(`heading.${role}`)} />
       <ol>
         {guideSteps[role].map((step) => (
-          <li key={step}>{t(`steps.${step}`)}</li>
+          <li key={step.words}>
+            {t(`steps.${step.words}`)}
+            {'href' in step ? (
+              <>
+                {' '}
+                <Link href={step.href as Route}>{t(`links.${step.words}`)}</Link>
+              </>
+            ) : null}
+          </li>
         ))}
       </ol>
       <h2>{t('wordsHeading')}</h2>
