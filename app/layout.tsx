@@ -5,7 +5,10 @@ import { connection } from 'next/server';
 import type { ReactNode } from 'react';
 import { currentLanguage } from '@/lib/access/current-language';
 
-export const metadata: Metadata = { applicationName: 'Pinset' };
+export const metadata: Metadata = {
+  applicationName: 'Pinset',
+  icons: { apple: '/icons/180' },
+};
 
 export const viewport: Viewport = {
   themeColor: [

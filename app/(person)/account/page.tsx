@@ -1,9 +1,11 @@
 import Link from 'next/link';
-import { getTranslations } from 'next-intl/server';
-import { requirePerson } from '@/lib/access/current';
+import { getLocale, getMessages, getTranslations } from 'next-intl/server';
+import { currentActor, requirePerson } from '@/lib/access/current';
 import { preferenceFields } from '@/lib/ui/access/preference-fields';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { keepWordsOf } from '@/lib/ui/offline/offline-words';
+import { SignOutGuard } from '@/lib/ui/offline/sign-out-guard';
 import { changePreferencesAction, signOutAction } from './actions';
 
 export default async function AccountPage() {
@@ -28,7 +30,12 @@ export default async function AccountPage() {
       </p>
       <h2>{t('sessions')}</h2>
       <p>{t('signedInAs', { name })}</p>
-      <form action={signOutAction}>
+      <SignOutGuard
+        personId={person.personId}
+        networkId={(await currentActor())?.networkId ?? ''}
+        action={signOutAction}
+        words={keepWordsOf(await getMessages(), await getLocale())}
+      >
         <p>
           <button type="submit" name="reach" value="this-session" className="button">
             {t('signOut')}
@@ -37,7 +44,7 @@ export default async function AccountPage() {
             {t('signOutAll')}
           </button>
         </p>
-      </form>
+      </SignOutGuard>
     </>
   );
 }

@@ -10,6 +10,7 @@ import findings from './en/findings.json';
 import help from './en/help.json';
 import history from './en/history.json';
 import lots from './en/lots.json';
+import offline from './en/offline.json';
 import people from './en/people.json';
 import questions from './en/questions.json';
 import quick from './en/quick.json';
@@ -36,6 +37,7 @@ export const en = {
   help,
   history,
   lots,
+  offline,
   people,
   questions,
   quick,

@@ -11,6 +11,7 @@ import findings from './es/findings.json';
 import help from './es/help.json';
 import history from './es/history.json';
 import lots from './es/lots.json';
+import offline from './es/offline.json';
 import people from './es/people.json';
 import questions from './es/questions.json';
 import quick from './es/quick.json';
@@ -37,6 +38,7 @@ export const es: Messages = {
   help,
   history,
   lots,
+  offline,
   people,
   questions,
   quick,
