@@ -67,7 +67,9 @@ function routesWithForms(): string[] {
   return readdirSync(root, { recursive: true, encoding: 'utf8' })
     .filter((file) => path.basename(file) === 'page.tsx')
     .filter((file) =>
-      /<(RecordForm|Quick(Harvest|Contamination|Check))\b/.test(readFileSync(path.join(root, file), 'utf8')),
+      /<(RecordForm|(Harvest|Contamination|Check)OnPhone)\b/.test(
+        readFileSync(path.join(root, file), 'utf8'),
+      ),
     )
     .map(
       (file) =>

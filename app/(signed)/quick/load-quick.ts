@@ -17,7 +17,9 @@ function idIn(text: string | string[] | undefined): string | undefined {
 }
 
 /** What a quick entry's page hands to its form, and what the address says was saved. */
-export async function loadQuick(searchParams: Query): Promise<{ props: QuickProps; saved?: SavedHere }> {
+export async function loadQuick(
+  searchParams: Query,
+): Promise<{ props: QuickProps; networkId: string; saved?: SavedHere }> {
   const query = await searchParams;
   const actor = await requireActor('coordinator', 'member');
   const batches = await readAs(actor, listOpenBatches);
@@ -25,6 +27,7 @@ export async function loadQuick(searchParams: Query): Promise<{ props: QuickProp
   const record = idIn(query.record);
   const { personId: id, name, language, region, massUnit, temperatureUnit } = actor;
   return {
+    networkId: actor.networkId,
     props: {
       snapshot: { person: { id, name, language, region, massUnit, temperatureUnit }, batches, due: [] },
       words: quickWordsOf(await getMessages(), await getLocale()),

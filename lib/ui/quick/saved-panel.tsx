@@ -45,9 +45,12 @@ export function SavedPanel({ kept, words, again, another, next, undo, children }
   return (
     <div className={`saved saved-${state.kind}`}>
       <title>{`${said} – ${words.form.product}`}</title>
-      <h1 ref={heading} tabIndex={-1} role="status">
+      <h1 ref={heading} tabIndex={-1}>
         {said}
       </h1>
+      <p className="visually-hidden" role="status">
+        {said}
+      </p>
       <p className="saved-summary">{summary}</p>
       {state.kind === 'kept' || state.kind === 'needs-you' ? (
         <p>

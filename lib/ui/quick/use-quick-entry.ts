@@ -60,20 +60,23 @@ export function useQuickEntry(props: QuickProps, { check, firstField, onKept }: 
     if (props.batchId !== undefined && !errorsShown) document.getElementById(fieldId(firstField))?.focus();
   }, [props.batchId, firstField]);
 
-  const keptId = kept?.entry.id;
-  useEffect(() => {
-    if (keptId === undefined || outbox === undefined) return;
-    return outbox.watch(keptId, (state) =>
-      setKept((now) => (now?.entry.id === keptId ? { ...now, state } : now)),
-    );
-  }, [keptId, outbox]);
+  const stopWatching = useRef(() => {});
+  useEffect(() => () => stopWatching.current(), []);
 
   const keep = async (ready: Ready, confirmed: readonly string[], entryTyped: TypedEntry) => {
     if (!outbox || saving.current) return;
     saving.current = true;
+    stopWatching.current();
+    // Watched before it is kept: it may be sent before this page has heard that it is kept.
+    let told: SavedState | undefined;
+    stopWatching.current = outbox.watch(id, (state) => {
+      told = state;
+      setKept((now) => (now?.entry.id === id ? { ...now, state } : now));
+    });
     try {
       const { entryKind: kind, input, batch, after, summary } = ready;
-      const state = await outbox.save({ id, kind, input: { id, ...input }, confirmed });
+      const saved = await outbox.save({ id, kind, input: { id, ...input }, confirmed });
+      const state = told ?? saved;
       onKept?.(entryTyped);
       setBatches((all) => all.map((one) => (one.id === after.id ? after : one)));
       setKept({ entry: { id, kind, batchId: batch.id }, batch, summary, keptAt: Date.now(), state });
@@ -132,6 +135,7 @@ export function useQuickEntry(props: QuickProps, { check, firstField, onKept }: 
     undo: async () => {
       if (!outbox || !kept) return;
       const state = await outbox.undo(kept.entry.id);
+      stopWatching.current();
       setKept({ ...kept, state });
     },
   };

@@ -2,13 +2,13 @@ import type { Route } from 'next';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
-import { QuickCheck } from '@/lib/ui/quick/quick-check';
+import { CheckOnPhone } from '@/lib/ui/quick/check-on-phone';
 import { SavedNotice } from '@/lib/ui/quick/saved-notice';
 import { quickCheckAction } from '../actions';
 import { loadQuick } from '../load-quick';
 
 export default async function QuickCheckPage({ searchParams }: PageProps<'/quick/check'>) {
-  const { props, saved } = await loadQuick(searchParams);
+  const { props, networkId, saved } = await loadQuick(searchParams);
   if (saved) return <SavedNotice props={props} saved={saved} page="check" />;
   const { words, snapshot } = props;
   if (snapshot.batches.length === 0)
@@ -20,5 +20,5 @@ export default async function QuickCheckPage({ searchParams }: PageProps<'/quick
         </EmptyState>
       </>
     );
-  return <QuickCheck {...props} action={quickCheckAction} />;
+  return <CheckOnPhone {...props} networkId={networkId} action={quickCheckAction} />;
 }

@@ -2,13 +2,13 @@ import type { Route } from 'next';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
-import { QuickContamination } from '@/lib/ui/quick/quick-contamination';
+import { ContaminationOnPhone } from '@/lib/ui/quick/contamination-on-phone';
 import { SavedNotice } from '@/lib/ui/quick/saved-notice';
 import { quickContaminationAction } from '../actions';
 import { loadQuick } from '../load-quick';
 
 export default async function QuickContaminationPage({ searchParams }: PageProps<'/quick/contamination'>) {
-  const { props, saved } = await loadQuick(searchParams);
+  const { props, networkId, saved } = await loadQuick(searchParams);
   if (saved) return <SavedNotice props={props} saved={saved} page="contamination" />;
   const { words, snapshot } = props;
   if (snapshot.batches.length === 0)
@@ -20,5 +20,5 @@ export default async function QuickContaminationPage({ searchParams }: PageProps
         </EmptyState>
       </>
     );
-  return <QuickContamination {...props} action={quickContaminationAction} />;
+  return <ContaminationOnPhone {...props} networkId={networkId} action={quickContaminationAction} />;
 }

@@ -2,13 +2,13 @@ import type { Route } from 'next';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
-import { QuickHarvest } from '@/lib/ui/quick/quick-harvest';
+import { HarvestOnPhone } from '@/lib/ui/quick/harvest-on-phone';
 import { SavedNotice } from '@/lib/ui/quick/saved-notice';
 import { quickHarvestAction } from '../actions';
 import { loadQuick } from '../load-quick';
 
 export default async function QuickHarvestPage({ searchParams }: PageProps<'/quick/harvest'>) {
-  const { props, saved } = await loadQuick(searchParams);
+  const { props, networkId, saved } = await loadQuick(searchParams);
   if (saved) return <SavedNotice props={props} saved={saved} page="harvest" />;
   const { words, snapshot } = props;
   if (snapshot.batches.length === 0)
@@ -20,5 +20,5 @@ export default async function QuickHarvestPage({ searchParams }: PageProps<'/qui
         </EmptyState>
       </>
     );
-  return <QuickHarvest {...props} action={quickHarvestAction} />;
+  return <HarvestOnPhone {...props} networkId={networkId} action={quickHarvestAction} />;
 }
