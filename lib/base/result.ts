@@ -15,13 +15,16 @@ export type Question = {
   readonly values?: Readonly<Record<string, string | number>>;
 };
 
+/** The change that came first: by whom, as far as the reader may know, and when, to be told by the network's clock. */
+export type LastChange = { readonly by: string | null; readonly at: string; readonly timeZone: string };
+
 export type Failure =
   | { readonly kind: 'invalid'; readonly errors: readonly FieldError[] }
   | { readonly kind: 'confirm'; readonly questions: readonly Question[] }
   /** Not there, or not yours: the two are never told apart. */
   | { readonly kind: 'not-found' }
   /** Somebody else changed the record since it was read; `current` is its present revision. */
-  | { readonly kind: 'conflict'; readonly current: number };
+  | { readonly kind: 'conflict'; readonly current: number; readonly changed?: LastChange };
 
 export type Result<T> = { readonly kind: 'ok'; readonly value: T } | Failure;
 

@@ -1,6 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { lastChange } from '../history/last-change';
+import { lastChange } from '@/lib/access/last-change';
 import { voidableTable } from '../void/voidable-table';
 import type { EntryRequest } from './entry.input';
 import { entryCommands } from './entry-commands';

@@ -63,6 +63,8 @@ export type FormState = {
   readonly questions: readonly { readonly code: string; readonly text: string }[];
   /** A sentence about the whole form, such as "Somebody else changed this". */
   readonly notice?: string;
+  /** Somebody else saved first: one sentence that says who and when. Sending again saves over theirs. */
+  readonly conflict?: string;
 };
 
 export const emptyFormState: FormState = { values: {}, errors: [], questions: [] };

@@ -18,6 +18,14 @@ const keys = [
   'understood',
   'twoReadings',
   'notUnderstood',
+  'conflictTitle',
+  'conflictIntro',
+  'conflictField',
+  'conflictTheirs',
+  'conflictYours',
+  'conflictSame',
+  'keepTheirs',
+  'useMine',
 ] as const;
 type Key = (typeof keys)[number];
 

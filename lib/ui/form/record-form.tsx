@@ -1,5 +1,6 @@
 'use client';
 
+import dynamic from 'next/dynamic';
 import { type ReactNode, useActionState, useId } from 'react';
 import { ErrorSummary } from './error-summary';
 import type { FieldContext } from './field-context';
@@ -8,6 +9,9 @@ import { emptyFormState, type FieldSpec, type FormState } from './field-spec';
 import { Field } from './fields/field';
 import type { FormWords } from './form-words';
 import { QuestionPanel } from './question-panel';
+
+/** A chunk of its own: hardly any form meets a conflict. */
+const ConflictPanel = dynamic(() => import('./conflict-panel').then((panel) => panel.ConflictPanel));
 
 type Props = {
   readonly action: (state: FormState, data: FormData) => Promise<FormState>;
@@ -49,6 +53,15 @@ export function RecordForm(props: Props) {
         </p>
       )}
       {props.children}
+      {state.conflict === undefined ? null : (
+        <ConflictPanel
+          sentence={state.conflict}
+          fields={fields}
+          theirs={props.values ?? {}}
+          yours={values}
+          words={words}
+        />
+      )}
       <form id={formId} action={act} noValidate className="record-form" tabIndex={-1}>
         {/* React empties a form after its action; new keys make the boxes start from what was posted. */}
         <div key={JSON.stringify(values)} className="record-fields">
@@ -59,7 +72,7 @@ export function RecordForm(props: Props) {
         <QuestionPanel questions={state.questions} words={words} />
         <div className="form-end">
           <button type="submit" className={`button button-${props.tone ?? 'action'}`} aria-disabled={pending}>
-            {pending ? words.saving : props.submitLabel}
+            {pending ? words.saving : state.conflict === undefined ? props.submitLabel : words.useMine}
           </button>
           {props.after}
         </div>

@@ -1,6 +1,8 @@
 import 'server-only';
+import { refresh } from 'next/cache';
 import { getLocale } from 'next-intl/server';
 import type { Failure } from '@/lib/base/result';
+import { formatInstant } from '../format/instant-text';
 import { dynamicWords } from '../i18n/dynamic-words';
 import { getReaderUnits } from '../i18n/reader-units';
 import type { FormState } from './field-spec';
@@ -46,11 +48,18 @@ export async function toFormState(area: string, data: FormData, failure: Failure
         errors: [{ field: '', text: sentence('errors', { field: '', code: 'not-found' }) }],
         questions: [],
       };
-    case 'conflict':
-      return {
-        values,
-        errors: [{ field: '', text: sentence('errors', { field: '', code: 'conflict' }) }],
-        questions: [],
-      };
+    case 'conflict': {
+      // The page behind the form is drawn anew, so that it holds what the other person saved.
+      refresh();
+      const { current, changed } = failure;
+      const when = changed && formatInstant(new Date(changed.at), changed.timeZone, locale);
+      const conflict =
+        when === undefined
+          ? words('common.conflictSomebody')
+          : changed?.by
+            ? words('common.conflictBy', { who: changed.by, when })
+            : words('common.conflictWhen', { when });
+      return { values: { ...values, revision: String(current) }, errors: [], questions: [], conflict };
+    }
   }
 }
