@@ -1,4 +1,4 @@
-import { createTranslator } from 'next-intl';
+import { createTranslator } from 'use-intl/core';
 import { loadMessages } from '../messages/load-messages';
 import type { DynamicWords } from './dynamic-words';
 
