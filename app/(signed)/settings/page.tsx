@@ -9,6 +9,9 @@ import { NotThere } from '@/lib/ui/page/not-there';
 import { windowOfMethod } from '@/lib/ui/settings/window-of-method';
 import { DataTable } from '@/lib/ui/table/data-table';
 
+const days = (range: { from: number; to: number } | null) =>
+  range === null ? '–' : `${range.from}–${range.to}`;
+
 export default async function SettingsPage() {
   const actor = await requireActor('coordinator');
   const settings = await readAs(actor, listSettings);
@@ -59,6 +62,31 @@ export default async function SettingsPage() {
             cell: (row) => row.contaminationDays,
           },
           { key: 'yield', header: t('columns.yieldDays'), numeric: true, cell: (row) => row.yieldDays },
+          {
+            key: 'look',
+            header: t('columns.firstLook'),
+            numeric: true,
+            cell: (row) => row.expected.firstLook ?? '–',
+          },
+          {
+            key: 'colonised',
+            header: t('columns.colonised'),
+            numeric: true,
+            cell: (row) => days(row.expected.colonised),
+          },
+          { key: 'pins', header: t('columns.pins'), numeric: true, cell: (row) => days(row.expected.pins) },
+          {
+            key: 'harvest',
+            header: t('columns.firstHarvest'),
+            numeric: true,
+            cell: (row) => days(row.expected.firstHarvest),
+          },
+          {
+            key: 'flushes',
+            header: t('columns.betweenFlushes'),
+            numeric: true,
+            cell: (row) => days(row.expected.betweenFlushes),
+          },
         ]}
       />
       <DataTable
@@ -99,18 +127,6 @@ export default async function SettingsPage() {
             cell: (row) => <Link href={`/settings/species/${row.id}`}>{row[language]}</Link>,
           },
           { key: 'scientific', header: t('columns.scientific'), cell: (row) => <i>{row.scientificName}</i> },
-          {
-            key: 'colonised',
-            header: t('columns.colonisedDays'),
-            numeric: true,
-            cell: (row) => row.colonisedDays ?? '–',
-          },
-          {
-            key: 'first',
-            header: t('columns.firstHarvestDays'),
-            numeric: true,
-            cell: (row) => row.firstHarvestDays ?? '–',
-          },
         ]}
       />
     </>

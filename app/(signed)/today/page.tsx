@@ -9,11 +9,15 @@ import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
 import { DueList } from '@/lib/ui/today/due-list';
+import { SiteChips } from '@/lib/ui/today/site-chips';
 
-export default async function TodayPage() {
+export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
+  const { site } = await searchParams;
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
   const due = await readAs(actor, (context) => listDue(context, now));
+  const chosen = typeof site === 'string' && due.some(({ siteId }) => siteId === site) ? site : undefined;
+  const lines = chosen === undefined ? due : due.filter(({ siteId }) => siteId === chosen);
   const t = await getTranslations('today');
   const locale = await getLocale();
   return (
@@ -21,7 +25,24 @@ export default async function TodayPage() {
       <Heading text={t('heading')} />
       <p className="quiet">{formatDateWithWeekday(todayInZone(actor.networkTimeZone, now), locale)}</p>
       <p className="chips">
-        <ButtonLink href="/weighings/new">{t('weigh')}</ButtonLink>
+        <ButtonLink href={'/quick/harvest' as Route} plain>
+          {t('weigh')}
+        </ButtonLink>
+        <ButtonLink href={'/quick/contamination' as Route} plain>
+          {t('contamination')}
+        </ButtonLink>
+        <ButtonLink href={'/quick/check' as Route} plain>
+          {t('check')}
+        </ButtonLink>
+      </p>
+      <SiteChips lines={due} chosen={chosen} />
+      {due.length === 0 ? (
+        <EmptyState text={t('nothing')} />
+      ) : (
+        <DueList lines={lines} language={actor.language} temperatureUnit={actor.temperatureUnit} now={now} />
+      )}
+      <h2>{t('startHeading')}</h2>
+      <p className="chips">
         <ButtonLink href={'/batches/new?repeat=last' as Route} plain>
           {t('repeatBatch')}
         </ButtonLink>
@@ -32,12 +53,6 @@ export default async function TodayPage() {
           {t('startTreatment')}
         </ButtonLink>
       </p>
-      <h2>{t('dueHeading')}</h2>
-      {due.length === 0 ? (
-        <EmptyState text={t('nothing')} />
-      ) : (
-        <DueList lines={due} language={actor.language} />
-      )}
     </>
   );
 }

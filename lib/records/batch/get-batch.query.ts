@@ -1,7 +1,9 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { todayInZone } from '@/lib/growing/calendar-date';
+import { nothingExpected } from '@/lib/growing/expected-days';
 import { secondLifeFirstMushroomDays } from '@/lib/growing/second-life';
+import { expectedDaysOf } from '../settings/expected-days-columns';
 import { type BatchCorrection, batchCorrections } from './batch-corrections';
 import { type BatchFigures, batchFigures } from './batch-figures';
 import { batchInclude } from './batch-include';
@@ -38,6 +40,10 @@ export async function getBatch(context: ReadContext, id: string, now: Date): Pro
   const counted = story.filter(({ voidReason }) => voidReason === null);
   const lastOf = (entries: readonly StoryEntry[]) => entries.at(-1)?.on ?? null;
   const { contamination } = figures;
+  const window = await context.db.assessmentWindow.findFirst({
+    where: { speciesId: row.speciesId, containerKind: row.containerKind, voidedAt: null },
+  });
+  const expected = window === null ? nothingExpected : expectedDaysOf(window);
   return {
     ...{ batch, figures, story, corrections, today, sources, secondLives },
     names: await colleagueNames(context, [
@@ -53,8 +59,10 @@ export async function getBatch(context: ReadContext, id: string, now: Date): Pro
       lastHarvestOn: lastOf(counted.filter(({ kind }) => kind === 'weighing')),
       lastEntryOn: lastOf(counted) ?? batch.inoculatedOn,
       colonised: counted.some((entry) => entry.kind === 'check' && entry.what === 'fully_colonised'),
-      colonisedDays: row.secondLife ? null : row.species.colonisedDays,
-      firstHarvestDays: row.secondLife ? secondLifeFirstMushroomDays.from : row.species.firstHarvestDays,
+      colonisedDays: row.secondLife ? null : (expected.colonised?.to ?? null),
+      firstHarvestDays: row.secondLife
+        ? secondLifeFirstMushroomDays.from
+        : (expected.firstHarvest?.to ?? null),
       today,
     }),
   };

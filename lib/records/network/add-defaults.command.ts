@@ -7,8 +7,8 @@ import { materialDefaults } from '@/lib/growing/material-defaults';
 import { methodDefaults } from '@/lib/growing/method-defaults';
 import { speciesDefaults } from '@/lib/growing/species-defaults';
 import { suitabilityDefaults } from '@/lib/growing/suitability-defaults';
+import { defaultExpectedDays } from './default-expected-days';
 import { methodWindowColumns } from './method-window-columns';
-import { speciesTimingColumns } from './species-timing-columns';
 
 /** Gives a new network its own copy of the default species, materials, methods, windows and table of what suits what; once only. */
 export async function addDefaults({ db, actor, origin }: WriteContext): Promise<Result<{ added: boolean }>> {
@@ -27,7 +27,6 @@ export async function addDefaults({ db, actor, origin }: WriteContext): Promise<
       nameEs: species.commonName.es,
       scientificName: species.scientificName,
       taxonId: species.ncbiTaxonId,
-      ...speciesTimingColumns(species),
     })),
   });
   await db.assessmentWindow.createMany({
@@ -35,7 +34,8 @@ export async function addDefaults({ db, actor, origin }: WriteContext): Promise<
       const speciesId = speciesIds.get(window.speciesCode);
       if (!speciesId) return [];
       const { container, contaminationDays, yieldDays } = window;
-      return [{ ...row, id: newId(), speciesId, containerKind: container, contaminationDays, yieldDays }];
+      const days = { containerKind: container, contaminationDays, yieldDays };
+      return [{ ...row, id: newId(), speciesId, ...days, ...defaultExpectedDays(window) }];
     }),
   });
   await db.material.createMany({

@@ -4,7 +4,7 @@ import type { WriteContext } from '@/lib/access/context';
 import { notFound, ok, type Result } from '@/lib/base/result';
 import type { changeSpeciesInput } from './settings.input';
 
-/** Changes the names and the expected days of a species for this network. */
+/** Changes the names of a species for this network. */
 export async function changeSpecies(
   { db, actor }: WriteContext,
   input: z.output<typeof changeSpeciesInput>,

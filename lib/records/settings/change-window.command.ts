@@ -2,23 +2,27 @@ import 'server-only';
 import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
 import { notFound, ok, type Result } from '@/lib/base/result';
+import { checkExpectedDays } from './check-expected-days';
 import type { changeWindowInput } from './settings.input';
 
 /**
- * Changes the days after which batches of a species and container are judged, and works out anew for each of its
- * batches the days on which it becomes eligible.
+ * Changes the days after which batches of a species and container are judged and when what is expected of them, and
+ * works out anew for each of its batches the days on which it becomes eligible.
  */
 export async function changeWindow(
   { db, actor }: WriteContext,
   input: z.output<typeof changeWindowInput>,
 ): Promise<Result<{ id: string; batches: number }>> {
   if (actor.role !== 'coordinator') return notFound;
-  const { id, revision, contaminationDays, yieldDays } = input;
+  const { id, revision, reason: _reason, ...data } = input;
+  const { contaminationDays, yieldDays } = data;
   const window = await db.assessmentWindow.findFirst({ where: { id, voidedAt: null } });
   if (!window) return notFound;
+  const errors = checkExpectedDays(data);
+  if (errors.length > 0) return { kind: 'invalid', errors };
   const { count } = await db.assessmentWindow.updateMany({
     where: { id, revision },
-    data: { contaminationDays, yieldDays },
+    data,
   });
   if (count === 0) return { kind: 'conflict', current: window.revision };
   const batches = await db.$executeRaw`update batch set

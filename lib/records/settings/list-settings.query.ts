@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { expectedDaysOf } from './expected-days-columns';
 
 const number = (value: { toNumber(): number } | null) => value?.toNumber() ?? null;
 
@@ -47,10 +48,6 @@ export async function listSettings({ db, actor }: ReadContext) {
       en: row.nameEn,
       es: row.nameEs,
       scientificName: row.scientificName,
-      colonisedDays: row.colonisedDays,
-      pinsDays: row.pinsDays,
-      firstHarvestDays: row.firstHarvestDays,
-      betweenFlushesDays: row.betweenFlushesDays,
     })),
     windows: windows
       .map((row) => ({
@@ -61,6 +58,7 @@ export async function listSettings({ db, actor }: ReadContext) {
         container: row.containerKind,
         contaminationDays: row.contaminationDays,
         yieldDays: row.yieldDays,
+        expected: expectedDaysOf(row),
       }))
       .sort((a, b) => a.speciesEn.localeCompare(b.speciesEn) || a.container.localeCompare(b.container)),
   };

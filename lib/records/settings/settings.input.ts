@@ -31,16 +31,23 @@ export const changeMaterialInput = z.object({
 export const changeSpeciesInput = z.object({
   ...changed,
   ...names,
-  colonisedDays: optionalCountField({ most: 2000 }),
-  pinsDays: optionalCountField({ most: 2000 }),
-  firstHarvestDays: optionalCountField({ most: 2000 }),
-  betweenFlushesDays: optionalCountField({ most: 2000 }),
 });
+
+const expectedDay = optionalCountField({ most: 4000 });
 
 export const changeWindowInput = z.object({
   ...changed,
   contaminationDays: countField({ most: 2000 }),
   yieldDays: countField({ most: 4000 }),
+  firstLookDays: optionalCountField({ most: 2000 }),
+  colonisedFromDays: expectedDay,
+  colonisedToDays: expectedDay,
+  pinsFromDays: expectedDay,
+  pinsToDays: expectedDay,
+  firstHarvestFromDays: expectedDay,
+  firstHarvestToDays: expectedDay,
+  betweenFlushesFromDays: expectedDay,
+  betweenFlushesToDays: expectedDay,
 });
 
 export const suitabilityVerdicts = ['suits', 'possible', 'unsuited'] as const;

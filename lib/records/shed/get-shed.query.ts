@@ -1,6 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { type DueLine, listDue } from '../today/list-due.query';
+import type { DueLine } from '../today/due-line';
+import { listDue } from '../today/list-due.query';
 import { listOpenBatches, type OpenBatch } from './list-open-batches.query';
 
 const mostRuns = 50;

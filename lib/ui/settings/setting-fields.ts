@@ -48,22 +48,37 @@ export async function materialFields(): Promise<FieldSpec[]> {
 }
 
 export async function speciesFields(): Promise<FieldSpec[]> {
-  const label = await labels();
-  const days = ['colonisedDays', 'pinsDays', 'firstHarvestDays', 'betweenFlushesDays'] as const;
-  return [
-    ...(await nameFields()),
-    ...days.map(
-      (name) => ({ kind: 'whole', name, label: label(`fields.${name}`), optional: true }) satisfies FieldSpec,
-    ),
-    ...(await correctionFields()),
-  ];
+  return [...(await nameFields()), ...(await correctionFields())];
 }
+
+const expectedDays = [
+  'firstLookDays',
+  'colonisedFromDays',
+  'colonisedToDays',
+  'pinsFromDays',
+  'pinsToDays',
+  'firstHarvestFromDays',
+  'firstHarvestToDays',
+  'betweenFlushesFromDays',
+  'betweenFlushesToDays',
+] as const;
 
 export async function windowFields(): Promise<FieldSpec[]> {
   const label = await labels();
+  const t = await getTranslations('settings');
   return [
     { kind: 'whole', name: 'contaminationDays', label: label('fields.contaminationDays') },
     { kind: 'whole', name: 'yieldDays', label: label('fields.yieldDays') },
+    {
+      kind: 'group',
+      name: 'expected',
+      legend: t('expectedLegend'),
+      hint: t('expectedHint'),
+      fields: expectedDays.map(
+        (name) =>
+          ({ kind: 'whole', name, label: label(`fields.${name}`), optional: true }) satisfies FieldSpec,
+      ),
+    },
     ...(await correctionFields()),
   ];
 }

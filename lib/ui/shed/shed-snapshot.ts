@@ -14,6 +14,7 @@ export function shedSnapshot(
   locale: string,
   now: Date,
 ): ShedSnapshot {
+  const reader = { words, locale, language: actor.language, temperatureUnit: actor.temperatureUnit, now };
   const { personId: id, name, language, region, massUnit, temperatureUnit } = actor;
   return {
     takenAt: now.toISOString(),
@@ -21,6 +22,6 @@ export function shedSnapshot(
     network: { id: actor.networkId, name: actor.networkName },
     batches,
     runs,
-    due: due.slice(0, mostDue).map((line) => dueText(line, words, locale)),
+    due: due.slice(0, mostDue).map((line) => dueText(line, reader)),
   };
 }

@@ -1,58 +1,65 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { Language } from '@/lib/database/generated/enums';
-import type { DueLine } from '@/lib/records/today/list-due.query';
-import { formatDayMonth } from '../format/date-text';
+import { type Urgency, urgencies } from '@/lib/growing/due/urgency';
+import type { DueLine } from '@/lib/records/today/due-line';
+import type { TemperatureUnit } from '../format/temperature-text';
+import { dynamicWords } from '../i18n/dynamic-words';
+import { ButtonLink } from '../page/button-link';
+import { DueGroup } from './due-group';
+import { dueWords } from './due-words';
 
-function addressOf(line: DueLine): Route {
-  switch (line.kind) {
-    case 'treatment-running':
-      return `/treatments/${line.runId}` as Route;
-    case 'look':
-      return `/batches/${line.batchId}/looks/new` as Route;
-    case 'first-harvest':
-    case 'next-flush':
-      return `/weighings/new?batch=${line.batchId}` as Route;
-    case 'quiet':
-      return `/batches/${line.batchId}/close` as Route;
-  }
-}
+type Props = {
+  readonly lines: readonly DueLine[];
+  readonly language: Language;
+  readonly temperatureUnit: TemperatureUnit;
+  readonly now: Date;
+};
 
-const mostShown = 60;
+/** Clocks that run all stand open; of the rest so many that a phone shows them in about a screen each. */
+const openLines: Readonly<Record<Urgency, number>> = {
+  now: 20,
+  overdue: 4,
+  today: 6,
+  soon: 0,
+  season: 0,
+  idle: 0,
+};
 
-/** What is due, each line leading straight to the one form it needs. */
-export async function DueList({ lines, language }: { lines: readonly DueLine[]; language: Language }) {
+/** The next step first and large; below it the rest by urgency, most of it folded. */
+export async function DueList({ lines, language, temperatureUnit, now }: Props) {
   const t = await getTranslations('today');
-  const words = await getTranslations('vocabulary');
   const locale = await getLocale();
+  const reader = { words: await dynamicWords(), locale, language, temperatureUnit, now };
+  const pressing = lines.filter(({ urgency }) => ['now', 'overdue', 'today'].includes(urgency));
+  const [first] = pressing;
+  const next = first && dueWords(first, reader);
   return (
     <>
-      <ul className="due-list">
-        {lines.slice(0, mostShown).map((line) => {
-          const what =
-            line.kind === 'treatment-running'
-              ? words(`methodKind.${line.method}`)
-              : t('batchOf', {
-                  species: language === 'es' ? line.speciesEs : line.speciesEn,
-                  container: words(`containerKind.${line.container}`).toLocaleLowerCase(),
-                  day: line.dayNumber,
-                });
-          return (
-            <li key={`${line.kind} ${line.code}`}>
-              <Link href={addressOf(line)}>{t(`kind.${line.kind}`, { code: line.code })}</Link>
-              <span className="quiet">
-                {' '}
-                {what}, {line.siteName},{' '}
-                {t('since', { date: formatDayMonth(line.on, locale), days: line.overdueDays })}
-              </span>
-            </li>
-          );
-        })}
-      </ul>
-      {lines.length > mostShown ? (
-        <p className="quiet">{t('more', { count: lines.length - mostShown })}</p>
-      ) : null}
+      {next === undefined ? (
+        <p>{t('nothingNow')}</p>
+      ) : (
+        <section aria-labelledby="due-next" className="due-next">
+          <h2 id="due-next">{t('next')}</h2>
+          <p className="chips">
+            <ButtonLink href={next.href as Route}>{next.text}</ButtonLink>
+          </p>
+          <p className="quiet">
+            {next.left === '' ? null : <strong>{next.left} · </strong>}
+            {next.why} · {next.place}
+          </p>
+        </section>
+      )}
+      {urgencies.map((urgency) => (
+        <DueGroup
+          key={urgency}
+          urgency={urgency}
+          open={openLines[urgency]}
+          lines={lines
+            .filter((line) => line.urgency === urgency && line !== first)
+            .map((line) => dueWords(line, reader))}
+        />
+      ))}
     </>
   );
 }

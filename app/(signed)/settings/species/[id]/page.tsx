@@ -8,8 +8,6 @@ import { NotThere } from '@/lib/ui/page/not-there';
 import { speciesFields } from '@/lib/ui/settings/setting-fields';
 import { changeSpeciesAction } from '../../actions';
 
-const text = (value: number | null) => (value === null ? '' : String(value));
-
 export default async function SpeciesSettingPage({ params }: PageProps<'/settings/species/[id]'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator');
@@ -27,10 +25,6 @@ export default async function SpeciesSettingPage({ params }: PageProps<'/setting
         revision: String(row.revision),
         nameEn: row.en,
         nameEs: row.es,
-        colonisedDays: text(row.colonisedDays),
-        pinsDays: text(row.pinsDays),
-        firstHarvestDays: text(row.firstHarvestDays),
-        betweenFlushesDays: text(row.betweenFlushesDays),
       }}
       submitLabel={t('submit')}
       words={await loadFormWords()}

@@ -10,6 +10,11 @@ import { changeWindowAction } from '../../actions';
 
 const text = (value: number | null) => (value === null ? '' : String(value));
 
+const ends = (name: string, range: { from: number; to: number } | null) => ({
+  [`${name}FromDays`]: text(range?.from ?? null),
+  [`${name}ToDays`]: text(range?.to ?? null),
+});
+
 export default async function WindowSettingPage({ params }: PageProps<'/settings/windows/[id]'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator');
@@ -27,6 +32,11 @@ export default async function WindowSettingPage({ params }: PageProps<'/settings
         revision: String(row.revision),
         contaminationDays: text(row.contaminationDays),
         yieldDays: text(row.yieldDays),
+        firstLookDays: text(row.expected.firstLook),
+        ...ends('colonised', row.expected.colonised),
+        ...ends('pins', row.expected.pins),
+        ...ends('firstHarvest', row.expected.firstHarvest),
+        ...ends('betweenFlushes', row.expected.betweenFlushes),
       }}
       submitLabel={t('submit')}
       words={await loadFormWords()}
