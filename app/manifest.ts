@@ -1,14 +1,15 @@
 import type { MetadataRoute } from 'next';
-import { getTranslations } from 'next-intl/server';
+import { loadMessages } from '@/lib/ui/messages/load-messages';
 
-/** What a phone needs to put Pinset on its home screen. */
-export default async function manifest(): Promise<MetadataRoute.Manifest> {
-  const t = await getTranslations('common');
+/** What a phone needs to put Pinset on its home screen; made at the build, the same for everybody. */
+export default function manifest(): MetadataRoute.Manifest {
+  const { product, productLine } = loadMessages('en').common;
   return {
     id: '/',
-    name: t('product'),
-    short_name: t('product'),
-    description: t('productLine'),
+    lang: 'en',
+    name: product,
+    short_name: product,
+    description: productLine,
     start_url: '/today',
     scope: '/',
     display: 'standalone',
