@@ -1,0 +1,175 @@
+import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { corin, ives, signInByForm } from './people';
+
+// A phone without signal complains on its console about each request, so these tests do not listen to it.
+const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
+
+type Shed = { readonly batches: readonly { readonly id: string; readonly pickedGrams: number }[] };
+
+async function signedPhone(context: BrowserContext, email: string): Promise<Page> {
+  const page = await context.newPage();
+  await signInByForm(page, email);
+  await page.goto('/today');
+  // One visit is enough: the worker has its page, and the phone its copy of the work.
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+  });
+  await expect
+    .poll(() =>
+      page.evaluate(async () => {
+        const [name] = await caches.keys();
+        return name !== undefined && (await (await caches.open(name)).match('/offline')) !== undefined;
+      }),
+    )
+    .toBe(true);
+  await expect.poll(() => kept(page, 'snapshots')).toBe(1);
+  return page;
+}
+
+/** How many rows the phone's own store holds. */
+function kept(page: Page, store: 'snapshots' | 'entries'): Promise<number> {
+  return page.evaluate(
+    (name) =>
+      new Promise<number>((resolve, reject) => {
+        const opening = indexedDB.open('pinset');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const database = opening.result;
+          if (!database.objectStoreNames.contains(name)) return resolve(-1);
+          const count = database.transaction(name).objectStore(name).count();
+          count.onsuccess = () => {
+            database.close();
+            resolve(count.result);
+          };
+        };
+      }),
+    store,
+  );
+}
+
+async function pickedOf(page: Page, batchId: string): Promise<number> {
+  const shed: Shed = await (await page.request.get('/api/shed')).json();
+  return shed.batches.find(({ id }) => id === batchId)?.pickedGrams ?? Number.NaN;
+}
+
+async function weigh(page: Page, grams: number): Promise<void> {
+  await page.locator('[name="fresh"]').fill(`${grams} g`);
+  await page.locator('form.quick-form button[type="submit"]').click();
+  await expect(page.getByRole('button', { name: /^Weigh again from / })).toBeVisible();
+}
+
+async function openHarvest(page: Page): Promise<string> {
+  await page.goto('/quick/harvest');
+  await page.locator('.tile').first().click();
+  const id = await page.locator('.chosen-batch input').inputValue();
+  return id;
+}
+
+test('twenty harvests without signal, through reloads and a closed tab, are recorded once each', async ({
+  browser,
+}) => {
+  test.setTimeout(120_000);
+  const context = await browser.newContext(phone);
+  const page = await signedPhone(context, corin);
+  await context.setOffline(true);
+  const batchId = await openHarvest(page);
+  for (let entry = 0; entry < 20; entry++) {
+    if (entry > 0) await page.getByRole('button', { name: /^Weigh again from / }).click();
+    await weigh(page, 1 + entry);
+  }
+  await page.goto('/unsent');
+  await page.reload();
+  await page.reload();
+  await expect(page.locator('.entry-waiting')).toHaveCount(20);
+  await page.close();
+  const again = await context.newPage();
+  await again.goto('/today');
+  await expect(again.getByRole('link', { name: '20 entries not sent yet' })).toBeVisible();
+  const before = await pickedOf(again, batchId);
+  await context.setOffline(false);
+  await again.goto('/unsent');
+  await expect(again.locator('.entry-sent')).toHaveCount(20, { timeout: 30_000 });
+  expect((await pickedOf(again, batchId)) - before).toBe((20 * 21) / 2);
+  await context.close();
+});
+
+test('no answer of the server loses an entry or holds up the next', async ({ browser }) => {
+  test.setTimeout(90_000);
+  const context = await browser.newContext(phone);
+  const page = await signedPhone(context, corin);
+  const statuses = [400, 403, 409, 413, 422, 429, 500, 0];
+  const answered = new Map<string, number>();
+  await page.route('**/api/entries', async (route) => {
+    const id: string = route.request().postDataJSON().id;
+    const status = answered.get(id) ?? statuses[answered.size];
+    if (status === undefined) return route.continue();
+    answered.set(id, status);
+    if (status === 0) return route.abort();
+    return route.fulfill({
+      status,
+      contentType: 'application/problem+json',
+      headers: { 'retry-after': '60' },
+      body: JSON.stringify({ kind: 'refused', errors: [{ field: '', text: `Answer ${status}` }] }),
+    });
+  });
+  await openHarvest(page);
+  for (const [at] of [...statuses, 'taken'].entries()) {
+    if (at > 0) await page.getByRole('button', { name: /^Weigh again from / }).click();
+    await weigh(page, 30 + at);
+  }
+  await page.goto('/unsent');
+  await expect(page.locator('.entry-sent')).toHaveCount(1);
+  await expect(page.locator('.entries').first().locator('> li')).toHaveCount(statuses.length);
+  for (const status of [400, 413, 422]) await expect(page.getByText(`Answer ${status}`)).toBeVisible();
+  for (const grams of [30, 37]) await expect(page.getByText(`${grams} g`)).toBeVisible();
+  await page.unroute('**/api/entries');
+  await page.getByRole('button', { name: 'Send now' }).click();
+  await expect(page.locator('.entry-sent')).not.toHaveCount(1);
+  await context.close();
+});
+
+test('a lapsed sign-in keeps entries and sends them after the next one', async ({ browser }) => {
+  const context = await browser.newContext(phone);
+  const page = await signedPhone(context, corin);
+  await openHarvest(page);
+  const cookies = await context.cookies();
+  await context.clearCookies();
+  await weigh(page, 51);
+  await expect(page.getByRole('heading', { level: 1 })).not.toHaveText('Saved');
+  await context.addCookies(cookies);
+  await page.goto('/unsent');
+  await expect(page.locator('.entry-sent', { hasText: '51 g' })).toHaveCount(1, { timeout: 15_000 });
+  await context.close();
+});
+
+test('signing out with unsent entries stops and says how many; nobody else sends them', async ({
+  browser,
+}) => {
+  test.setTimeout(60_000);
+  const context = await browser.newContext(phone);
+  const page = await signedPhone(context, corin);
+  await context.setOffline(true);
+  await openHarvest(page);
+  await weigh(page, 61);
+  await context.setOffline(false);
+  let posted = 0;
+  await context.route('**/api/entries', (route) => {
+    posted += 1;
+    return route.abort();
+  });
+  await page.goto('/account');
+  await page.getByRole('button', { name: 'Sign out', exact: true }).click();
+  await expect(page.getByText('1 entry is on this phone only.')).toBeVisible();
+  expect(page.url()).toContain('/account');
+  await page.getByRole('button', { name: 'Sign out and leave them here' }).click();
+  await page.waitForURL('**/sign-in');
+  expect(await kept(page, 'snapshots')).toBe(0);
+  expect(await kept(page, 'entries')).toBe(1);
+  posted = 0;
+  await signInByForm(page, ives);
+  await expect(page.getByText('1 entry of somebody else waits on this phone.')).toBeVisible();
+  await page.goto('/unsent');
+  await expect(page.getByText('Everything is sent.')).toBeVisible();
+  expect(posted).toBe(0);
+  await context.close();
+});
