@@ -10,7 +10,7 @@ import { openRun } from './open-run';
 import { isFuture } from './prepare-treatment';
 import type { addReadingInput } from './treatment.input';
 
-/** Adds a reading of temperature, pH or both. A pH above saturated lime water at that temperature is asked about. */
+/** Adds a reading of temperature, pH or both; now where no time is given. A pH above saturated lime water at that temperature is asked about. */
 export async function addReading(
   context: WriteContext,
   input: z.output<typeof addReadingInput>,
@@ -23,7 +23,7 @@ export async function addReading(
   const run = await openRun(context, treatmentRunId);
   if (!run) return notFound;
   if (input.celsius === null && input.ph === null) return invalid('celsius', 'reading-empty');
-  const readAt = momentInstant(input.readAt, run.site.timeZone);
+  const readAt = input.readAt === null ? now : momentInstant(input.readAt, run.site.timeZone);
   if (isFuture(readAt, now)) return invalid('readAt', 'future-date');
   if (readAt < run.startedAt) return invalid('readAt', 'ends-before-start');
   const window = methodWindow(run.method);

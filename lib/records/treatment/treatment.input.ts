@@ -37,7 +37,8 @@ export const correctTreatmentInput = z.object({
 export const addReadingInput = z.object({
   id: optionalIdField,
   treatmentRunId: idField,
-  readAt: momentField,
+  /** Left out: now. */
+  readAt: optionalMomentField,
   place: optionalChoiceField(readingPlaces),
   celsius: optionalCelsiusField(),
   ph: optionalPhField,

@@ -14,7 +14,7 @@ const tones: Readonly<Record<string, StatusTone>> = {
 
 /** What the readings say about a run, as a state and one plain sentence. */
 export async function loadJudgement(
-  { judgement }: TreatmentView,
+  { judgement, window }: TreatmentView,
   unit: TemperatureUnit,
 ): Promise<JudgementText> {
   const t = await getTranslations('treatments.judgement');
@@ -38,9 +38,11 @@ export async function loadJudgement(
       case 'heat': {
         const value = judgement.check.kind === 'value' ? judgement.check.value : undefined;
         return {
-          minutes: number(value?.minutesInWindow ?? 0),
+          minutes: number(Math.floor(value?.minutesInWindow ?? 0)),
           above: number(value?.minutesAbove ?? 0),
-          left: number(value?.minutesLeft ?? 0),
+          left: number(Math.ceil(value?.minutesLeft ?? 0)),
+          least: number(window?.kind === 'heat' ? window.minMinutes : 0),
+          low: formatTemperature(window?.kind === 'heat' ? window.lowCelsius : 0, unit, locale),
           highest: formatTemperature(value?.highestCelsius ?? 0, unit, locale),
         };
       }
@@ -48,13 +50,20 @@ export async function loadJudgement(
         const value = judgement.check.kind === 'value' ? judgement.check.value : undefined;
         const hours = (value?.minutesSubmerged ?? 0) / 60;
         return {
+          least: new Intl.NumberFormat(locale, { maximumFractionDigits: 1 }).format(
+            (window?.kind === 'lime' ? window.minMinutes : 0) / 60,
+          ),
           hours: new Intl.NumberFormat(locale, { maximumFractionDigits: 1 }).format(hours),
           lowest: String(value?.lowestPh ?? '–'),
         };
       }
       case 'ferment': {
         const value = judgement.check.kind === 'value' ? judgement.check.value : undefined;
-        return { days: number(value?.dayCount ?? 0) };
+        return {
+          days: number(value?.dayCount ?? 0),
+          least: number(window?.kind === 'ferment' ? window.minDays : 0),
+          most: number(window?.kind === 'ferment' ? window.maxDays : 0),
+        };
       }
     }
   })();

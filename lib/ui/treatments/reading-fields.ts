@@ -1,31 +1,34 @@
 import { getTranslations } from 'next-intl/server';
-import type { TemperatureUnit } from '@/lib/database/generated/enums';
+import type { MethodKind, TemperatureUnit } from '@/lib/database/generated/enums';
 import { readingPlaces } from '@/lib/growing/vocabulary';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { temperatureUnits } from '../form/person-units';
 import { sentenceCase } from '../format/sentence-case';
 
 type Options = { readonly days: readonly ChoiceOption[]; readonly temperatureUnit: TemperatureUnit };
+type ReadingOptions = Options & { readonly method: MethodKind };
 
-export async function readingFields({ days, temperatureUnit }: Options): Promise<FieldSpec[]> {
+export async function readingFields({ days, temperatureUnit, method }: ReadingOptions): Promise<FieldSpec[]> {
   const t = await getTranslations('treatments');
   const words = await getTranslations('vocabulary.readingPlace');
   const label = (name: Parameters<typeof t>[0]) => sentenceCase(t(name));
+  const celsius: FieldSpec = {
+    kind: 'temperature',
+    name: 'celsius',
+    label: label('fields.celsius'),
+    units: temperatureUnits(temperatureUnit),
+    optional: true,
+  };
+  const ph: FieldSpec = { kind: 'decimal', name: 'ph', label: label('fields.ph'), optional: true };
+  const heated = method === 'hot_water_bath' || method === 'steam';
   return [
+    ...(method === 'cold_lime_soak' ? [ph, celsius] : heated ? [celsius] : [celsius, ph]),
     {
       kind: 'radio',
       name: 'place',
       label: label('fields.place'),
       options: readingPlaces.map((value) => ({ value, label: words(value) })),
     },
-    {
-      kind: 'temperature',
-      name: 'celsius',
-      label: label('fields.celsius'),
-      units: temperatureUnits(temperatureUnit),
-      optional: true,
-    },
-    { kind: 'decimal', name: 'ph', label: label('fields.ph'), optional: true },
     { kind: 'moment', name: 'readAt', label: label('fields.readAt'), quick: days },
     { kind: 'hidden', name: 'treatmentRunId' },
     { kind: 'hidden', name: 'id' },

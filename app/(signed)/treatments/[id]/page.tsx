@@ -2,8 +2,11 @@ import type { Route } from 'next';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { newId } from '@/lib/base/new-id';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { getTreatment } from '@/lib/records/treatment/get-treatment.query';
+import { InlineForm } from '@/lib/ui/form/inline-form';
+import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { formatInstant } from '@/lib/ui/format/instant-text';
 import { formatTemperature } from '@/lib/ui/format/temperature-text';
 import { formatVolume } from '@/lib/ui/format/volume-text';
@@ -15,20 +18,28 @@ import { NotThere } from '@/lib/ui/page/not-there';
 import { RecordLinks } from '@/lib/ui/page/record-links';
 import { Status } from '@/lib/ui/page/status';
 import { Evidence } from '@/lib/ui/treatments/evidence';
+import { FallsNote } from '@/lib/ui/treatments/falls-note';
+import { loadClock } from '@/lib/ui/treatments/load-clock';
 import { loadJudgement } from '@/lib/ui/treatments/load-judgement';
+import { quickReadingFields } from '@/lib/ui/treatments/quick-reading-fields';
 import { ReadingsTable } from '@/lib/ui/treatments/readings-table';
+import { RunChart } from '@/lib/ui/treatments/run-chart';
+import { RunClock } from '@/lib/ui/treatments/run-clock';
 import { windowText } from '@/lib/ui/treatments/window-text';
+import { addReadingAction } from '../actions';
 
 export default async function TreatmentPage({ params }: PageProps<'/treatments/[id]'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
+  const now = new Date();
   const run = /^[0-9a-f-]{36}$/i.test(id)
-    ? await readAs(actor, (context) => getTreatment(context, id, new Date()))
+    ? await readAs(actor, (context) => getTreatment(context, id, now))
     : undefined;
   if (!run) return <NotThere />;
   const t = await getTranslations('treatments');
   const locale = await getLocale();
   const judgement = await loadJudgement(run, actor.temperatureUnit);
+  const clock = await loadClock(run, now);
   const zone = run.site.timeZone;
   const optional = (label: string, value: string | null) => (value === null ? [] : [{ label, value }]);
   return (
@@ -37,15 +48,32 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
       <p>
         <Status tone={judgement.tone} word={judgement.word} />
       </p>
+      {clock === undefined ? null : <RunClock {...clock} />}
       <p className="lead">{judgement.sentence}</p>
+      <FallsNote run={run} temperatureUnit={actor.temperatureUnit} />
+      {run.endedAt === null ? (
+        <div className="no-print reading-now">
+          <InlineForm
+            action={addReadingAction}
+            label={t('addReading')}
+            fields={await quickReadingFields(run.method.kind, actor.temperatureUnit)}
+            values={{ treatmentRunId: id, id: newId() }}
+            submitLabel={t('readingNow')}
+            words={await loadFormWords()}
+          />
+        </div>
+      ) : null}
       <p className="chips no-print">
-        <ButtonLink href={`/treatments/${id}/readings/new` as Route}>{t('addReading')}</ButtonLink>
         {run.endedAt === null ? (
           <ButtonLink href={`/treatments/${id}/end` as Route} plain>
             {t('endSubmit')}
           </ButtonLink>
         ) : null}
+        <ButtonLink href={`/treatments/${id}/readings/new` as Route} plain>
+          {t(run.endedAt === null ? 'readingEarlier' : 'addReading')}
+        </ButtonLink>
       </p>
+      <RunChart run={run} temperatureUnit={actor.temperatureUnit} />
       <DefinitionList
         items={[
           { label: t('columns.site'), value: run.site.name },

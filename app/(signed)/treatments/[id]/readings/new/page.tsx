@@ -28,6 +28,7 @@ export default async function NewReadingPage({ params }: PageProps<'/treatments/
         await readingFields({
           days: await recentDays(todayInZone(zone, now)),
           temperatureUnit: actor.temperatureUnit,
+          method: run.method.kind,
         })
       }
       values={{
