@@ -27,7 +27,8 @@ export function NavLinks({ items, label, moreLabel, own }: Props) {
   const current = (href: string) =>
     path === href ? 'page' : path.startsWith(`${href}/`) ? 'true' : undefined;
   const link = (item: NavItem) => (
-    <Link href={item.href} aria-current={current(item.href)}>
+    // Fetching pages ahead would take the signal away from the page that is being opened.
+    <Link href={item.href} prefetch={false} aria-current={current(item.href)}>
       {item.label}
     </Link>
   );
