@@ -20,7 +20,12 @@ export async function correctBatch(
   if (batch.revision !== revision) return { kind: 'conflict', current: batch.revision };
   const errors = await checkCorrection(context, batch, input);
   if (errors.length > 0) return { kind: 'invalid', errors };
-  const prepared = await prepareBatch(context, input, batch.secondLife);
+  const filledFrom = await db.batchComponent.findMany({
+    where: { batchId: id, voidedAt: null },
+    select: { treatmentRunId: true },
+  });
+  const knownRuns = new Set(filledFrom.flatMap(({ treatmentRunId }) => treatmentRunId ?? []));
+  const prepared = await prepareBatch(context, input, batch.secondLife, knownRuns);
   if (prepared.kind !== 'ok') return prepared;
   const { startedById, ...columns } = batchColumns(input, prepared.value, actor.personId);
   await voidBatchChildren(context, id, reason);

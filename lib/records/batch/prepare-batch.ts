@@ -11,14 +11,19 @@ import { batchLookups } from './batch-lookups';
 import { batchQuestions } from './batch-questions';
 import { checkBatch } from './check-batch';
 import { type ResolvedBatch, resolveBatch } from './resolve-batch';
+import { runQuestions } from './run-questions';
 
 export type PreparedBatch = { readonly resolved: ResolvedBatch; readonly derived: DerivedBatch };
 
-/** Looks everything up, refuses what cannot be, asks about what is unlikely, and works out what is not typed. */
+/**
+ * Looks everything up, refuses what cannot be, asks about what is unlikely, and works out what is not typed. Treatment
+ * runs in `knownRuns` were asked about when the batch was started.
+ */
 export async function prepareBatch(
   context: WriteContext,
   input: BatchInput,
   secondLife: boolean,
+  knownRuns: ReadonlySet<string> = new Set(),
 ): Promise<Result<PreparedBatch>> {
   const { actor, now } = context;
   const found = await batchLookups(context, input);
@@ -35,6 +40,7 @@ export async function prepareBatch(
       language: actor.language,
       table: suitabilityTable(found.suitability),
     }),
+    ...(await runQuestions(context, resolved, knownRuns, now)),
     ...(input.moistureSource === 'assumed' && derived.moisturePercent === null
       ? [{ field: 'moistureSource', code: 'no-moisture-to-assume' }]
       : []),
