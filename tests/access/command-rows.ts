@@ -31,8 +31,10 @@ import { buildReportInput, publishReportInput } from '@/lib/report/build-report.
 import { publishReport } from '@/lib/report/publish-report.command';
 import { twentyBags } from '../support/shed';
 import { batchEventRows } from './batch-event-rows';
+import { conditionRows } from './condition-rows';
 import { lotRows } from './lot-rows';
 import { command } from './operation-rows';
+import { photoRows } from './photo-rows';
 import { settingRows } from './setting-rows';
 import { arrange, revisionOf, type World } from './world';
 
@@ -97,8 +99,10 @@ async function membershipOfMember({ people }: World) {
 /** Every command, and who can do it to the records of Mill Lane. */
 export const commandRows = [
   ...batchEventRows,
+  ...photoRows,
   ...lotRows,
   ...settingRows,
+  ...conditionRows,
   command('records/batch/start-batch.command', 'yy---', startBatchInput, startBatch, (w) => ({
     ...twentyBags(w.people, w.stock),
     id: newId(),

@@ -20,6 +20,11 @@ export const voidableKinds = [
   'spawn-lot',
   'spawn-receipt',
   'bed-layer',
+  'photo',
+  'condition-place',
+  'condition-import',
+  'condition-reading',
+  'placement',
   'site',
 ] as const;
 export type VoidableKind = (typeof voidableKinds)[number];

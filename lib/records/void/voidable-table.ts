@@ -85,6 +85,37 @@ export function voidableTable(db: ScopedDb, kind: VoidableKind): Table {
         find: (id) => db.bedLayer.findFirst({ where: { id }, select }),
         mark: (where, data) => db.bedLayer.updateMany({ where, data }),
       };
+    case 'photo':
+      return {
+        find: (id) => db.photo.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.photo.updateMany({ where, data }),
+      };
+    case 'condition-place':
+      return {
+        find: (id) => db.conditionPlace.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.conditionPlace.updateMany({ where, data }),
+      };
+    case 'condition-import':
+      return {
+        find: (id) => db.conditionImport.findFirst({ where: { id }, select }),
+        mark: async (where, data) => {
+          const marked = await db.conditionImport.updateMany({ where, data });
+          if (marked.count === 1)
+            await db.conditionReading.updateMany({ where: { importId: where.id, voidedAt: null }, data });
+          return marked;
+        },
+      };
+    case 'condition-reading':
+      // One of an import stands and falls with it.
+      return {
+        find: (id) => db.conditionReading.findFirst({ where: { id, importId: null }, select }),
+        mark: (where, data) => db.conditionReading.updateMany({ where: { ...where, importId: null }, data }),
+      };
+    case 'placement':
+      return {
+        find: (id) => db.placement.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.placement.updateMany({ where, data }),
+      };
     case 'site':
       return {
         find: (id) => db.site.findFirst({ where: { id }, select }),

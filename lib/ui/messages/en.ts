@@ -12,6 +12,7 @@ import history from './en/history.json';
 import lots from './en/lots.json';
 import offline from './en/offline.json';
 import people from './en/people.json';
+import photos from './en/photos.json';
 import questions from './en/questions.json';
 import quick from './en/quick.json';
 import report from './en/report.json';
@@ -39,6 +40,7 @@ export const en = {
   lots,
   offline,
   people,
+  photos,
   questions,
   quick,
   report,

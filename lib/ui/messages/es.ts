@@ -13,6 +13,7 @@ import history from './es/history.json';
 import lots from './es/lots.json';
 import offline from './es/offline.json';
 import people from './es/people.json';
+import photos from './es/photos.json';
 import questions from './es/questions.json';
 import quick from './es/quick.json';
 import report from './es/report.json';
@@ -40,6 +41,7 @@ export const es: Messages = {
   lots,
   offline,
   people,
+  photos,
   questions,
   quick,
   report,

@@ -10,6 +10,7 @@ import { QuickCheck } from '../quick/quick-check';
 import { QuickContamination } from '../quick/quick-contamination';
 import { QuickHarvest } from '../quick/quick-harvest';
 import type { QuickProps } from '../quick/quick-props';
+import { withOutbox } from '../quick/with-outbox';
 import { counted, type OfflineWords } from './offline-words';
 import { batchFacts, ShellEntries, ShellToday } from './shell-today';
 import { UnsentList } from './unsent-list';
@@ -124,7 +125,7 @@ function ShellBody({
       words: words.quick,
       now: new Date().toISOString(),
       firstId,
-      outbox: outbox.quick,
+      ...withOutbox(outbox.quick, words.quick),
       ...(batchId === undefined ? {} : { batchId }),
     };
     return <Form {...props} />;

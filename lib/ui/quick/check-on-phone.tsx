@@ -3,9 +3,10 @@
 import { useOutbox } from '../offline/use-outbox';
 import { QuickCheck } from './quick-check';
 import type { QuickProps } from './quick-props';
+import { withOutbox } from './with-outbox';
 
 /** The quick entry on a server's page: with script it keeps entries on the phone, without it posts the form. */
 export function CheckOnPhone({ networkId, ...props }: QuickProps & { readonly networkId: string }) {
   const outbox = useOutbox(props.snapshot.person.id, networkId);
-  return <QuickCheck {...props} {...(outbox === undefined ? {} : { outbox: outbox.quick })} />;
+  return <QuickCheck {...props} {...(outbox === undefined ? {} : withOutbox(outbox.quick, props.words))} />;
 }

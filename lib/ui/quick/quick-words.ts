@@ -6,7 +6,8 @@ import type { Messages } from '../messages/en';
  * hands to the client component and a page without signal carries in itself. `locale` is the reader's tag for figures.
  */
 export function quickWordsOf(messages: Messages, locale: string) {
-  const { quick, common, findings, vocabulary } = messages;
+  const { quick, common, findings, photos, vocabulary } = messages;
+  const { takePhoto, kept, keptNot, working, people } = photos;
   const { caution } = findings;
   return {
     ...quick,
@@ -16,6 +17,7 @@ export function quickWordsOf(messages: Messages, locale: string) {
     action: vocabulary.findingAction,
     stage: vocabulary.cropStage,
     checkKind: vocabulary.checkKind,
+    photo: { takePhoto, kept, keptNot, working, people },
     caution: {
       title: caution.title,
       lines: [caution.keepClosed, caution.lastInLine, caution.doNotEat, common.caution.rule],

@@ -6,6 +6,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { singleBatchContamination } from '@/lib/analysis/single-batch-contamination';
 import { newId } from '@/lib/base/new-id';
 import { getBatch } from '@/lib/records/batch/get-batch.query';
+import { listPhotos } from '@/lib/records/photo/list-photos.query';
 import { BatchFacts } from '@/lib/ui/batches/batch-facts';
 import { BatchFigures } from '@/lib/ui/batches/batch-figures';
 import { BatchLives } from '@/lib/ui/batches/batch-lives';
@@ -17,10 +18,21 @@ import { formatDate } from '@/lib/ui/format/date-text';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Notice } from '@/lib/ui/page/notice';
+import { PhotoList } from '@/lib/ui/photo/photo-list';
 import { lookTodayAction } from './actions';
 import { livesOf } from './lives-of';
 
-const savedKinds = ['yes', 'look', 'finding', 'followUp', 'loss', 'check', 'correction', 'layers'] as const;
+const savedKinds = [
+  'yes',
+  'look',
+  'finding',
+  'followUp',
+  'loss',
+  'check',
+  'correction',
+  'layers',
+  'photo',
+] as const;
 
 export default async function BatchPage({ params, searchParams }: PageProps<'/batches/[id]'>) {
   const { id } = await params;
@@ -29,11 +41,12 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
   const read = /^[0-9a-f-]{36}$/i.test(id)
     ? await readAs(actor, async (context) => {
         const found = await getBatch(context, id, new Date());
-        return found && { page: found, lives: await livesOf(context, found) };
+        if (!found) return undefined;
+        return { page: found, lives: await livesOf(context, found), photos: await listPhotos(context, id) };
       })
     : undefined;
   if (!read) return <NotThere />;
-  const { page, lives } = read;
+  const { page, lives, photos } = read;
   const { batch, figures } = page;
   const t = await getTranslations('batches');
   const words = await getTranslations('vocabulary.containerCount');
@@ -77,6 +90,7 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
       <h2>{t('page.story')}</h2>
       <p className="quiet">{t('page.storyOrder')}</p>
       <BatchStory {...reader} />
+      <PhotoList photos={photos} batch={batch} open={batch.voidReason === null} />
       <h2>{t('page.facts')}</h2>
       <BatchFacts {...reader} />
       {batch.containerKind === 'bed' ? (
