@@ -114,3 +114,7 @@ export const bedLayerMaterials = [
   'other',
 ] as const;
 export type BedLayerMaterialKind = (typeof bedLayerMaterials)[number];
+
+/** What is read of a place: degrees Celsius, percent relative humidity, parts per million of carbon dioxide. */
+export const conditionMeasures = ['temperature', 'humidity', 'carbon_dioxide'] as const;
+export type ConditionMeasure = (typeof conditionMeasures)[number];

@@ -22,6 +22,8 @@ export async function stillInUse(db: ScopedDb, kind: VoidableKind, id: string): 
       const shares = await db.spawnShare.count({ where: { spawnLotId: id, ...live, batch: live } });
       return shares + (await db.spawnLot.count({ where: { parentLotId: id, ...live } }));
     }
+    case 'condition-place':
+      return db.placement.count({ where: { placeId: id, ...live, batch: live } });
     case 'site':
       return db.batch.count({ where: { siteId: id, ...live } });
     default:

@@ -25,6 +25,7 @@ const vocabularyOf: Readonly<Record<string, string>> = {
   cause: 'lossCause',
   form: 'spawnForm',
   material: 'bedLayerMaterial',
+  measure: 'conditionMeasure',
   place: 'readingPlace',
   sign: 'contaminationSign',
   stage: 'cropStage',
