@@ -20,7 +20,8 @@ export function compareValues(
     if (spec.kind === 'group') {
       return compareValues(spec.fields, theirs, yours, locale).map((field) => ({
         ...field,
-        label: `${spec.legend}: ${field.label}`,
+        // A fold only hides what is seldom needed; a row of several needs its name.
+        label: spec.folded ? field.label : `${spec.legend}: ${field.label}`,
       }));
     }
     if (!('label' in spec) || spec.name === 'reason') return [];

@@ -26,6 +26,13 @@ const fields: readonly FieldSpec[] = [
     legend: 'More',
     fields: [{ kind: 'paragraph', name: 'note', label: 'Note' }],
   },
+  {
+    kind: 'group',
+    name: 'seldom',
+    legend: 'More',
+    folded: true,
+    fields: [{ kind: 'text', name: 'grade', label: 'Grade' }],
+  },
   { kind: 'paragraph', name: 'reason', label: 'Reason' },
 ];
 const theirs = {
@@ -48,6 +55,7 @@ describe('two fillings of a form side by side', () => {
       weighedOn__day: '5',
       trimState: 'trimmed',
       note: 'wet',
+      grade: 'A',
     };
     expect(compareValues(fields, theirs, yours, 'en-US')).toEqual([
       {
@@ -59,6 +67,7 @@ describe('two fillings of a form side by side', () => {
       { name: 'fresh', label: 'Fresh mass', theirs: '1.36 kg', yours: '3 lb' },
       { name: 'trimState', label: 'How it was weighed', theirs: '', yours: 'Trimmed' },
       { name: 'note', label: 'More: Note', theirs: '', yours: 'wet' },
+      { name: 'grade', label: 'Grade', theirs: '', yours: 'A' },
     ]);
   });
 
