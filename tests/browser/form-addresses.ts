@@ -133,6 +133,11 @@ export const formPages: readonly FormPage[] = [
   { route: '/batches/[id]/close', as: ives, find: below(openBatch, '/close'), keeps: false },
   { route: '/batches/[id]/reopen', as: ives, find: below('/batches?state=closed', '/reopen'), keeps: false },
   { route: '/batches/[id]/second-life', as: wren, find: below(openBatch, '/second-life') },
+  {
+    route: '/batches/[id]/layers/new',
+    as: wren,
+    find: below('/batches?container=bed&state=open', '/layers/new'),
+  },
   ...entries.map((entry) => ({
     route: `/batches/[id]/${entry}/new`,
     as: ives,
