@@ -1,3 +1,4 @@
+import { usualBedLayers } from '@/lib/growing/bed-layers';
 import { closeBatch } from '@/lib/records/batch/close-batch.command';
 import { closeBatchInput } from '@/lib/records/batch/close-batch.input';
 import { startBatch } from '@/lib/records/batch/start-batch.command';
@@ -17,6 +18,16 @@ import type { LotBook } from './add-lots';
 import type { Take } from './in-one-go';
 
 const whiteOakFiaCode = 802;
+
+const bedLayers = usualBedLayers().map(({ material, thicknessMm }) => ({
+  material,
+  ...(thicknessMm === null ? {} : { thickness: Math.round(thicknessMm) }),
+}));
+
+/** Every third flush of the logs is forced by soaking; the rest come by themselves. */
+function forced({ container }: PlannedBatch, { flush }: PlannedWeighing) {
+  return container === 'log' ? { forcedFlush: flush % 3 === 0 ? 'yes' : 'no' } : {};
+}
 
 function idBy<T extends { id: string }>(rows: readonly T[], matches: (row: T) => boolean): string {
   const row = rows.find(matches);
@@ -38,7 +49,8 @@ export async function recordBatch(
   batch: PlannedBatch,
   siteId: string,
   runId: string | null,
-) {
+  goesOn: boolean,
+): Promise<string> {
   const { choices } = book;
   const methodId = idBy(choices.methods, (method) => method.kind === batch.method);
   const lots = book.substrateByMaterial.get(batch.materialCode) ?? [];
@@ -63,6 +75,7 @@ export async function recordBatch(
     moistureSource: batch.moistureSource,
     moisturePercent: batch.moisturePercent,
     bedArea: batch.bedAreaCm2,
+    layers: batch.container === 'bed' ? bedLayers : [],
     ...(batch.container === 'log' ? { logWoodCode: whiteOakFiaCode, logDiameter: 127, logLength: 1016 } : {}),
   });
   const batchId = started.id;
@@ -99,7 +112,7 @@ export async function recordBatch(
     await take(recordWeighingInput, recordWeighing, {
       weighedOn: weighing.date,
       fresh: weighing.grams,
-      lines: [{ batchId, flush: weighing.flush }],
+      lines: [{ batchId, flush: weighing.flush, ...forced(batch, weighing) }],
       ...destinations(weighing),
     });
   }
@@ -108,8 +121,9 @@ export async function recordBatch(
       batchId,
       closedOn: batch.closedOn,
       closeReason: 'finished',
-      spentDestination: 'composted',
+      spentDestination: goesOn ? 'second_life' : 'composted',
       noHarvest: batch.weighings.length > 0 ? '' : batch.notWeighed ? 'not_weighed' : 'none_picked',
     });
   }
+  return batchId;
 }

@@ -5,6 +5,7 @@ import { inOneGo } from './in-one-go';
 import { receiveRecentSpawn } from './receive-recent-spawn';
 import { recordBatch } from './record-batch';
 import { recordRun } from './record-run';
+import { batchesThatGoOn, recordSecondLife } from './record-second-life';
 
 const batchesPerGo = 10;
 
@@ -25,6 +26,7 @@ export async function recordSite(
 ): Promise<number> {
   const batches = plan.batches.filter((batch) => batch.siteCode === siteCode);
   await inOneGo(member, (take) => receiveRecentSpawn(take, plan, book, siteCode, siteId));
+  const goingOn = batchesThatGoOn(batches);
   const runIds = new Map<string, string>();
   for (let from = 0; from < batches.length; from += batchesPerGo) {
     const some = batches.slice(from, from + batchesPerGo);
@@ -35,7 +37,10 @@ export async function recordSite(
           const methodId = book.choices.methods.find((method) => method.kind === run.method)?.id ?? '';
           runIds.set(run.key, await recordRun(take, run, siteId, methodId, loadOf(plan, run.key)));
         }
-        await recordBatch(take, book, batch, siteId, run ? (runIds.get(run.key) ?? null) : null);
+        const goesOn = goingOn.has(batch);
+        const runId = run ? (runIds.get(run.key) ?? null) : null;
+        const batchId = await recordBatch(take, book, batch, siteId, runId, goesOn);
+        if (goesOn) await recordSecondLife(take, book, batch, { batchId, siteId });
       }
     });
   }
