@@ -1,13 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { Client } from 'pg';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { answerEntry } from '@/app/api/entries/answer-entry';
 import type { Actor } from '@/lib/access/actor';
-import { newId } from '@/lib/base/new-id';
 import type { Entry } from '@/lib/offline/entry';
 import { startBags } from '../support/bags';
 import { testDatabase } from '../support/database';
-import { entryRequest, harvestEntry, testSettings } from '../support/entries';
+import { harvestEntry, postEntry, testSettings } from '../support/entries';
 import { type Growers, growers } from '../support/growers';
 import { type Shed, shed } from '../support/shed';
 
@@ -28,18 +26,8 @@ beforeEach(async () => {
 });
 afterAll(() => admin.end());
 
-type Body = Record<string, unknown>;
-type Answer = { status: number; body: Body; headers: Headers };
-
-async function post(
-  entry: Entry,
-  who: Actor = people.member,
-  headers: Record<string, string> = {},
-): Promise<Answer> {
-  const response = await answerEntry(entryRequest(entry, headers), async () => ({ person: who, actor: who }));
-  return { status: response.status, body: (await response.json()) as Body, headers: response.headers };
-}
-
+const post = (entry: Entry, who: Actor = people.member, headers: Record<string, string> = {}) =>
+  postEntry(entry, who, headers);
 const harvest = (changes: Partial<Entry> = {}) => harvestEntry(people.member, batchId, changes);
 const withMass = (text: string) => ({
   weighedOn: '2026-05-10',
@@ -167,154 +155,5 @@ describe('an entry of a phone', () => {
     const { status, body } = await post(harvest({ kind, input: { batchId, ...input } }));
     expect(body).toMatchObject({ kind: 'saved' });
     expect(status).toBe(200);
-  });
-});
-
-describe('an entry that takes another back', () => {
-  const undo = (of: Entry, changes: Partial<Entry> = {}): Entry =>
-    harvest({ kind: 'undo', input: { entryId: of.id }, madeAt: new Date().toISOString(), ...changes });
-
-  it('voids the record with a reason of its own and leaves it in the history', async () => {
-    const entry = harvest();
-    await post(entry);
-    const { status, body } = await post(undo(entry));
-    expect(status).toBe(200);
-    expect(body).toMatchObject({ recordId: entry.id, revision: 2 });
-    expect(await count("weighing where id = $1 and void_reason like 'Taken back%'", [entry.id])).toBe(1);
-  });
-
-  it('is answered the same when it is sent again', async () => {
-    const entry = harvest();
-    await post(entry);
-    const back = undo(entry);
-    const first = await post(back);
-    expect(await post(back)).toMatchObject({ status: 200, body: first.body });
-  });
-
-  it('is refused more than 15 minutes later, by both clocks', async () => {
-    const entry = harvest();
-    await post(entry);
-    await admin.query(
-      "alter table entry_receipt disable row level security; update entry_receipt set saved_at = saved_at - interval '16 minutes'",
-    );
-    await admin.query('alter table entry_receipt enable row level security');
-    expect((await post(undo(entry))).status).toBe(422);
-    const pressedInTime = undo(entry, { madeAt: new Date(Date.now() - 10 * 60_000).toISOString() });
-    expect((await post(pressedInTime)).status).toBe(200);
-  });
-
-  it('is refused to anybody else', async () => {
-    const entry = harvest();
-    await post(entry);
-    const { coordinator } = people;
-    const { status } = await post({ ...undo(entry), personId: coordinator.personId }, coordinator);
-    expect(status).toBe(404);
-  });
-
-  it('is refused once somebody has changed the record', async () => {
-    const entry = harvest();
-    await post(entry);
-    const input = { ...withMass('1.63'), id: entry.id, revision: 1, reason: 'Scale was wrong' };
-    await post(harvestEntry(people.coordinator, batchId, { input }), people.coordinator);
-    expect((await post(undo(entry))).status).toBe(422);
-  });
-});
-
-describe('the door for entries', () => {
-  let entry: Entry;
-  beforeEach(() => {
-    entry = harvest();
-  });
-  const nothingSaved = async () => expect(await weighings(entry.id)).toBe(0);
-
-  it('asks for a sign-in and saves nothing without one', async () => {
-    const response = await answerEntry(entryRequest(entry), async () => undefined);
-    expect(response.status).toBe(401);
-    await nothingSaved();
-  });
-
-  it('refuses the entry of another account', async () => {
-    const { status, body } = await post(entry, people.coordinator);
-    expect(status).toBe(403);
-    expect(body).toMatchObject({ kind: 'refused' });
-    await nothingSaved();
-  });
-
-  it('refuses an entry for a network that is not the person’s', async () => {
-    expect((await post({ ...entry, networkId: people.stranger.networkId })).status).toBe(403);
-    await nothingSaved();
-  });
-
-  it('runs it in the entry’s network though another is open in the session', async () => {
-    const { member } = people;
-    const response = await answerEntry(entryRequest(entry), async () => ({
-      person: member,
-      actor: undefined,
-    }));
-    expect(response.status).toBe(200);
-    expect(await weighings(entry.id)).toBe(1);
-  });
-
-  it.each([
-    ['another site', { 'sec-fetch-site': 'cross-site' }],
-    ['a sibling site', { 'sec-fetch-site': 'same-site' }],
-    ['a sandboxed page', { 'sec-fetch-site': '', origin: 'null' }],
-    ['a page elsewhere', { origin: 'https://elsewhere.example' }],
-  ])('refuses what comes from %s', async (_from, headers) => {
-    expect((await post(entry, people.member, headers)).status).toBe(403);
-    await nothingSaved();
-  });
-
-  it('refuses text/plain, which a form elsewhere could post', async () => {
-    expect((await post(entry, people.member, { 'content-type': 'text/plain' })).status).toBe(415);
-    await nothingSaved();
-  });
-
-  it('refuses more than 64 kB', async () => {
-    const { status } = await post({ ...entry, input: { ...entry.input, note: 'x'.repeat(70_000) } });
-    expect(status).toBe(413);
-    await nothingSaved();
-  });
-
-  it('refuses a key in the header that is not the entry’s', async () => {
-    expect((await post(entry, people.member, { 'idempotency-key': randomUUID() })).status).toBe(400);
-    await nothingSaved();
-  });
-
-  it.each([
-    ['no JSON', '{'],
-    ['a list', '[]'],
-    ['a field too many', JSON.stringify({ id: newId(), more: 1 })],
-  ])('refuses %s', async (_what, body) => {
-    const request = new Request(entryRequest(entry), { body });
-    const response = await answerEntry(request, async () => ({
-      person: people.member,
-      actor: people.member,
-    }));
-    expect(response.status).toBe(400);
-  });
-
-  it('sends photos elsewhere', async () => {
-    expect((await post({ ...entry, kind: 'photo' })).status).toBe(422);
-  });
-
-  it('answers 503 with a time to wait when who asks cannot be found out', async () => {
-    const response = await answerEntry(entryRequest(entry), async () => {
-      throw new Error('Connection terminated unexpectedly');
-    });
-    expect(response.status).toBe(503);
-    expect(response.headers.get('retry-after')).toBe('5');
-  });
-
-  it('lets two hundred entries of a season pass at once and stops a loop gone wild', async () => {
-    const who = { ...people.member, personId: newId() };
-    const statuses = new Map<number, number>();
-    for (let sent = 0; sent < 700; sent += 1) {
-      const { status, headers } = await post({ ...entry, kind: 'photo' }, who);
-      statuses.set(status, (statuses.get(status) ?? 0) + 1);
-      if (status === 429) expect(Number(headers.get('retry-after'))).toBeGreaterThan(0);
-      if (sent === 199) expect(statuses.get(429)).toBeUndefined();
-    }
-    expect(statuses.get(429)).toBeGreaterThan(0);
   });
 });

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { answerEntry } from '@/app/api/entries/answer-entry';
 import type { Actor } from '@/lib/access/actor';
 import { newId } from '@/lib/base/new-id';
 import type { Entry } from '@/lib/offline/entry';
@@ -31,6 +32,17 @@ export function entryRequest(entry: Entry, headers: Readonly<Record<string, stri
     body: JSON.stringify(entry),
     headers: Object.entries(all).filter(([, value]) => value !== ''),
   });
+}
+
+/** What the route answers to an entry that this person's phone sends. */
+export async function postEntry(
+  entry: Entry,
+  who: Actor,
+  headers: Readonly<Record<string, string>> = {},
+): Promise<{ status: number; body: Record<string, unknown>; headers: Headers }> {
+  const response = await answerEntry(entryRequest(entry, headers), async () => ({ person: who, actor: who }));
+  const body = (await response.json()) as Record<string, unknown>;
+  return { status: response.status, body, headers: response.headers };
 }
 
 /** Settings without which the application does not start; tests need no real ones. */
