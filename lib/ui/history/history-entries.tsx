@@ -9,7 +9,9 @@ import { historyValue } from './history-value';
 
 /** What tells a reader nothing: keys of other records, and what the program keeps for itself. */
 export function isToldInHistory(column: string): boolean {
-  return !/(^|_)id$|^(created_at|origin|revision|entered|content|key|request_hash)$/.test(column);
+  return !/(^|_)id$|^(created_at|origin|revision|entered|content|key|request_hash|image|thumbnail)$/.test(
+    column,
+  );
 }
 
 /** The lines of a record's history in words: who, when, why, and each value before and after. */
