@@ -41,6 +41,7 @@ export async function getBatchConditions(context: ReadContext, batchId: string, 
     timeZone,
     open: batch.closedOn === null && batch.voidedAt === null,
     speciesCode: batch.species.code,
+    secondLife: batch.secondLife,
     stays,
     days: await conditionDays(context, counted, timeZone),
   };

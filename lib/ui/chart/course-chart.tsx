@@ -8,6 +8,7 @@ type Props = {
   readonly title: string;
   /** One sentence that says what the chart shows. */
   readonly reading: string;
+  /** '' where the title says it. */
   readonly unit: string;
   readonly points: readonly CoursePoint[];
   readonly spans?: readonly CourseSpan[];
@@ -55,12 +56,12 @@ export async function CourseChart({
   const step = (scale.ticks[1] ?? 1) - (scale.ticks[0] ?? 0);
   const top = high === null ? 14 : scale.y(high);
   const bottom = low === null ? height - 4 : scale.y(low);
+  const labels = scale.times.map((at, index) => ({ at, index, text: timeText(at) }));
+  const toldTimes = labels.filter(({ text }, index) => text !== labels[index - 1]?.text);
   return (
     <figure className="chart">
       <figcaption>
-        <p className="chart-title">
-          {title}, {unit}
-        </p>
+        <p className="chart-title">{unit === '' ? title : `${title}, ${unit}`}</p>
         <p>{reading}</p>
       </figcaption>
       <div className="course-frame" aria-hidden="true">
@@ -125,7 +126,7 @@ export async function CourseChart({
                 </svg>
               ))
             : null}
-          {scale.times.map((at, index) => (
+          {toldTimes.map(({ at, index, text }) => (
             <text
               key={at.getTime()}
               x={`${scale.x(at)}%`}
@@ -133,7 +134,7 @@ export async function CourseChart({
               textAnchor={index === 0 ? 'start' : index === scale.times.length - 1 ? 'end' : 'middle'}
               className="chart-tick"
             >
-              {timeText(at)}
+              {text}
             </text>
           ))}
         </svg>

@@ -16,11 +16,11 @@ export type CourseScale = {
   /** Place of a value in pixels from the top. */
   readonly y: (value: number) => number;
   readonly ticks: readonly number[];
-  /** First, last and two instants between. */
+  /** First, middle and last. */
   readonly times: readonly Date[];
 };
 
-const between = 3;
+const steps = 2;
 
 /**
  * Scales of a course over time: wide enough for its values and for the limits it is held against, with few enough ticks
@@ -43,6 +43,6 @@ export function courseScale(
     x: (at) => Number((((at.getTime() - start) / length) * 100).toFixed(3)),
     y: (value) => Number(scale(value).toFixed(1)),
     ticks: scale.ticks(4),
-    times: Array.from({ length: between + 1 }, (_, index) => new Date(start + (length * index) / between)),
+    times: Array.from({ length: steps + 1 }, (_, index) => new Date(start + (length * index) / steps)),
   };
 }

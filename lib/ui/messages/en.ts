@@ -2,6 +2,7 @@ import access from './en/access.json';
 import batches from './en/batches.json';
 import common from './en/common.json';
 import comparison from './en/comparison.json';
+import conditions from './en/conditions.json';
 import entry from './en/entry.json';
 import errors from './en/errors.json';
 import failure from './en/failure.json';
@@ -30,6 +31,7 @@ export const en = {
   batches,
   common,
   comparison,
+  conditions,
   entry,
   errors,
   failure,

@@ -3,6 +3,7 @@ import access from './es/access.json';
 import batches from './es/batches.json';
 import common from './es/common.json';
 import comparison from './es/comparison.json';
+import conditions from './es/conditions.json';
 import entry from './es/entry.json';
 import errors from './es/errors.json';
 import failure from './es/failure.json';
@@ -31,6 +32,7 @@ export const es: Messages = {
   batches,
   common,
   comparison,
+  conditions,
   entry,
   errors,
   failure,

@@ -32,7 +32,7 @@ export async function RunChart({ run, temperatureUnit }: Props) {
       <CourseChart
         title={t('ph')}
         reading={t('readingPh', { low: window.minPh, last: last.value, at: timeText(last.at) })}
-        unit="pH"
+        unit=""
         points={points}
         limits={{ low: window.minPh, high: null }}
         maxGapMinutes={dayMinutes}

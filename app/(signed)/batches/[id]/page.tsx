@@ -6,6 +6,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { singleBatchContamination } from '@/lib/analysis/single-batch-contamination';
 import { newId } from '@/lib/base/new-id';
 import { getBatch } from '@/lib/records/batch/get-batch.query';
+import { getBatchConditions } from '@/lib/records/condition/get-batch-conditions.query';
 import { listPhotos } from '@/lib/records/photo/list-photos.query';
 import { BatchFacts } from '@/lib/ui/batches/batch-facts';
 import { BatchFigures } from '@/lib/ui/batches/batch-figures';
@@ -14,6 +15,7 @@ import { BatchSteps } from '@/lib/ui/batches/batch-steps';
 import { BatchStory } from '@/lib/ui/batches/batch-story';
 import { BedLayers } from '@/lib/ui/batches/bed-layers';
 import { StartedNext } from '@/lib/ui/batches/started-next';
+import { BatchConditionsSection } from '@/lib/ui/conditions/batch-conditions-section';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
@@ -40,13 +42,19 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
   const actor = await requireActor('coordinator', 'member');
   const read = /^[0-9a-f-]{36}$/i.test(id)
     ? await readAs(actor, async (context) => {
-        const found = await getBatch(context, id, new Date());
+        const now = new Date();
+        const found = await getBatch(context, id, now);
         if (!found) return undefined;
-        return { page: found, lives: await livesOf(context, found), photos: await listPhotos(context, id) };
+        return {
+          page: found,
+          lives: await livesOf(context, found),
+          photos: await listPhotos(context, id),
+          conditions: await getBatchConditions(context, id, now),
+        };
       })
     : undefined;
   if (!read) return <NotThere />;
-  const { page, lives, photos } = read;
+  const { page, lives, photos, conditions } = read;
   const { batch, figures } = page;
   const t = await getTranslations('batches');
   const words = await getTranslations('vocabulary.containerCount');
@@ -96,6 +104,13 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
       {batch.containerKind === 'bed' ? (
         <BedLayers batch={batch} massUnit={actor.massUnit} volumeUnit={actor.volumeUnit} />
       ) : null}
+      {conditions === undefined ? null : (
+        <BatchConditionsSection
+          conditions={conditions}
+          story={page.story}
+          temperatureUnit={actor.temperatureUnit}
+        />
+      )}
       {lives.length === 0 ? null : (
         <BatchLives lives={lives} unit={actor.massUnit} timeZone={batch.timeZone} />
       )}

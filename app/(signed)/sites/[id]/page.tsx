@@ -3,7 +3,9 @@ import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { listPlaces } from '@/lib/records/condition/list-places.query';
 import { getSite } from '@/lib/records/site/get-site.query';
+import { SitePlaces } from '@/lib/ui/conditions/site-places';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { DefinitionList } from '@/lib/ui/page/definition-list';
 import { Heading } from '@/lib/ui/page/heading';
@@ -13,8 +15,12 @@ import { Notice } from '@/lib/ui/page/notice';
 export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
-  const site = await readAs(actor, (context) => getSite(context, id));
-  if (!site) return <NotThere />;
+  const found = await readAs(actor, async (context) => {
+    const row = await getSite(context, id);
+    return row && { site: row, places: await listPlaces(context, id) };
+  });
+  if (!found) return <NotThere />;
+  const { site, places } = found;
   const t = await getTranslations('sites');
   const words = await getTranslations('vocabulary');
   const common = await getTranslations('common');
@@ -40,6 +46,7 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
       <p>
         <Link href={`/batches?site=${site.id}` as Route}>{t('seeBatches')}</Link>
       </p>
+      {site.voided === null ? <SitePlaces siteId={site.id} timeZone={site.timeZone} places={places} /> : null}
       {actor.role === 'coordinator' ? (
         <p className="record-links">
           <Link href={`/sites/${site.id}/correct`}>{common('correct')}</Link>{' '}
