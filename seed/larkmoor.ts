@@ -18,6 +18,7 @@ import { inOneGo } from './write/in-one-go';
 import { invite } from './write/invite';
 import { makeNetwork, storyZone } from './write/make-network';
 import { publishYear } from './write/publish-year';
+import { recordPresent } from './write/record-present';
 import { recordSite } from './write/record-story';
 
 export type SignIn = {
@@ -87,6 +88,7 @@ export async function seedLarkmoor(today: string): Promise<SignIn[]> {
         const siteId = siteIds.get(code);
         if (!actor || !siteId) throw new Error(`nobody works at ${code}`);
         const count = await recordSite(actor, plan, book, code, siteId);
+        await recordPresent(actor, code, siteId, today, new Date());
         console.log(`  ${code}: ${count} batches`);
       }
     }),

@@ -1,4 +1,4 @@
-import { minutesBetween } from '../treatment-reading';
+import { addMinutes, minutesBetween } from '../treatment-reading';
 import type { RunDue, RunFacts } from './run-facts';
 
 /** Treated material that has waited longer than this is not spawned any more. Common practice: within days. */
@@ -16,12 +16,26 @@ export function loadWaiting(run: RunFacts): RunDue | null {
   const out = minutesBetween(endedAt, now);
   if (out < 0 || out > longestWaitMinutes) return null;
   if (window?.kind !== 'heat')
-    return { kind: 'load-waiting', urgency: 'today', at: endedAt, celsius: null, limitCelsius: null };
+    return {
+      kind: 'load-waiting',
+      urgency: 'today',
+      at: endedAt,
+      outAt: endedAt,
+      celsius: null,
+      limitCelsius: null,
+    };
   const limitCelsius = window.spawnAtOrBelowCelsius;
   const read = readings.filter(({ at, celsius }) => celsius !== null && at > endedAt).at(-1)?.celsius ?? null;
   const celsius = read ?? run.loadCelsiusAtSpawning;
   const warm = celsius === null ? out < coolingMinutes : celsius > limitCelsius;
   return warm
-    ? { kind: 'load-cooling', urgency: 'now', at: endedAt, celsius, limitCelsius }
-    : { kind: 'load-waiting', urgency: 'today', at: endedAt, celsius, limitCelsius };
+    ? {
+        kind: 'load-cooling',
+        urgency: 'now',
+        celsius,
+        limitCelsius,
+        outAt: endedAt,
+        at: addMinutes(endedAt, coolingMinutes),
+      }
+    : { kind: 'load-waiting', urgency: 'today', at: endedAt, outAt: endedAt, celsius, limitCelsius };
 }

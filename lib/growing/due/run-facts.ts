@@ -43,6 +43,7 @@ export type RunDue = { readonly urgency: Urgency; readonly at: Date } & (
   | { readonly kind: 'unfinished' }
   | {
       readonly kind: 'load-cooling' | 'load-waiting';
+      readonly outAt: Date;
       readonly celsius: number | null;
       readonly limitCelsius: number | null;
     }

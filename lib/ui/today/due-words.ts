@@ -74,7 +74,7 @@ function runText(line: RunLine, reader: Reader): { values: Record<string, string
     case 'load-waiting':
       return {
         values: {
-          at: clock(due.at),
+          at: clock(due.outAt),
           read: due.celsius === null ? 'no' : 'yes',
           celsius: due.celsius === null ? '' : warmth(due.celsius),
           heated: due.limitCelsius === null ? 'no' : 'yes',
