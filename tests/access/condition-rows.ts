@@ -1,3 +1,5 @@
+import type { ReadContext } from '@/lib/access/context';
+import { readAs } from '@/lib/access/scoped-db';
 import { addConditions } from '@/lib/records/condition/add-conditions.command';
 import { addPlace } from '@/lib/records/condition/add-place.command';
 import {
@@ -33,11 +35,18 @@ const layout = {
   columns: ['moment', 'temperature'],
 };
 
-let shown: Promise<string> | undefined;
-const tent = (world: World) => {
-  shown ??= place(world);
-  return shown;
-};
+/** A query about a place of Mill Lane that is made beforehand. */
+function ofPlace(
+  file: string,
+  seen: (context: ReadContext, world: World, placeId: string) => Promise<boolean>,
+): OperationRow {
+  return {
+    file,
+    may: 'yy---',
+    prepare: (world) => place(world),
+    attempt: (world, actor, placeId) => readAs(actor, (context) => seen(context, world, String(placeId))),
+  };
+}
 
 /** Places belong to a site: its members name, read and fill them. */
 export const conditionRows: readonly OperationRow[] = [
@@ -78,17 +87,12 @@ export const conditionRows: readonly OperationRow[] = [
     placeId: await place(w),
     placedOn: '2026-04-02',
   })),
-  query(
-    'records/condition/list-places.query',
-    'yy---',
-    async (c, w) => ({ places: await listPlaces(c, w.people.millLane), tent: await tent(w) }),
-    ({ places, tent: wanted }) => places.some(({ id }) => id === wanted),
+  ofPlace('records/condition/list-places.query', async (c, w, placeId) =>
+    (await listPlaces(c, w.people.millLane)).some(({ id }) => id === placeId),
   ),
-  query(
+  ofPlace(
     'records/condition/get-place.query',
-    'yy---',
-    async (c, w) => getPlace(c, await tent(w), now),
-    (a) => a !== undefined,
+    async (c, _w, placeId) => (await getPlace(c, placeId, now)) !== undefined,
   ),
   query(
     'records/condition/get-batch-conditions.query',
