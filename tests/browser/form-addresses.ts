@@ -106,6 +106,16 @@ async function setupLink(): Promise<string> {
   return (await readFile(path.join(folder, 'setup-link.txt'), 'utf8')).trim();
 }
 
+/** A place of the first site of a person's list that has one; the demo has two at Mill Lane. */
+function ofPlace(rest: string): (page: Page) => Promise<string> {
+  return async (page) => {
+    const site = await below('/sites')(page);
+    const found = await linkOn(page, site, new RegExp(`^/sites/${uuid}/places/${uuid}$`));
+    if (found === undefined) throw new Error(`No place is linked on ${site}`);
+    return found + rest;
+  };
+}
+
 const containers = ['bag', 'bucket', 'tray', 'bed', 'log', 'block'] as const;
 const methods = ['hot_water_bath', 'cold_lime_soak', 'cold_ferment', 'steam'] as const;
 const entries = ['looks', 'findings', 'losses', 'checks'] as const;
@@ -133,6 +143,7 @@ export const formPages: readonly FormPage[] = [
   { route: '/batches/[id]/close', as: ives, find: below(openBatch, '/close'), keeps: false },
   { route: '/batches/[id]/reopen', as: ives, find: below('/batches?state=closed', '/reopen'), keeps: false },
   { route: '/batches/[id]/second-life', as: wren, find: below(openBatch, '/second-life') },
+  { route: '/batches/[id]/place', as: ives, find: below(openBatch, '/place'), keeps: false },
   {
     route: '/batches/[id]/layers/new',
     as: wren,
@@ -170,6 +181,9 @@ export const formPages: readonly FormPage[] = [
   { route: '/treatments/[id]/allocate', as: wren, find: below('/treatments', '/allocate') },
   { route: '/sites/new', as: wren },
   { route: '/sites/[id]/correct', as: wren, find: below('/sites', '/correct') },
+  { route: '/sites/[id]/places/new', as: ives, find: below('/sites', '/places/new') },
+  { route: '/sites/[id]/places/[place]/correct', as: ives, find: ofPlace('/correct') },
+  { route: '/sites/[id]/places/[place]/readings/new', as: ives, find: ofPlace('/readings/new') },
   { route: '/people/invite', as: wren },
   { route: '/people/[membershipId]', as: wren, find: below('/people') },
   ...setting.map((kind) => ({

@@ -6,6 +6,8 @@ export const ives = 'ives@larkmoor.example';
 export const odell = 'odell@larkmoor.example';
 /** Writes the quick entries. */
 export const corin = 'corin@larkmoor.example';
+/** Their site has a load that fell out of its window. */
+export const posy = 'posy@larkmoor.example';
 export const rocio = 'rocio@larkmoor.example';
 export const wren = storyCoordinator.email;
 /** A coordinator who reads Spanish. */

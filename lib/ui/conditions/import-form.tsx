@@ -4,6 +4,7 @@ import { useActionState, useId } from 'react';
 import { ErrorSummary } from '../form/error-summary';
 import { Field } from '../form/fields/field';
 import type { FormWords } from '../form/form-words';
+import { DataTable } from '../table/data-table';
 import { emptyImport, type ImportState } from './import-state';
 
 export type ImportWords = {
@@ -96,29 +97,16 @@ export function ImportForm({ action, id, placeId, path, words, formWords }: Prop
                 </ul>
               </>
             )}
-            <section className="table-box" aria-label={words.firstLines}>
-              <table className="data-table">
-                <caption>{words.firstLines}</caption>
-                <thead>
-                  <tr>
-                    {table.columns.map(({ key, name }) => (
-                      <th key={key} scope="col">
-                        {name}
-                      </th>
-                    ))}
-                  </tr>
-                </thead>
-                <tbody>
-                  {table.rows.map((row) => (
-                    <tr key={row.key}>
-                      {table.columns.map(({ key }) => (
-                        <td key={key}>{row.cells[key]}</td>
-                      ))}
-                    </tr>
-                  ))}
-                </tbody>
-              </table>
-            </section>
+            <DataTable
+              caption={words.firstLines}
+              rows={table.rows}
+              rowKey={({ key }) => key}
+              columns={table.columns.map(({ key, name }) => ({
+                key,
+                header: name,
+                cell: ({ cells }: (typeof table.rows)[number]) => cells[key],
+              }))}
+            />
             <h2>{words.written}</h2>
             <div key={JSON.stringify(table.values)} className="record-fields">
               {table.fields.map((field) => (

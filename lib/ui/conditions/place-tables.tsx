@@ -42,7 +42,7 @@ export async function PlaceTables({ place, path, temperatureUnit }: Props) {
                 numeric: true,
                 cell: ({ measure, value }) => measureText(measure, value, temperatureUnit, locale),
               },
-              { key: 'void', header: '', cell: ({ id }) => remove('condition-reading', id) },
+              { key: 'void', header: common('void'), cell: ({ id }) => remove('condition-reading', id) },
             ]}
           />
         </>
@@ -67,7 +67,7 @@ export async function PlaceTables({ place, path, temperatureUnit }: Props) {
                 numeric: true,
                 cell: ({ added }) => formatNumber(added, locale, 0),
               },
-              { key: 'void', header: '', cell: ({ id }) => remove('condition-import', id) },
+              { key: 'void', header: common('void'), cell: ({ id }) => remove('condition-import', id) },
             ]}
           />
         </>

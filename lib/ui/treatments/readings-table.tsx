@@ -43,7 +43,7 @@ export async function ReadingsTable({ runId, readings, timeZone, temperatureUnit
         { key: 'ph', header: t('columns.ph'), numeric: true, cell: (reading) => reading.ph ?? '–' },
         {
           key: 'void',
-          header: '',
+          header: common('void'),
           cell: (reading) => (
             <Link href={`/void/treatment-reading/${reading.id}?back=/treatments/${runId}` as Route}>
               {common('void')}
