@@ -4,8 +4,9 @@ import { readAs } from '@/lib/access/scoped-db';
 import { addDays } from '@/lib/growing/calendar-date';
 import { recordCheckInput } from '@/lib/records/check/check.input';
 import { recordCheck } from '@/lib/records/check/record-check.command';
+import { changeMethod } from '@/lib/records/settings/change-method.command';
 import { changeWindow } from '@/lib/records/settings/change-window.command';
-import { changeWindowInput } from '@/lib/records/settings/settings.input';
+import { changeMethodInput, changeWindowInput } from '@/lib/records/settings/settings.input';
 import type { DueLine } from '@/lib/records/today/due-line';
 import { listDue } from '@/lib/records/today/list-due.query';
 import { startTreatment } from '@/lib/records/treatment/start-treatment.command';
@@ -135,6 +136,24 @@ describe('what is due', () => {
     // The bath of the shed was never ended, and nobody has read it since March.
     expect(lines.map(({ due: { kind } }) => kind).slice(0, 2)).toEqual(['lime-lift', 'unfinished']);
     expect(lines.map(({ due: { kind } }) => kind)).toContain('load-waiting');
+  });
+
+  it('goes by the window that the network has set for a method', async () => {
+    const world = await start();
+    const { people, stock } = world;
+    const soak = { siteId: people.millLane, methodId: stock.lime, startedAt: '2026-05-20T12:00:00Z' };
+    await runAs(people.member, startTreatmentInput, startTreatment, soak, { now: testDay });
+    const kind = async () => (await due(world, '2026-05-20'))[0]?.due.kind;
+    expect(await kind()).toBe('lime-soaking');
+    const method = await readAs(people.coordinator, ({ db }) =>
+      db.method.findFirstOrThrow({ where: { id: stock.lime } }),
+    );
+    const raw = {
+      ...{ id: method.id, revision: method.revision, reason: 'stronger lime' },
+      ...{ nameEn: method.nameEn, nameEs: method.nameEs, minPh: 12, minMinutes: 120, maxMinutes: 400 },
+    };
+    expect((await runAs(people.coordinator, changeMethodInput, changeMethod, raw)).kind).toBe('ok');
+    expect(await kind()).toBe('lime-lift');
   });
 
   it("is a member's own sites', and all of them the coordinator's", async () => {
