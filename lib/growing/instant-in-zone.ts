@@ -1,7 +1,12 @@
 import type { CalendarDate } from './calendar-date';
 
-function offsetMinutes(instant: Date, timeZone: string): number {
-  const parts = new Intl.DateTimeFormat('en-US', {
+/** Making a format takes far longer than using it, and a table has one instant a line. */
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+function formatIn(timeZone: string): Intl.DateTimeFormat {
+  const known = formats.get(timeZone);
+  if (known) return known;
+  const format = new Intl.DateTimeFormat('en-US', {
     timeZone,
     hourCycle: 'h23',
     year: 'numeric',
@@ -9,7 +14,13 @@ function offsetMinutes(instant: Date, timeZone: string): number {
     day: '2-digit',
     hour: '2-digit',
     minute: '2-digit',
-  }).formatToParts(instant);
+  });
+  formats.set(timeZone, format);
+  return format;
+}
+
+function offsetMinutes(instant: Date, timeZone: string): number {
+  const parts = formatIn(timeZone).formatToParts(instant);
   const part = (type: Intl.DateTimeFormatPartTypes) => Number(parts.find((one) => one.type === type)?.value);
   const local = Date.UTC(part('year'), part('month') - 1, part('day'), part('hour'), part('minute'));
   return Math.round((local - Math.floor(instant.getTime() / 60_000) * 60_000) / 60_000);

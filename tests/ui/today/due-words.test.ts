@@ -101,7 +101,7 @@ describe('a line of what is due', () => {
   it("says that the days are the site's own", () => {
     const line = dueWords(batch('first-harvest'), reader('en'));
     expect(plain(line.why)).toBe(
-      'Oyster mushroom, bag, day 22 · expected 19 May to 24 May · your last 6 took 21 to 26 days',
+      'Oyster mushroom, bag, day 22 · expected 19 May to 24 May · the last 6 at this site took 21 to 26 days',
     );
     expect(line.href).toBe('/quick/harvest?batch=b');
   });
