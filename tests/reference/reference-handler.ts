@@ -40,11 +40,6 @@ export type ReferenceHandler = {
   run(caseInput: unknown, context: ReferenceContext): Record<string, unknown>;
   /** `path` is the dotted place of the number in `expected`, such as `comparisons.0.se`. */
   tolerance(path: string, file: ReferenceFile, context: ReferenceContext): Tolerance;
-  /**
-   * Why the reference value at `path` is known to be wrong, by a rule over the input with proof in the tests of the
-   * library. Asked only about values that differ; they are printed and counted apart.
-   */
-  errorOfReference?(path: string, context: ReferenceContext): string | undefined;
 };
 
 /** The entry `name` of the file's own tolerance table; a missing entry is a fault in the file, so it throws. */

@@ -37,21 +37,6 @@ export const handler: ReferenceHandler = {
     const name = path.startsWith('beta_binomial') ? 'beta_binomial_relative' : 'relative';
     return { relative: statedTolerance(file, name), absolute };
   },
-  errorOfReference(path, { input }) {
-    const { x, n } = inputSchema.parse(input);
-    const { clusters } = clusterCounts({ events: x, trials: n });
-    const first = clusters[0];
-    const alike = clusters.every(
-      (cluster) => first && cluster.events * first.trials === first.events * cluster.trials,
-    );
-    if (alike && /^(wilson_rao_scott|korn_graubard)\./.test(path)) {
-      return (
-        'with the same proportion in every cluster the design effect is 0 and the effective size infinite, so that ' +
-        'the limits are what R makes of Infinity; the file itself calls only the floored interval usable'
-      );
-    }
-    return undefined;
-  },
 };
 
 function proportions({ x, n, conf }: Input): Record<string, unknown> {
@@ -75,15 +60,18 @@ function proportions({ x, n, conf }: Input): Record<string, unknown> {
     df: linearised.clusters - 1,
     design_effect: deff,
     design_effect_floored_at_1: deff === null ? null : Math.max(1, deff),
-    wilson_rao_scott: raoScott(raoScottInterval({ ...rows, floor: false })),
+    // Without any spread neither alternative has an effective size: not offered, which is not the same as "no value".
+    wilson_rao_scott: deff === 0 ? undefined : raoScott(raoScottInterval({ ...rows, floor: false })),
     wilson_rao_scott_floored: raoScott(raoScottInterval({ ...rows, floor: true })),
     wilson_ignoring_clusters: limits(wilsonInterval(linearised.events, linearised.trials, conf)),
     logit_t: limits(logitInterval(rows)),
     mean_t: limits(symmetric.kind === 'estimate' ? symmetric.linearisedInterval : symmetric),
     korn_graubard:
-      kornGraubard.kind === 'estimate'
-        ? { effective_n: kornGraubard.effectiveTrials, ...limits(kornGraubard.interval) }
-        : { effective_n: null, lower: null, upper: null },
+      deff === 0
+        ? undefined
+        : kornGraubard.kind === 'estimate'
+          ? { effective_n: kornGraubard.effectiveTrials, ...limits(kornGraubard.interval) }
+          : { effective_n: null, lower: null, upper: null },
     icc_anova: number(intraclassCorrelation(rows)),
     overdispersion: overdispersion(rows, linearised.clusters - 1),
   };

@@ -74,6 +74,19 @@ const FUNCTIONS: Readonly<Record<string, Readonly<Record<string, Row>>>> = {
   trigamma: { value: gamma.trigamma },
 };
 
+/**
+ * The makers of the file checked it against 60-digit arithmetic and call R's log tails of pbeta and pbinom inaccurate where
+ * the probability is below 1e-300; they left such points out but for some at which R is up to 8.24e-10 off. Ours agree with
+ * 60-digit arithmetic there (beta.test.ts), so that they can agree with R only to the error found.
+ */
+const ERROR_OF_FAR_LOG_TAILS = 2e-9;
+
+function isLogBelowDoubles(path: string, expected: unknown): boolean {
+  const [name = '', index = ''] = path.split('.');
+  const value = z.record(z.string(), z.array(z.unknown())).parse(expected)[name]?.[Number(index)];
+  return name.startsWith('log_') && typeof value === 'number' && value < Math.log(1e-300);
+}
+
 /** R answers NaN, written null, where our functions refuse an argument. */
 function valueOrNull(row: Row, args: number[]): number | null {
   try {
@@ -97,7 +110,7 @@ export const handler: ReferenceHandler = {
         .map(([name, row]) => [name, rows.map((values) => valueOrNull(row, values))]),
     );
   },
-  tolerance(path, file, { input }) {
+  tolerance(path, file, { input, expected }) {
     const { fn } = inputSchema.parse(input);
     // The conventions compare probabilities down to about 1e-300; below lie the subnormal doubles.
     const underflow = 1e-300;
@@ -109,6 +122,9 @@ export const handler: ReferenceHandler = {
         absolute: statedTolerance(file, 'near_mode_of_digamma_absolute'),
       };
     }
+    if ((fn === 'pbeta' || fn === 'pbinom') && isLogBelowDoubles(path, expected)) {
+      return { relative: ERROR_OF_FAR_LOG_TAILS, absolute: 0 };
+    }
     if (path.startsWith('log_')) {
       return { relative: statedTolerance(file, 'log_relative'), absolute: underflow };
     }
@@ -116,29 +132,5 @@ export const handler: ReferenceHandler = {
       return { relative: statedTolerance(file, 'quantile_relative'), absolute: underflow };
     }
     return { relative: statedTolerance(file, 'relative'), absolute: underflow };
-  },
-  errorOfReference(path, { input, expected }) {
-    const { fn, args } = inputSchema.parse(input);
-    const [name = '', index = ''] = path.split('.');
-    const row = Number(index);
-    if ((fn === 'ptukey' || fn === 'qtukey') && (args.df?.[row] ?? Number.NaN) < 10) {
-      return (
-        "R 4.2.2's ptukey integrates over the chi-square by a rule of fixed nodes that is too coarse for few degrees " +
-        'of freedom: 1e-3 off at 2, 1e-6 at 6, against the closed form for two means and scipy (studentized-range.test.ts)'
-      );
-    }
-    const value = z.record(z.string(), z.array(z.unknown())).parse(expected)[name]?.[row];
-    if (
-      (fn === 'pbeta' || fn === 'pbinom') &&
-      name.startsWith('log_') &&
-      typeof value === 'number' &&
-      value < -690
-    ) {
-      return (
-        "R 4.2.2's log tails of pbeta and pbinom are inaccurate where the probability is below 1e-300; ours agree " +
-        'with 60-digit arithmetic (beta.test.ts)'
-      );
-    }
-    return undefined;
   },
 };
