@@ -94,7 +94,7 @@ describe('the history', () => {
     const without = await column<string>(
       `select c.relname::text from pg_class c join pg_namespace n on n.oid = c.relnamespace
        where n.nspname = 'public' and c.relkind = 'r'
-         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history', 'entry_receipt'])
+         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history', 'entry_receipt', 'fitted_result'])
          and not exists (select 1 from pg_trigger t where t.tgrelid = c.oid and t.tgname = 'write_history')`,
     );
     expect(without).toEqual([]);
@@ -108,6 +108,16 @@ describe('a receipt of an entry', () => {
        where grantee = 'pinset_app' and table_name = 'entry_receipt' order by 1`,
     );
     expect(rights).toEqual(['INSERT', 'SELECT']);
+  });
+});
+
+describe('a fitted result', () => {
+  it('is overwritten and needs no history, since it can be worked out again from the records', async () => {
+    const rights = await column<string>(
+      `select privilege_type::text from information_schema.role_table_grants
+       where grantee = 'pinset_app' and table_name = 'fitted_result' order by 1`,
+    );
+    expect(rights).toEqual(['INSERT', 'SELECT', 'UPDATE']);
   });
 });
 

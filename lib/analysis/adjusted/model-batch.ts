@@ -1,0 +1,61 @@
+import type { JudgedBatch } from '../comparison/judged-batch';
+
+/** The lots that most of a batch came from; null where none is recorded. */
+export type BatchLots = { readonly spawn: string | null; readonly material: string | null };
+
+/** One batch as the models take it. */
+export type ModelBatch = {
+  readonly id: string;
+  readonly siteId: string;
+  readonly methodKey: string;
+  readonly speciesId: string;
+  readonly materialId: string;
+  /** Quarter of the year of inoculation, from December: '1' December to February. */
+  readonly season: string;
+  readonly inoculatedOn: string;
+  /** The day from which its contamination is judged. */
+  readonly assessedOn: string;
+  readonly spawnLot: string;
+  readonly materialLot: string;
+  /** Label of the treatment run, or of the batch itself. */
+  readonly run: string;
+  readonly units: number;
+  /** Units found contaminated by the window's end; null where the batch does not count (yet). */
+  readonly contaminated: number | null;
+  /** Biological efficiency in percent, 0 for a total loss; null where it does not count or is a bed's or a log's. */
+  readonly bePercent: number | null;
+};
+
+/** Batches without a recorded lot are alike in nothing: each is a level of its own. */
+const unknownLot = (id: string) => `unknown ${id}`;
+
+/** Judged batches with their lots, sorted by id, so that sums come out the same to the last digit in any order. */
+export function modelBatches(
+  judged: readonly JudgedBatch[],
+  lots: ReadonlyMap<string, BatchLots>,
+): ModelBatch[] {
+  return judged
+    .filter(({ facts }) => !facts.voided)
+    .map((batch): ModelBatch => {
+      const { facts, contamination, yield: given } = batch;
+      const own = lots.get(facts.id);
+      const inGrams = facts.containerKind !== 'bed' && facts.containerKind !== 'log';
+      return {
+        id: facts.id,
+        siteId: facts.siteId,
+        methodKey: batch.methodKey,
+        speciesId: facts.speciesId,
+        materialId: facts.materialId ?? 'mixed',
+        season: String(1 + Math.floor((Number(facts.inoculatedOn.slice(5, 7)) % 12) / 3)),
+        inoculatedOn: facts.inoculatedOn,
+        assessedOn: facts.contaminationAssessedOn ?? facts.inoculatedOn,
+        spawnLot: own?.spawn ?? unknownLot(facts.id),
+        materialLot: own?.material ?? unknownLot(facts.id),
+        run: batch.runCluster,
+        units: facts.unitCount,
+        contaminated: contamination.kind === 'counted' ? contamination.byWindowEnd : null,
+        bePercent: given.kind === 'counted' && inGrams ? (100 * given.freshGrams) / given.over : null,
+      };
+    })
+    .sort((a, b) => (a.id < b.id ? -1 : 1));
+}
