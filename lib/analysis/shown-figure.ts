@@ -6,6 +6,8 @@
 /** Unit of the value. Percentages run 0-100 (a biological efficiency may exceed 100). */
 export type FigureUnit =
   | 'percent'
+  /** A difference of two percentages: so many more (or fewer) units in 100. */
+  | 'points'
   | 'kilograms'
   | 'kilograms-per-square-metre'
   | 'grams-per-log-year'
@@ -20,6 +22,10 @@ export type FigureMethodCode =
   | 'clustered-proportion'
   /** Sum over sum, linearised variance between clusters. */
   | 'ratio-of-sums'
+  /** Binomial-logit mixed model: adjusted rates and their differences. */
+  | 'binomial-mixed'
+  /** Linear mixed model of biological efficiency, total losses being 0. */
+  | 'linear-mixed'
   /** Plain counting or adding up; nothing is inferred. */
   | 'sum';
 
@@ -28,7 +34,7 @@ export type FigureMethod = {
   /** Published source of the method, as a reference; empty for plain sums. */
   readonly source: string;
   /** What the interval treats as independent of each other. */
-  readonly clusteredBy: 'unit' | 'treatment-run' | 'site' | 'nothing';
+  readonly clusteredBy: 'unit' | 'treatment-run' | 'site' | 'everything-random' | 'nothing';
 };
 
 export type NoIntervalReason =
@@ -135,7 +141,16 @@ export type ShownFigure =
   /** Nothing to show; the reason is what was left out, or that there is no record at all. */
   | (Omit<FigureHistory, 'parts'> & { readonly kind: 'cannot'; readonly reason: CannotShowReason });
 
-export type CannotShowReason = 'no-batches' | 'all-left-out' | 'beds-have-no-be' | 'other-site-unseen';
+export type CannotShowReason =
+  | 'no-batches'
+  | 'all-left-out'
+  | 'beds-have-no-be'
+  | 'other-site-unseen'
+  /** Nothing (or everything) was lost: a model has no finite rate. */
+  | 'no-event'
+  /** No site used both methods, directly or through a third one. */
+  | 'no-shared-site'
+  | 'not-enough-data';
 
 /** Confidence level of every interval that is shown. */
 export const shownLevel = 0.95;

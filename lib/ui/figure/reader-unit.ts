@@ -11,6 +11,7 @@ export type ReaderUnit = { readonly unit: WrittenUnit; readonly factor: number; 
 
 const own: Readonly<Record<FigureUnit, ReaderUnit>> = {
   percent: { unit: 'percent', factor: 1, digits: 1 },
+  points: { unit: 'points', factor: 1, digits: 1 },
   kilograms: { unit: 'kilograms', factor: 1, digits: 1 },
   'kilograms-per-square-metre': { unit: 'kilograms-per-square-metre', factor: 1, digits: 2 },
   'grams-per-log-year': { unit: 'grams-per-log-year', factor: 1, digits: 0 },

@@ -1,0 +1,44 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+
+export type StoredResult<T> = {
+  readonly result: T;
+  readonly dataVersion: string;
+  /** Instant, ISO 8601. */
+  readonly fittedAt: string;
+};
+
+/** Which answer: the question, what was asked of it (a query string), and the site whose part it is, if it is a part. */
+export type ResultKey = { readonly question: string; readonly asked: string; readonly siteId: string | null };
+
+/** The last answer that was stored, as far as the actor may read it. Its shape is that of the one who stored it. */
+export async function readStoredResult<T>(
+  { db, actor }: ReadContext,
+  { question, asked, siteId }: ResultKey,
+): Promise<StoredResult<T> | undefined> {
+  const row = await db.fittedResult.findFirst({
+    where: { networkId: actor.networkId, question, asked, siteId },
+    select: { result: true, dataVersion: true, fittedAt: true },
+  });
+  if (row === null) return undefined;
+  return {
+    result: row.result as T,
+    dataVersion: row.dataVersion,
+    fittedAt: row.fittedAt.toISOString(),
+  };
+}
+
+/** Overwrites the answer; of two that finish at once the later one stays. */
+export async function storeResult(
+  { db, actor }: ReadContext,
+  { question, asked, siteId }: ResultKey,
+  { result, dataVersion, fittedAt }: StoredResult<unknown>,
+): Promise<void> {
+  const json = JSON.stringify(result);
+  await db.$executeRaw`
+    insert into fitted_result (network_id, question, asked, site_id, data_version, result, fitted_at)
+    values (${actor.networkId}::uuid, ${question}, ${asked}, ${siteId}::uuid, ${dataVersion}, ${json}::jsonb,
+      ${fittedAt}::timestamptz)
+    on conflict (network_id, question, asked, site_id) do update
+      set data_version = excluded.data_version, result = excluded.result, fitted_at = excluded.fitted_at`;
+}
