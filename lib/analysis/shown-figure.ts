@@ -66,6 +66,8 @@ export type FigureMark =
   | 'few-batches'
   /** A rate of clustered units from so few groups that its interval leans on the range of correlations assumed. */
   | 'few-groups'
+  /** A model in which sites, lots or the like have fewer than 8 levels: its limits are too narrow (88 of 100 hold, not 95). */
+  | 'few-levels'
   | 'mixed-trim'
   | 'trimmed'
   | 'as-picked'

@@ -16,15 +16,15 @@ export async function readStoredResult<T>(
   { db, actor }: ReadContext,
   { question, asked, siteId }: ResultKey,
 ): Promise<StoredResult<T> | undefined> {
-  const row = await db.fittedResult.findFirst({
-    where: { networkId: actor.networkId, question, asked, siteId },
-    select: { result: true, dataVersion: true, fittedAt: true },
-  });
-  if (row === null) return undefined;
+  const [row] = await db.$queryRaw<{ result: unknown; data_version: string; fitted_at: Date }[]>`
+    select result, data_version, fitted_at from fitted_result
+    where network_id = ${actor.networkId}::uuid and question = ${question} and asked = ${asked}
+      and site_id is not distinct from ${siteId}::uuid`;
+  if (row === undefined) return undefined;
   return {
     result: row.result as T,
-    dataVersion: row.dataVersion,
-    fittedAt: row.fittedAt.toISOString(),
+    dataVersion: row.data_version,
+    fittedAt: row.fitted_at.toISOString(),
   };
 }
 

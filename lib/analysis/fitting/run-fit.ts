@@ -1,5 +1,4 @@
 import path from 'node:path';
-import { Worker } from 'node:worker_threads';
 import { ArgumentError, type CannotCompute } from '../../stats/outcome';
 import type { FitAnswer, FitRequest } from './fit-request';
 import type { WorkerReply } from './worker-reply';
@@ -17,6 +16,8 @@ import type { WorkerReply } from './worker-reply';
 export async function runFit(request: FitRequest, signal?: AbortSignal): Promise<FitAnswer | CannotCompute> {
   signal?.throwIfAborted();
   const file = process.env.PINSET_FIT_WORKER ?? 'lib/analysis/fitting/fit-worker-from-source.mjs';
+  // A bundler that sees which file a thread starts from would take in the whole tree; this one is started from source.
+  const { Worker } = await import(/* turbopackIgnore: true */ 'node:worker_threads');
   const worker = new Worker(path.resolve(file), { workerData: request });
   let stop: (() => void) | undefined;
   try {

@@ -37,7 +37,7 @@ export async function answerMethods(data: MethodsData, fitModel: Fit): Promise<M
   const cropped = await fitted(
     efficiencyRequest(weighed, { ...options, of: 'cropped' }),
     weighed.length,
-    fit,
+    fitModel,
   );
   const rates = contamination ? adjustedRates(contamination, request.input.fixed) : noRates;
   const rawOf = (method: string) => data.raw.find((row) => row.method === method);
@@ -81,7 +81,7 @@ async function fitted(request: FitRequest, batches: number, fitModel: Fit): Prom
 function lineOf(
   method: string,
   row: ComparedRow,
-  { rates }: AdjustedRates,
+  { rates, fewLevels }: AdjustedRates,
   all: FitAnswer | undefined,
 ): MethodLine {
   const rate = rates.find((one) => one.method === method);
@@ -94,7 +94,7 @@ function lineOf(
   return {
     method,
     raw: row.contamination,
-    adjusted: levelledFigure([row.contamination], 'percent', 'contamination', value),
+    adjusted: levelledFigure([row.contamination], 'percent', 'contamination', value, fewLevels),
     further: rate?.kind === 'rate' ? rate.further : null,
     rawYield: row.yield,
     adjustedYield: levelledFigure(
@@ -104,6 +104,7 @@ function lineOf(
       mean?.kind === 'estimate'
         ? { estimate: mean.estimate, low: Math.max(0, mean.interval.low), high: mean.interval.high }
         : notYield,
+      false,
     ),
   };
 }

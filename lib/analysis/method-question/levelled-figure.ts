@@ -21,6 +21,7 @@ export function levelledFigure(
   unit: FigureUnit,
   of: keyof typeof levelledMethods,
   value: Limited | NotAdjusted,
+  fewLevels: boolean,
 ): ShownFigure {
   const [first] = grounds;
   if (first === undefined) throw new Error('a figure needs the ground it stands on');
@@ -38,7 +39,10 @@ export function levelledFigure(
     unit,
     n: grounds.length === 1 ? n : { ...n, sites: Math.max(...grounds.map((ground) => ground.n.sites)) },
     method: levelledMethods[of],
-    marks: [...new Set(grounds.flatMap(({ marks }) => marks))].filter((mark) => mark !== 'few-groups'),
+    marks: [
+      ...new Set(grounds.flatMap(({ marks }) => marks.filter((mark) => mark !== 'few-groups'))),
+      ...(fewLevels ? (['few-levels'] as const) : []),
+    ],
     leftOut: addedUp(grounds.flatMap(({ leftOut }) => leftOut)),
     asOf: first.asOf,
     rowsQuery: grounds.length === 1 ? first.rowsQuery : '',

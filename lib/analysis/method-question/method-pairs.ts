@@ -53,6 +53,7 @@ export function methodPairs({ rates, rawOf, company, correlation, all, cropped }
           'points',
           'contamination',
           difference.kind === 'difference' ? difference.points : difference.reason,
+          rates.fewLevels,
         ),
         verdict,
         why:
@@ -65,6 +66,7 @@ export function methodPairs({ rates, rawOf, company, correlation, all, cropped }
           'points',
           'yield',
           ofYield.kind === 'difference' ? ofYield.value : ofYield.reason,
+          false,
         ),
         yieldVerdict: !yieldTells ? 'cannot-tell' : ofYield.value.estimate > 0 ? 'more' : 'fewer',
         croppedPercent: ofCropped.kind === 'difference' ? asPercentMore(ofCropped.value) : null,

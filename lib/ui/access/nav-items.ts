@@ -5,6 +5,7 @@ import type { NavItem } from '../page/nav-links';
 const pages = {
   today: '/today',
   comparison: '/comparison',
+  questions: '/questions',
   batches: '/batches',
   weighings: '/weighings',
   treatments: '/treatments',
@@ -21,6 +22,7 @@ type Page = keyof typeof pages;
 const pagesOf: Record<MembershipRole, readonly Page[]> = {
   coordinator: [
     'comparison',
+    'questions',
     'batches',
     'weighings',
     'treatments',

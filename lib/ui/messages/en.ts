@@ -10,6 +10,7 @@ import figures from './en/figures.json';
 import findings from './en/findings.json';
 import help from './en/help.json';
 import history from './en/history.json';
+import insight from './en/insight.json';
 import lots from './en/lots.json';
 import offline from './en/offline.json';
 import people from './en/people.json';
@@ -39,6 +40,7 @@ export const en = {
   findings,
   help,
   history,
+  insight,
   lots,
   offline,
   people,

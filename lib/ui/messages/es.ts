@@ -11,6 +11,7 @@ import figures from './es/figures.json';
 import findings from './es/findings.json';
 import help from './es/help.json';
 import history from './es/history.json';
+import insight from './es/insight.json';
 import lots from './es/lots.json';
 import offline from './es/offline.json';
 import people from './es/people.json';
@@ -40,6 +41,7 @@ export const es: Messages = {
   findings,
   help,
   history,
+  insight,
   lots,
   offline,
   people,

@@ -18,6 +18,7 @@ const untold = [
   'History',
   'Invitation',
   'EntryReceipt',
+  'FittedResult',
 ];
 
 /** Columns of the records, as the database names them. */

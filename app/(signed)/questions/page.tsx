@@ -1,0 +1,26 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { questions } from '@/lib/ui/insight/questions';
+import { Heading } from '@/lib/ui/page/heading';
+
+/** The questions that have a page. */
+export default async function QuestionsPage() {
+  await requireActor('coordinator');
+  const t = await getTranslations('insight.index');
+  return (
+    <>
+      <Heading text={t('heading')} />
+      <p className="lead">{t('lead')}</p>
+      {questions.map((question) => (
+        <section key={question}>
+          <h2>
+            <Link href={`/questions/${question}` as Route}>{t(question)}</Link>
+          </h2>
+          <p>{t(`${question}Note`)}</p>
+        </section>
+      ))}
+    </>
+  );
+}

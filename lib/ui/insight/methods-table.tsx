@@ -1,0 +1,71 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import type { MethodLine } from '@/lib/analysis/method-question/methods-answer';
+import type { ShownFigure } from '@/lib/analysis/shown-figure';
+import { FigureCell } from '../figure/figure-cell';
+import { FigureHistory } from '../figure/figure-history';
+import { formatInterval } from '../format/interval-text';
+import { DataTable } from '../table/data-table';
+import type { InsightWords } from './insight-words';
+
+/** Raw beside adjusted, method by method, and under it how each adjusted figure came about. */
+export function MethodsTable({ lines, words }: { lines: readonly MethodLine[]; words: InsightWords }) {
+  const { t, names, view, locale } = words;
+  const cell = (figure: ShownFigure) =>
+    figure.rowsQuery === '' ? (
+      <FigureCell view={view(figure)} />
+    ) : (
+      <Link href={`/comparison/rows?${figure.rowsQuery}` as Route} className="figure-link">
+        <FigureCell view={view(figure)} />
+      </Link>
+    );
+  const column = (key: 'raw' | 'adjusted' | 'rawYield' | 'adjustedYield') => ({
+    key,
+    header: t(`methods.columns.${key}`),
+    unit: '%',
+    numeric: true,
+    cell: (line: MethodLine) => cell(line[key]),
+  });
+  return (
+    <>
+      <DataTable
+        caption={t('methods.table')}
+        rows={lines}
+        rowKey={(line) => line.method}
+        columns={[
+          {
+            key: 'method',
+            header: t('methods.columns.method'),
+            cell: (line) => names.methodName(line.method),
+          },
+          column('raw'),
+          column('adjusted'),
+          {
+            key: 'further',
+            header: t('methods.columns.further'),
+            unit: '%',
+            numeric: true,
+            cell: ({ further }) =>
+              further === null ? '–' : formatInterval(further.low, further.high, locale, 0),
+          },
+          column('rawYield'),
+          column('adjustedYield'),
+        ]}
+      />
+      <p className="quiet">
+        {t('methods.furtherNote')} {t('methods.yieldNote')}
+      </p>
+      {lines.map((line) => (
+        <section key={line.method}>
+          <h3>{`${names.methodName(line.method)}, ${t('methods.levelled')}`}</h3>
+          <FigureHistory
+            view={view(line.adjusted)}
+            {...(line.adjusted.rowsQuery === ''
+              ? {}
+              : { rows: `/comparison/rows?${line.adjusted.rowsQuery}` as Route })}
+          />
+        </section>
+      ))}
+    </>
+  );
+}
