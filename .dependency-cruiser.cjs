@@ -12,11 +12,19 @@ const modules = {
   base: { from: '^lib/base/', may: ['^lib/base/'] },
   stats: { from: '^lib/stats/', may: ['^lib/stats/'] },
   growing: { from: '^lib/growing/', may: ['^lib/growing/'] },
+  labels: { from: '^lib/labels/', may: ['^lib/base/', '^lib/labels/'] },
   database: { from: '^lib/database/', may: ['^lib/base/', '^lib/database/'] },
   access: { from: '^lib/access/', may: ['^lib/base/', '^lib/database/', '^lib/access/'] },
   records: {
     from: '^lib/records/',
-    may: ['^lib/base/', '^lib/database/', '^lib/growing/', '^lib/access/', '^lib/records/'],
+    may: [
+      '^lib/base/',
+      '^lib/database/',
+      '^lib/growing/',
+      '^lib/labels/sheet/',
+      '^lib/access/',
+      '^lib/records/',
+    ],
   },
   analysis: {
     from: '^lib/analysis/',
@@ -33,12 +41,20 @@ const modules = {
   offline: { from: '^lib/offline/', may: [browserSafe, inputs, '^lib/growing/', '^lib/offline/'] },
   ui: {
     from: '^lib/ui/',
-    may: [browserSafe, inputs, '^lib/growing/', '^lib/offline/', '^lib/ui/'],
-    types: ['^lib/stats/', '^lib/access/', '^lib/records/', '^lib/analysis/', '^lib/report/', words],
+    may: [browserSafe, inputs, '^lib/growing/', '^lib/labels/sheet/', '^lib/offline/', '^lib/ui/'],
+    types: [
+      '^lib/stats/',
+      '^lib/labels/',
+      '^lib/access/',
+      '^lib/records/',
+      '^lib/analysis/',
+      '^lib/report/',
+      words,
+    ],
   },
   app: {
     from: '^(app/|proxy[.]ts$)',
-    may: ['^lib/(base|growing|access|records|analysis|report|intake|offline|ui)/', '^app/'],
+    may: ['^lib/(base|growing|labels|access|records|analysis|report|intake|offline|ui)/', '^app/'],
     types: [words],
   },
   launch: {
@@ -115,7 +131,7 @@ module.exports = {
       name: 'pure-modules-touch-nothing',
       severity: 'error',
       comment: 'Calculations load in a browser and depend on their arguments alone.',
-      from: { path: '^lib/(stats|growing)/' },
+      from: { path: '^lib/(stats|growing|labels/sheet)/' },
       to: { dependencyTypes: ['core', 'npm', 'npm-dev', 'npm-optional', 'npm-peer', 'npm-no-pkg'] },
     },
     {
@@ -131,6 +147,7 @@ module.exports = {
     onlyIn('drivers-only-in-database', 'pg|@prisma/[^/]+|prisma', '^lib/database/'),
     onlyIn('passwords-only-in-access', '@node-rs/argon2', '^lib/access/'),
     onlyIn('sign-in-only-in-access', 'next-auth', '^(lib/access/|app/api/auth/)'),
+    onlyIn('drawing-of-pages-only-where-they-are-made', 'pdfkit|uqr', '^lib/(labels/print|report)/'),
     onlyIn('recharts-only-in-ui', 'recharts', '^lib/ui/'),
     {
       name: 'no-development-package-at-run-time',

@@ -18,7 +18,13 @@ export default {
   outputFileTracingRoot: import.meta.dirname,
   typedRoutes: true,
   poweredByHeader: false,
-  serverExternalPackages: ['pg', '@node-rs/argon2'],
+  serverExternalPackages: ['pg', '@node-rs/argon2', 'pdfkit'],
+  // Read at run time, from the folder the server runs in.
+  outputFileTracingIncludes: {
+    '/labels/pdf': [
+      './node_modules/@expo-google-fonts/atkinson-hyperlegible-next/{400Regular,700Bold}/*.ttf',
+    ],
+  },
   turbopack: {
     root: import.meta.dirname,
     resolveAlias: { 'next-intl/config': './lib/ui/i18n/request.ts' },
@@ -27,6 +33,8 @@ export default {
     // A megabyte pasted into a field is answered by the form, which can say which field; not by the server.
     serverActions: { bodySizeLimit: '4mb' },
   },
+  // The code of a label is in capitals, which need fewer modules.
+  rewrites: async () => [{ source: '/B/:at*', destination: '/b/:at*' }],
   headers: async () => [
     { source: '/:path*', headers },
     { source: '/api/:path*', headers: [dataPolicy] },

@@ -4,7 +4,9 @@ import { getServerSession } from 'next-auth';
 import { cache } from 'react';
 import type { MembershipRole } from '@/lib/database/generated/enums';
 import type { Actor, Person } from './actor';
+import { askedPath } from './asked-path';
 import { authOptions } from './auth-options';
+import { onTheWay } from './next-path';
 import { lookUpSession, type Signed } from './session-lookup';
 
 /** Who is asking, read anew for each request; undefined when nobody is signed in. */
@@ -17,10 +19,10 @@ export async function currentActor(): Promise<Actor | undefined> {
   return (await currentSigned())?.actor;
 }
 
-/** The signed-in person, or the sign-in page. */
+/** The signed-in person, or the sign-in page, which then leads back here. */
 export async function requirePerson(): Promise<Person> {
   const signed = await currentSigned();
-  if (!signed) redirect('/sign-in');
+  if (!signed) redirect(onTheWay('/sign-in', await askedPath()));
   return signed.person;
 }
 
@@ -30,8 +32,8 @@ export async function requirePerson(): Promise<Person> {
  */
 export async function requireActor(...roles: readonly MembershipRole[]): Promise<Actor> {
   const signed = await currentSigned();
-  if (!signed) redirect('/sign-in');
-  if (!signed.actor) redirect('/networks');
+  if (!signed) redirect(onTheWay('/sign-in', await askedPath()));
+  if (!signed.actor) redirect(onTheWay('/networks', await askedPath()));
   if (roles.length > 0 && !roles.includes(signed.actor.role)) redirect('/');
   return signed.actor;
 }

@@ -17,6 +17,8 @@ const refused: [rule: string, from: string, to: string, statement?: string][] = 
   ['base-imports-only-what-it-may', 'lib/base/clock.ts', 'lib/growing/moisture.ts'],
   ['stats-imports-only-what-it-may', 'lib/stats/rate.ts', 'lib/growing/moisture.ts'],
   ['growing-imports-only-what-it-may', 'lib/growing/straw.ts', 'lib/stats/mean.ts'],
+  ['labels-imports-only-what-it-may', 'lib/labels/sheet.ts', 'lib/access/actor.ts'],
+  ['drawing-of-pages-only-where-they-are-made', 'lib/records/page.ts', 'pdfkit'],
   ['database-imports-only-what-it-may', 'lib/database/pool.ts', 'lib/access/actor.ts'],
   ['access-imports-only-what-it-may', 'lib/access/roles.ts', 'lib/records/site.queries.ts'],
   ['records-imports-only-what-it-may', 'lib/records/batch.queries.ts', 'lib/analysis/by-site.ts'],

@@ -1,7 +1,9 @@
 'use server';
 
+import type { Route } from 'next';
 import { headers } from 'next/headers';
 import { redirect } from 'next/navigation';
+import { nextPath } from '@/lib/access/next-path';
 import { parseInput } from '@/lib/access/parse-input';
 import { setSessionCookie } from '@/lib/access/session-cookie';
 import { signIn } from '@/lib/access/sign-in';
@@ -16,5 +18,5 @@ export async function signInAction(_state: FormState, data: FormData): Promise<F
   const result = await signIn(input.value.email, input.value.password, device);
   if (result.kind !== 'ok') return toFormState('access', data, result);
   await setSessionCookie(result.value.sessionId);
-  redirect('/');
+  redirect((nextPath(data.get('next')) ?? '/') as Route);
 }

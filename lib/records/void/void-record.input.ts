@@ -21,6 +21,7 @@ export const voidableKinds = [
   'spawn-receipt',
   'bed-layer',
   'photo',
+  'label-sheet',
   'condition-place',
   'condition-import',
   'condition-reading',

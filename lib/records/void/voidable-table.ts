@@ -90,6 +90,11 @@ export function voidableTable(db: ScopedDb, kind: VoidableKind): Table {
         find: (id) => db.photo.findFirst({ where: { id }, select }),
         mark: (where, data) => db.photo.updateMany({ where, data }),
       };
+    case 'label-sheet':
+      return {
+        find: (id) => db.labelSheet.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.labelSheet.updateMany({ where, data }),
+      };
     case 'condition-place':
       return {
         find: (id) => db.conditionPlace.findFirst({ where: { id }, select }),

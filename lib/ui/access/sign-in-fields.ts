@@ -12,5 +12,7 @@ export async function signInFields(): Promise<FieldSpec[]> {
       label: sentenceCase(t('password')),
       autoComplete: 'current-password',
     },
+    // Where the person was going when asked to sign in.
+    { kind: 'hidden', name: 'next' },
   ];
 }

@@ -11,6 +11,7 @@ import findings from './en/findings.json';
 import help from './en/help.json';
 import history from './en/history.json';
 import insight from './en/insight.json';
+import labels from './en/labels.json';
 import lots from './en/lots.json';
 import offline from './en/offline.json';
 import people from './en/people.json';
@@ -41,6 +42,7 @@ export const en = {
   help,
   history,
   insight,
+  labels,
   lots,
   offline,
   people,

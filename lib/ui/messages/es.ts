@@ -12,6 +12,7 @@ import findings from './es/findings.json';
 import help from './es/help.json';
 import history from './es/history.json';
 import insight from './es/insight.json';
+import labels from './es/labels.json';
 import lots from './es/lots.json';
 import offline from './es/offline.json';
 import people from './es/people.json';
@@ -42,6 +43,7 @@ export const es: Messages = {
   help,
   history,
   insight,
+  labels,
   lots,
   offline,
   people,
