@@ -1,15 +1,17 @@
 /**
- * Entry of the thread that fits models: one request in (as workerData), one message out. Can be bundled into one file:
+ * Entry of the thread that fits models and works out chart widths: one request in (as workerData), one message out. Can be bundled into one file:
  *   npx esbuild lib/analysis/fitting/fit-worker.ts --bundle --platform=node --format=esm --outfile=fit-worker.mjs
  */
 import { parentPort, workerData } from 'node:worker_threads';
 import { ArgumentError } from '../../stats/outcome';
 import { answerRequest } from './answer-request';
-import type { WorkerReply } from './worker-reply';
+import { answerWidths } from './chart-widths';
+import type { ThreadJob, WorkerReply } from './worker-reply';
 
 function reply(): WorkerReply {
   try {
-    return { kind: 'done', answer: answerRequest(workerData) };
+    const job: ThreadJob = workerData;
+    return { kind: 'done', answer: job.kind === 'chart-widths' ? answerWidths(job) : answerRequest(job) };
   } catch (error) {
     if (!(error instanceof ArgumentError)) throw error;
     // The class does not survive the way between threads; its parts do.

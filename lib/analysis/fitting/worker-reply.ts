@@ -1,7 +1,11 @@
 import type { CannotCompute } from '../../stats/outcome';
-import type { FitAnswer } from './fit-request';
+import type { ChartWidth, WidthsRequest } from './chart-widths';
+import type { FitAnswer, FitRequest } from './fit-request';
 
-/** What the fitting thread sends back. */
+/** What the thread can be given. */
+export type ThreadJob = FitRequest | WidthsRequest;
+
+/** What the thread sends back. */
 export type WorkerReply =
-  | { readonly kind: 'done'; readonly answer: FitAnswer | CannotCompute }
+  | { readonly kind: 'done'; readonly answer: FitAnswer | CannotCompute | readonly ChartWidth[] }
   | { readonly kind: 'bad-argument'; readonly argument: string; readonly message: string };

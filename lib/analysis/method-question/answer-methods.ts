@@ -1,5 +1,5 @@
-import { marginalMoments } from '@/lib/stats/mixed/binomial/marginal-moments';
 import { type AdjustedRates, adjustedRates, type NotAdjusted } from '../adjusted/adjusted-rates';
+import { batchCorrelation } from '../adjusted/batch-correlation';
 import { type CountedBatch, contaminationRequest, countedBatches } from '../adjusted/contamination-request';
 import { efficiencyRequest, weighedBatches } from '../adjusted/efficiency-request';
 import type { ModelBatch } from '../adjusted/model-batch';
@@ -52,7 +52,7 @@ export async function answerMethods(data: MethodsData, fitModel: Fit): Promise<M
       siteLogits: sites,
       lotLogits: contamination ? modesOf(contamination.fit, 'spawn lot') : new Map<string, number>(),
     },
-    correlation: contamination ? correlationWithin(contamination, counted) : 0,
+    correlation: contamination ? batchCorrelation(contamination.fit, counted) : 0,
     all,
     cropped,
   });
@@ -107,18 +107,6 @@ function lineOf(
       false,
     ),
   };
-}
-
-/** Correlation of two units of one batch whose site and method are known: lot, run and batch clump them. */
-function correlationWithin({ fit }: FitAnswer, batches: readonly CountedBatch[]): number {
-  const found = batches.reduce((sum, { contaminated }) => sum + contaminated, 0);
-  const units = batches.reduce((sum, batch) => sum + batch.units, 0);
-  const share = Math.min(0.99, Math.max(0.01, found / units));
-  const clumping = fit.varianceComponents
-    .filter(({ term }) => term === 'spawn lot' || term === 'run' || term === 'batch')
-    .reduce((sum, { variance }) => sum + variance, 0);
-  const { mean, variance } = marginalMoments(Math.log(share / (1 - share)), clumping);
-  return variance / (mean * (1 - mean));
 }
 
 function methodsInUse(batches: readonly CountedBatch[]): MethodUse[] {

@@ -1,4 +1,4 @@
-import type { AdjustedRates } from '../adjusted/adjusted-rates';
+import type { AdjustedRates, RateDifference } from '../adjusted/adjusted-rates';
 import type { FitAnswer } from '../fitting/fit-request';
 import type { ShownFigure } from '../shown-figure';
 import { levelledFigure } from './levelled-figure';
@@ -26,7 +26,7 @@ const rateOf = (figure: ShownFigure | undefined) => (figure?.kind === 'figure' ?
 
 /** Every pair of methods that have adjusted rates, with what it tells, why raw figures differ, or what would tell. */
 export function methodPairs({ rates, rawOf, company, correlation, all, cropped }: PairGround): MethodPair[] {
-  return rates.differences.flatMap((difference): MethodPair[] => {
+  return rates.differences.map(losingMoreFirst).flatMap((difference): MethodPair[] => {
     const { first, second } = difference;
     const [one, other] = [rawOf(first), rawOf(second)];
     if (one === undefined || other === undefined) return [];
@@ -73,6 +73,18 @@ export function methodPairs({ rates, rawOf, company, correlation, all, cropped }
       },
     ];
   });
+}
+
+/** The same difference the other way round where that makes it positive: what loses more comes first. */
+function losingMoreFirst(difference: RateDifference): RateDifference {
+  if (difference.kind !== 'difference' || difference.points.estimate >= 0) return difference;
+  const { estimate, low, high } = difference.points;
+  return {
+    ...difference,
+    first: difference.second,
+    second: difference.first,
+    points: { estimate: -estimate, low: -high, high: -low },
+  };
 }
 
 function holdsZero({ low, high }: { readonly low: number; readonly high: number }): boolean {

@@ -1,0 +1,47 @@
+import 'server-only';
+import type { Actor } from '@/lib/access/actor';
+import type { ReadContext } from '@/lib/access/context';
+import { type AskedQuestion, queryOfQuestion } from '../adjusted/question-scope';
+import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
+import { compare } from '../comparison/compare';
+import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
+import { readStoredResult, type StoredResult } from '../fitted/stored-result';
+import { runFit } from '../fitting/run-fit';
+import { runInThread } from '../fitting/run-in-thread';
+import { answerSites, type SitesData } from './answer-sites';
+import type { SitePart, SitesAnswer } from './sites-answer';
+
+const name = 'sites';
+
+/** The answer as last worked out, and the next one on its way; each site's part is stored for its own members to read. */
+export function askSites(
+  actor: Actor,
+  asked: AskedQuestion,
+  scope: QuestionScope,
+  now: Date,
+): Promise<FittedAnswer<SitesAnswer>> {
+  return fittedAnswer<SitesData, SitesAnswer>(actor, scope.version, {
+    name,
+    asked: queryOfQuestion(asked),
+    read: async (context) => {
+      const { judged, batches, filter, asOf, version } = await readQuestionData(context, scope, now);
+      return { version, data: { batches, raw: compare(judged, filter, asOf).sites, asOf } };
+    },
+    work: (data) =>
+      answerSites(
+        data,
+        (request) => runFit(request),
+        (request) => runInThread(request),
+      ),
+    parts: ({ sites }) => sites.map((part) => ({ siteId: part.siteId, part })),
+  });
+}
+
+/** A site's own part as last worked out for the coordinator; undefined before, and for sites that are not the reader's. */
+export function readSitePart(
+  context: ReadContext,
+  asked: AskedQuestion,
+  siteId: string,
+): Promise<StoredResult<SitePart> | undefined> {
+  return readStoredResult<SitePart>(context, { question: name, asked: queryOfQuestion(asked), siteId });
+}
