@@ -55,7 +55,7 @@ export default async function LabelsPage({ searchParams }: PageProps<'/labels'>)
         values={printValues(view, address)}
         errors={errors}
       >
-        <ul className="plain-list">
+        <ul className="plain-list labelled">
           {batches.map((batch) => (
             <li key={batch.id}>
               <Link href={`/batches/${batch.id}` as Route}>{batch.code}</Link>

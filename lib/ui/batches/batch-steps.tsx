@@ -17,6 +17,7 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
   const isBed = batch.containerKind === 'bed';
   const to = (path: string) => `/batches/${batch.id}/${path}` as Route;
   const repeat = { href: `/batches/new?repeat=${batch.id}` as Route, text: t('repeat.this') };
+  const labels = { href: `/labels?batch=${batch.id}` as Route, text: t('do.labels') };
   const links = {
     weigh: { href: `/weighings/new?batch=${batch.id}` as Route, text: t('do.weigh') },
     check: { href: to('checks/new'), text: t('do.check') },
@@ -30,6 +31,7 @@ export async function BatchSteps({ page, lookAction, lookId }: Props) {
     ...(batch.containerKind === 'bed' ? [{ href: to('layers/new'), text: t('do.layers') }] : []),
     { href: to('second-life'), text: t('do.secondLife') },
     ...(batch.secondLife ? [] : [repeat]),
+    labels,
   ];
   if (batch.closedOn !== null)
     return (

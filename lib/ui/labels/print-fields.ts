@@ -38,15 +38,23 @@ export async function printFields(view: LabelPrintView, reader: Reader): Promise
       options: names.options(view.ownSheets, usualSheet(reader.region).paper),
     },
     ...(numbered ? [per] : []),
-    ...(numbered && second === undefined ? [units] : []),
-    { kind: 'whole', name: 'copies', label: label('fields.copies') },
     { kind: 'whole', name: 'from', label: label('fields.from'), hint: t('fromHint') },
     {
-      kind: 'several',
-      name: 'outline',
-      label: label('fields.outline'),
-      optional: true,
-      options: [{ value: 'yes', label: t('outlineYes') }],
+      kind: 'group',
+      name: 'more',
+      legend: t('groups.more'),
+      folded: true,
+      fields: [
+        ...(numbered && second === undefined ? [units] : []),
+        { kind: 'whole', name: 'copies', label: label('fields.copies') },
+        {
+          kind: 'several',
+          name: 'outline',
+          label: label('fields.outline'),
+          optional: true,
+          options: [{ value: 'yes', label: t('outlineYes') }],
+        },
+      ],
     },
   ];
 }

@@ -14,6 +14,7 @@ import { BatchLives } from '@/lib/ui/batches/batch-lives';
 import { BatchSteps } from '@/lib/ui/batches/batch-steps';
 import { BatchStory } from '@/lib/ui/batches/batch-story';
 import { BedLayers } from '@/lib/ui/batches/bed-layers';
+import { ScannedUnit } from '@/lib/ui/batches/scanned-unit';
 import { StartedNext } from '@/lib/ui/batches/started-next';
 import { BatchConditionsSection } from '@/lib/ui/conditions/batch-conditions-section';
 import { formatDate } from '@/lib/ui/format/date-text';
@@ -38,7 +39,7 @@ const savedKinds = [
 
 export default async function BatchPage({ params, searchParams }: PageProps<'/batches/[id]'>) {
   const { id } = await params;
-  const asked = (await searchParams).saved;
+  const { saved: asked, unit } = await searchParams;
   const actor = await requireActor('coordinator', 'member');
   const read = /^[0-9a-f-]{36}$/i.test(id)
     ? await readAs(actor, async (context) => {
@@ -67,6 +68,7 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
     <>
       <Heading text={t('page.heading', { code: batch.code })} />
       {saved === undefined ? null : <Notice>{t(`page.saved.${saved}`, { code: batch.code })}</Notice>}
+      <ScannedUnit batch={batch} unit={unit} />
       {saved === 'yes' ? <StartedNext batch={batch} /> : null}
       {batch.voidReason === null ? null : (
         <Notice tone="watch">{t('page.voided', { reason: batch.voidReason })}</Notice>
