@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 const root = import.meta.dirname;
 
 /** Folders whose tests touch no database; everything else gets the server for tests. */
-const pure = ['stats', 'growing', 'base', 'architecture', 'ui'].map(
+const pure = ['stats', 'growing', 'labels', 'base', 'architecture', 'ui'].map(
   (folder) => `tests/${folder}/**/*.test.{ts,tsx}`,
 );
 

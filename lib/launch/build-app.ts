@@ -29,6 +29,15 @@ async function build() {
   cpSync(inProject('.next/static'), `${standalone}/.next/static`, { recursive: true });
   if (existsSync(inProject('public')))
     cpSync(inProject('public'), `${standalone}/public`, { recursive: true });
+  // A thread starts from a file of its own, which the build of the pages does not make.
+  await runStep(bin('esbuild'), [
+    inProject('lib/analysis/fitting/fit-worker.ts'),
+    '--bundle',
+    '--platform=node',
+    '--format=esm',
+    '--log-level=warning',
+    `--outfile=${standalone}/fit-worker.mjs`,
+  ]);
   // The build copies .env along; settings and secrets come from the environment of the start instead.
   for (const name of readdirSync(standalone)) if (name.startsWith('.env')) rmSync(`${standalone}/${name}`);
 }

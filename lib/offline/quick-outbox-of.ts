@@ -40,10 +40,13 @@ export function quickOutboxOf({ store, news, personId, networkId, now, send }: P
     async undo(entryId) {
       const kept = await find(entryId);
       if (kept === undefined) return { kind: 'undone' };
-      // The server has never seen it, or has refused it for certain: it can simply be taken out.
-      const neverThere = kept.tries === 0 || (kept.state === 'needs-you' && kept.trouble?.status !== 403);
+      // The server has never seen it, or said for certain that it is not saved: it can simply be taken out.
+      const said = kept.state === 'needs-you' ? kept.trouble?.answer?.kind : undefined;
+      const neverThere = kept.tries === 0 || said === 'refused' || said === 'asked';
       if (neverThere && (await store.remove(entryId, kept.entry.key))) return { kind: 'undone' };
       await store.add(anew({ id: newId(), kind: 'undo', input: { entryId }, confirmed: [] }));
+      // An entry that waits for the person would hold its undo up for ever; an earlier wording may be at the server.
+      if (kept.state === 'needs-you') await store.remove(entryId, kept.entry.key);
       send();
       return { kind: 'undone' };
     },

@@ -8,6 +8,7 @@ import { newId } from '@/lib/base/new-id';
 import { ok } from '@/lib/base/result';
 import type { Entry } from '@/lib/offline/entry';
 import { asDate } from '@/lib/records/fields/stored-date';
+import { lateCommitMilliseconds } from './late-commit';
 
 const people: readonly Actor[] = JSON.parse(process.env.PEOPLE ?? '[]');
 const bug = process.env.BUG ?? '';
@@ -18,9 +19,13 @@ async function bodyOf(message: IncomingMessage): Promise<Buffer> {
   return Buffer.concat(chunks);
 }
 
-/** What the route must never be: an insert under a new id with no receipt, or an answer before the commit. */
-async function answerBadly(body: Buffer, actor: Actor): Promise<Response> {
+/**
+ * What the route must never be for a look: an insert under a new id with no receipt, or an answer before the commit.
+ * Undefined for what it does not spoil.
+ */
+async function answerBadly(body: Buffer, actor: Actor): Promise<Response | undefined> {
   const entry: Entry = JSON.parse(body.toString());
+  if (entry.kind !== 'look' && entry.kind !== 'undo') return undefined;
   const { batchId, note } = entry.input;
   const insert = () =>
     writeAs(actor, { origin: 'offline' }, async ({ db }) => {
@@ -40,7 +45,7 @@ async function answerBadly(body: Buffer, actor: Actor): Promise<Response> {
   // An undo means nothing to it.
   if (entry.kind === 'undo') return Response.json(saved);
   if (bug === 'naive') await insert();
-  else setTimeout(() => void insert().catch(() => undefined), 400);
+  else setTimeout(() => void insert().catch(() => undefined), lateCommitMilliseconds);
   return Response.json(saved);
 }
 
@@ -48,7 +53,8 @@ const server = createServer((message, response) => {
   const handle = async (): Promise<Response> => {
     const body = await bodyOf(message);
     const actor = people.find(({ personId }) => personId === message.headers['x-test-person']);
-    if (['naive', 'ack-early'].includes(bug) && actor) return answerBadly(body, actor);
+    const bad = ['naive', 'ack-early'].includes(bug) && actor ? await answerBadly(body, actor) : undefined;
+    if (bad) return bad;
     const headers = Object.entries(message.headers).flatMap(([name, value]) =>
       typeof value === 'string' ? [[name, value] as [string, string]] : [],
     );

@@ -5,6 +5,7 @@ import { moreMembers } from '../support/more-members';
 import { checkRecords, type Verdict } from './check-records';
 import { growingPlace } from './growing-place';
 import { killableServer } from './killable-server';
+import { lateCommitMilliseconds } from './late-commit';
 import { type NemesisLog, type NemesisPlan, runNemesis } from './nemesis-run';
 
 const mostDevices = 8;
@@ -49,6 +50,7 @@ export async function nemesisPlace(folder: string, bug: string) {
         ...{ random, batchId, killer, port: server.port },
         people: members,
         deletesRefused: bug === 'delete-refused',
+        restMilliseconds: bug === 'ack-early' ? 2 * lateCommitMilliseconds : 0,
       });
       return { verdict: await judge(batchId, log), log };
     },

@@ -22,6 +22,8 @@ export type NemesisPlan = {
   readonly kills: number;
   /** The phone's planted fault: throw away what was answered with a status of the 400s. */
   readonly deletesRefused: boolean;
+  /** Waited before the records are read, so that only what a kill prevented is missing and not what is late. */
+  readonly restMilliseconds: number;
 };
 
 export type NemesisLog = {
@@ -161,6 +163,7 @@ export async function runNemesis(plan: NemesisPlan): Promise<NemesisLog> {
     await pause(5);
   }
   await settled();
+  await pause(plan.restMilliseconds);
   const acknowledged = devices.flatMap(({ outbox }) =>
     outbox.all().filter((kept) => kept.state === 'sent' && kept.entry.kind !== 'undo'),
   );

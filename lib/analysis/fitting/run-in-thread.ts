@@ -1,18 +1,26 @@
+import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { ArgumentError } from '../../stats/outcome';
 import type { ThreadJob, WorkerReply } from './worker-reply';
 
+const bundled = 'fit-worker.mjs';
+const fromSource = 'lib/analysis/fitting/fit-worker-from-source.mjs';
+
+function workerFile(): string {
+  return process.env.PINSET_FIT_WORKER ?? (existsSync(bundled) ? bundled : fromSource);
+}
+
 /**
- * Works something out in a thread of its own, so that it never holds up other requests. The thread runs `fit-worker.ts` from
- * the source tree (under the project's root, the working directory) through tsx, or the bundled file that PINSET_FIT_WORKER
- * names, which starts faster.
+ * Works something out in a thread of its own, so that it never holds up other requests. The built application brings the
+ * thread's code along in one file, `fit-worker.mjs` in the folder that it runs in; PINSET_FIT_WORKER names another. Without
+ * either the thread runs from the source tree through tsx, as in development and in tests.
  *
  * @param signal ends the thread at once; the promise then rejects with the signal's reason.
  * @throws ArgumentError as the work itself would; any other failure of the thread as it came.
  */
 export async function runInThread<Answer>(job: ThreadJob, signal?: AbortSignal): Promise<Answer> {
   signal?.throwIfAborted();
-  const file = process.env.PINSET_FIT_WORKER ?? 'lib/analysis/fitting/fit-worker-from-source.mjs';
+  const file = workerFile();
   // A bundler that sees which file a thread starts from would take in the whole tree; this one is started from source.
   const { Worker } = await import(/* turbopackIgnore: true */ 'node:worker_threads');
   const worker = new Worker(path.resolve(file), { workerData: job });

@@ -1,3 +1,4 @@
+import { adjustPValues } from '@/lib/stats/multiplicity/adjust-p-values';
 import type { Limited } from '../adjusted/adjusted-rates';
 import { batchCorrelation } from '../adjusted/batch-correlation';
 import { type CountedBatch, contaminationRequest, countedBatches } from '../adjusted/contamination-request';
@@ -39,6 +40,7 @@ export async function answerSites(
   const expected = fitted
     ? expectations(fitted, cells, spreadOf(covariatePart(fitted.fit, fixed, 'own')))
     : undefined;
+  const verdicts = verdictsOf(expected ?? new Map());
   const correlation = fitted ? batchCorrelation(fitted.fit, counted) : 0;
   const fewLevels = (fitted?.fit.fewLevels ?? []).length > 0;
   const batchesOf = (site: string) => counted.filter(({ siteId }) => siteId === site);
@@ -61,7 +63,7 @@ export async function answerSites(
         raw: row.contamination,
         shrunk: figure(own?.there),
         typical: figure(own?.typical),
-        verdict: verdictOf(own),
+        verdict: verdicts.get(row.site) ?? 'alike',
         course: siteCourse(
           batchesOf(row.site),
           correlation,
@@ -75,10 +77,21 @@ export async function answerSites(
   return { sites, funnel: siteFunnel(funnelSites(counted)) };
 }
 
-function verdictOf(own: Expected | undefined): SitePart['verdict'] {
-  if (own === undefined) return 'alike';
-  if (own.there.low > own.typical.estimate) return 'more';
-  return own.there.high < own.typical.estimate ? 'fewer' : 'alike';
+/** A site can be told from a typical one when it can with all sites looked at together (Holm). */
+const significance = 0.05;
+
+function verdictsOf(expected: ReadonlyMap<string, Expected>): ReadonlyMap<string, SitePart['verdict']> {
+  const sites = [...expected];
+  const adjusted = adjustPValues(
+    sites.map(([, { pValue }]) => pValue),
+    'holm',
+  );
+  return new Map(
+    sites.map(([siteId, { there, typical }], index) => {
+      const told = (adjusted[index] ?? 1) <= significance;
+      return [siteId, !told ? 'alike' : there.estimate > typical.estimate ? 'more' : 'fewer'];
+    }),
+  );
 }
 
 function funnelSites(batches: readonly CountedBatch[]) {

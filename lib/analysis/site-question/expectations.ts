@@ -1,11 +1,16 @@
-import { tUpperQuantile } from '@/lib/stats/distribution/student-t';
+import { tSurvival, tUpperQuantile } from '@/lib/stats/distribution/student-t';
 import { marginalProbability } from '@/lib/stats/mixed/binomial/marginal-probability';
 import type { Limited } from '../adjusted/adjusted-rates';
 import type { FitAnswer } from '../fitting/fit-request';
 import { shownLevel } from '../shown-figure';
 import type { SiteCell } from './site-rows';
 
-export type Expected = { readonly there: Limited; readonly typical: Limited };
+export type Expected = {
+  readonly there: Limited;
+  readonly typical: Limited;
+  /** Two-sided p-value that the site does as a typical one would, for this site alone. */
+  readonly pValue: number;
+};
 
 /**
  * Each site's expected rate with its own mix, percent, there and at a typical site. Limits of the mix average those of its
@@ -24,15 +29,18 @@ export function expectations(
   const [ofSites, rest] = [varianceOf(true) + ownSpread, varianceOf(false)];
   const levels =
     fit.randomEffects.find(({ term }) => term === 'site')?.levels.length ?? Number.POSITIVE_INFINITY;
-  const reach = tUpperQuantile((1 - shownLevel) / 2, Math.max(1, levels - 1));
-  const sums = new Map<string, { units: number; there: Limited; typical: Limited }>();
+  const degreesOfFreedom = Math.max(1, levels - 1);
+  const reach = tUpperQuantile((1 - shownLevel) / 2, degreesOfFreedom);
+  const sums = new Map<string, Sums>();
   cells.forEach((cell, index) => {
     const [there, typical] = [predictions[2 * index], predictions[2 * index + 1]];
     if (!isBinomial(there) || !isBinomial(typical)) return;
     const error = Math.sqrt(Math.max(0, there.group.logitStandardError ** 2 - rest));
-    const sum = sums.get(cell.siteId) ?? { units: 0, there: none, typical: none };
+    const sum = sums.get(cell.siteId) ?? nothing;
     sums.set(cell.siteId, {
       units: sum.units + cell.units,
+      apart: sum.apart + cell.units * (there.group.logit - typical.population.logit),
+      error: sum.error + cell.units * error,
       there: added(sum.there, cell.units, there.group.logit, reach * error, rest),
       typical: added(
         sum.typical,
@@ -44,14 +52,29 @@ export function expectations(
     });
   });
   return new Map(
-    [...sums].map(([siteId, { units, there, typical }]) => [
+    [...sums].map(([siteId, { units, apart, error, there, typical }]) => [
       siteId,
-      { there: scaled(there, 100 / units), typical: scaled(typical, 100 / units) },
+      {
+        there: scaled(there, 100 / units),
+        typical: scaled(typical, 100 / units),
+        pValue: error === 0 ? 1 : 2 * tSurvival(Math.abs(apart) / error, degreesOfFreedom),
+      },
     ]),
   );
 }
 
 const none: Limited = { estimate: 0, low: 0, high: 0 };
+
+type Sums = {
+  readonly units: number;
+  /** Log odds apart from a typical site and their standard error, times units. */
+  readonly apart: number;
+  readonly error: number;
+  readonly there: Limited;
+  readonly typical: Limited;
+};
+
+const nothing: Sums = { units: 0, apart: 0, error: 0, there: none, typical: none };
 
 function added(sum: Limited, units: number, logit: number, reach: number, variance: number): Limited {
   return {

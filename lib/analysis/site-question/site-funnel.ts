@@ -30,7 +30,8 @@ export function siteFunnel(sites: readonly FunnelSite[]): SiteFunnel | null {
   const beyond = (percent: number, low: number, high: number) =>
     percent > high ? ('above' as const) : percent < low ? ('below' as const) : null;
   const most = Math.max(...answer.points.map(({ units }) => units));
-  const least = Math.min(...answer.points.map(({ units }) => units));
+  // The lines begin where a small site would stand, so that they show how much wider they are there.
+  const least = Math.min(Math.ceil(most / 30), ...answer.points.map(({ units }) => units));
   const drawn = Array.from({ length: drawnLimits }, (_, step) =>
     Math.round(least + ((most - least) * step) / (drawnLimits - 1)),
   );

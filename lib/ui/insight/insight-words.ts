@@ -16,11 +16,20 @@ export async function insightWords(
 ) {
   const t = await getTranslations('insight');
   const locale = await getLocale();
+  const names = await placeNames(choices, actor.language);
   return {
     t,
     locale,
-    names: await placeNames(choices, actor.language),
+    names,
+    /** A method's name as inside a sentence: "hot-water bath", but "EM soak". */
+    inSentence: (method: string) => {
+      const name = names.methodName(method);
+      const [first = '', second = ''] = name;
+      return second === second.toLowerCase() ? first.toLowerCase() + name.slice(1) : name;
+    },
     view: await loadFigureViews(actor.networkTimeZone, actor.massUnit),
+    /** A site's short code, as charts name it. */
+    codeOf: (siteId: string) => choices.sites.find(({ id }) => id === siteId)?.code ?? '–',
     /** "bags": what is counted. */
     units: t(`unit.${filter.container}`),
     number: (value: number, digits = 0) => formatNumber(value, locale, digits),

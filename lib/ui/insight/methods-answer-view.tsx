@@ -2,6 +2,7 @@ import type { MethodsAnswer } from '@/lib/analysis/method-question/methods-answe
 import { DotIntervalChart } from '../chart/dot-interval-chart';
 import { toChartRow } from '../chart/to-chart-row';
 import { Figure } from '../figure/figure';
+import { FigureHistory } from '../figure/figure-history';
 import type { InsightWords } from './insight-words';
 import { MethodCurvesView } from './method-curves-view';
 import { MethodsTable } from './methods-table';
@@ -57,7 +58,7 @@ export function MethodsAnswerView({ answer, words }: { answer: MethodsAnswer; wo
               {yieldSentences(pair, words).map((sentence) => (
                 <p key={sentence}>{sentence}</p>
               ))}
-              <Figure label={t('methods.levelled')} view={view(pair.points)} />
+              <FigureHistory view={view(pair.points)} />
             </section>
           ))}
         </>

@@ -10,13 +10,16 @@ function rounded(value: number, words: InsightWords): string {
 
 /** What two methods lose against each other, in one sentence, with why the raw table says something else or what would tell. */
 export function pairSentence(pair: MethodPair, words: InsightWords): string {
-  const { t, names, units } = words;
-  const [a, b] = [names.methodName(pair.first), names.methodName(pair.second)];
+  const { t, inSentence, units } = words;
+  const [a, b] = [inSentence(pair.first), inSentence(pair.second)];
   const { points } = pair;
   const would = wouldSentence(pair, words);
   if (points.kind !== 'figure' || points.interval.kind !== 'interval') {
     const apart = points.kind === 'cannot' && points.reason === 'no-shared-site';
-    return [t(apart ? 'methods.apart' : 'methods.noRate', { first: a, second: b }), apart ? would : '']
+    return [
+      sentenceCase(t(apart ? 'methods.apart' : 'methods.noRate', { first: a, second: b })),
+      apart ? would : '',
+    ]
       .join(' ')
       .trim();
   }
@@ -34,26 +37,26 @@ export function pairSentence(pair: MethodPair, words: InsightWords): string {
     low: rounded(more ? low : -high, words),
     high: rounded(more ? high : -low, words),
   });
-  return `${tells} ${whySentence(pair, points.value, words)}`.trim();
+  return `${sentenceCase(tells)} ${whySentence(pair, points.value, words)}`.trim();
 }
 
 function whySentence({ why, rawPoints }: MethodPair, adjusted: number, words: InsightWords): string {
-  const { t, names } = words;
+  const { t, names, inSentence } = words;
   if (rawPoints === null) return '';
   if (why === null) return t('methods.same');
   const towards = Math.sign(adjusted) * rawPoints;
   const way = towards <= 0.5 ? 'hid' : 'other';
   const raw = rounded(towards, words);
-  const method = names.methodName(why.method);
+  const method = inSentence(why.method);
   if (why.kind === 'lots') return t(`methods.${way}.lots`, { method, lose: why.lotsLose, raw });
   const sites = why.siteIds.map((id) => names.siteName(id)).join(', ');
   return t(`methods.${way}.sites`, { method, lose: why.sitesLose, sites, raw });
 }
 
-function wouldSentence({ would }: MethodPair, { t, names, number }: InsightWords): string {
+function wouldSentence({ would }: MethodPair, { t, names, inSentence, number }: InsightWords): string {
   if (would === null) return '';
   if (would.kind === 'time') return t('methods.would.time');
-  const place = { method: names.methodName(would.method), site: names.siteName(would.siteId) };
+  const place = { method: inSentence(would.method), site: names.siteName(would.siteId) };
   return would.kind === 'sites'
     ? t('methods.would.sites', place)
     : t('methods.would.batches', { ...place, count: would.batches, points: number(worthKnowing) });
@@ -61,8 +64,8 @@ function wouldSentence({ would }: MethodPair, { t, names, number }: InsightWords
 
 /** What the two give: biological efficiency with total losses as 0, and among batches that cropped. */
 export function yieldSentences(pair: MethodPair, words: InsightWords): string[] {
-  const { t, names } = words;
-  const [a, b] = [names.methodName(pair.first), names.methodName(pair.second)];
+  const { t, inSentence } = words;
+  const [a, b] = [inSentence(pair.first), inSentence(pair.second)];
   const { yieldPoints: points, croppedPercent: cropped } = pair;
   const sentences: string[] = [];
   if (points.kind === 'figure' && points.interval.kind === 'interval') {

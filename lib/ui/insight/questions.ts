@@ -1,2 +1,2 @@
 /** Questions that have a page under /questions, by the last part of its address, in the order of the list. */
-export const questions = ['methods'] as const;
+export const questions = ['methods', 'sites'] as const;

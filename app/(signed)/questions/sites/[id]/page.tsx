@@ -1,0 +1,46 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { readSitePage } from '@/lib/analysis/site-question/read-site-page';
+import { formatInstant } from '@/lib/ui/format/instant-text';
+import { insightWords } from '@/lib/ui/insight/insight-words';
+import { SitePartView } from '@/lib/ui/insight/site-part-view';
+import { EmptyState } from '@/lib/ui/page/empty-state';
+import { Heading } from '@/lib/ui/page/heading';
+import { NotThere } from '@/lib/ui/page/not-there';
+
+export default async function SitePage({ params }: PageProps<'/questions/sites/[id]'>) {
+  const actor = await requireActor('coordinator', 'member');
+  const { id } = await params;
+  const now = new Date();
+  const page = await readAs(actor, (context) => readSitePage(context, id, now));
+  if (!page) return <NotThere />;
+  const t = await getTranslations('insight');
+  const words = await insightWords(actor, page);
+  const site = words.names.siteName(page.siteId);
+  const { stored } = page;
+  return (
+    <>
+      <Heading text={t('site.heading', { site })} />
+      {stored === undefined ? (
+        <EmptyState text={t('site.notYet')} />
+      ) : (
+        <>
+          <SitePartView part={stored.result} site={site} words={words} />
+          <p className="quiet">
+            {t('fit.fittedAt', {
+              when: formatInstant(new Date(stored.fittedAt), actor.networkTimeZone, words.locale),
+            })}
+          </p>
+        </>
+      )}
+      {actor.role === 'coordinator' ? (
+        <p className="no-print">
+          {t('site.share')} <Link href={'/questions/sites' as Route}>{t('site.all')}</Link>
+        </p>
+      ) : null}
+    </>
+  );
+}

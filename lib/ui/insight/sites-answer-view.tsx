@@ -1,0 +1,85 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import type { ShownFigure } from '@/lib/analysis/shown-figure';
+import type { SitePart, SitesAnswer } from '@/lib/analysis/site-question/sites-answer';
+import { FigureCell } from '../figure/figure-cell';
+import { DataTable } from '../table/data-table';
+import { signalsOf } from './course-signals';
+import type { InsightWords } from './insight-words';
+import { SiteFunnelView } from './site-funnel-view';
+
+/** Which sites can be told from a typical one, the funnel, and every site beside a typical one, by name. */
+export function SitesAnswerView({ answer, words }: { answer: SitesAnswer; words: InsightWords }) {
+  const { t, names, view, language, codeOf } = words;
+  const sites = [...answer.sites].sort((a, b) =>
+    names.siteName(a.siteId).localeCompare(names.siteName(b.siteId), language),
+  );
+  const cell = (figure: ShownFigure) =>
+    figure.rowsQuery === '' ? (
+      <FigureCell view={view(figure)} />
+    ) : (
+      <Link href={`/comparison/rows?${figure.rowsQuery}` as Route} className="figure-link">
+        <FigureCell view={view(figure)} />
+      </Link>
+    );
+  const figure = (key: 'raw' | 'shrunk' | 'typical') => ({
+    key,
+    header: t(`sites.columns.${key}`),
+    unit: '%',
+    numeric: true,
+    cell: (site: SitePart) => cell(site[key]),
+  });
+  const signals = ({ course }: SitePart) =>
+    course === null ? t('sites.tooFew') : t('sites.signals', { count: signalsOf(course.points).length });
+  return (
+    <>
+      <p className="answer-sentence">{sitesSentence(sites, words)}</p>
+      <p>{t('sites.next')}</p>
+      {answer.funnel === null ? null : <SiteFunnelView funnel={answer.funnel} words={words} />}
+      <DataTable
+        caption={t('sites.table')}
+        rows={sites}
+        rowKey={({ siteId }) => siteId}
+        columns={[
+          {
+            key: 'site',
+            header: t('sites.columns.site'),
+            cell: ({ siteId }) => (
+              <>
+                <Link href={`/questions/sites/${siteId}` as Route}>{names.siteName(siteId)}</Link>{' '}
+                <span className="quiet">{codeOf(siteId)}</span>
+              </>
+            ),
+          },
+          figure('raw'),
+          figure('shrunk'),
+          figure('typical'),
+          {
+            key: 'verdict',
+            header: t('sites.columns.verdict'),
+            cell: ({ verdict }) => t(`sites.verdict.${verdict}`),
+          },
+          { key: 'course', header: t('sites.columns.course'), cell: signals },
+        ]}
+      />
+      <p className="quiet">{t('sites.shrunkNote')}</p>
+    </>
+  );
+}
+
+function sitesSentence(sites: readonly SitePart[], { t, names, language }: InsightWords): string {
+  const list = (verdict: SitePart['verdict']) =>
+    sites.filter((site) => site.verdict === verdict).map(({ siteId }) => names.siteName(siteId));
+  const [more, fewer, alike] = [list('more'), list('fewer'), list('alike')];
+  if (more.length + fewer.length === 0) return t('sites.none');
+  const join = new Intl.ListFormat(language, { type: 'conjunction' });
+  return [
+    more.length === 0 ? '' : t('sites.more', { sites: join.format(more) }),
+    fewer.length === 0
+      ? ''
+      : t(more.length === 0 ? 'sites.fewerFirst' : 'sites.fewer', { sites: join.format(fewer) }),
+    alike.length === 0 ? '' : t('sites.others', { count: alike.length }),
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+}
