@@ -32,6 +32,7 @@ import { publishReport } from '@/lib/report/publish-report.command';
 import { twentyBags } from '../support/shed';
 import { batchEventRows } from './batch-event-rows';
 import { conditionRows } from './condition-rows';
+import { labelRows } from './label-rows';
 import { lotRows } from './lot-rows';
 import { command } from './operation-rows';
 import { photoRows } from './photo-rows';
@@ -100,6 +101,7 @@ async function membershipOfMember({ people }: World) {
 export const commandRows = [
   ...batchEventRows,
   ...photoRows,
+  ...labelRows,
   ...lotRows,
   ...settingRows,
   ...conditionRows,

@@ -12,7 +12,7 @@ const label = (unit: number, changes: Partial<LabelText> = {}): LabelText => ({
   unit: `Bolsa ${unit} de 24`,
   species: ['Orellana', 'Pleurotus ostreatus'],
   site: ['Huerto del Molino', 'MOL'],
-  date: '4\u00a0jul\u00a02026',
+  date: '4 jul 2026',
   address: labelAddress('https://pinset.example', '4q77dgg989h0', unit),
   ...changes,
 });
@@ -48,8 +48,10 @@ describe('a sheet of labels', () => {
 
   it('says on each label the code, the unit, the species, the day and the site, in the order they are read', async () => {
     const pdf = await openPdf(await labelPdf({ ...usual, layout: first, labels: [label(7)] }));
-    const said = ['TCF-337', 'Bolsa 7 de 24', 'Orellana', '4\u00a0jul\u00a02026', 'Huerto del Molino'];
-    expect(await textOf(await pdf.getPage(1))).toEqual(said);
+    const said = ['TCF-337', 'Bolsa 7 de 24', 'Orellana', '4 jul 2026', 'Huerto del Molino'];
+    // A space that does not break may be read back as a plain one.
+    const read = (await textOf(await pdf.getPage(1))).map((text) => text.replace(/\s/g, ' '));
+    expect(read).toEqual(said);
   });
 
   it('is tagged, names its language and asks to be printed at full size', async () => {

@@ -33,13 +33,13 @@ describe('eight phones in a storm, with app and database killed under them', () 
 
 describe('the storm finds a fault planted on purpose:', () => {
   it('records under new ids with no receipt', { timeout: 2 * minutes }, async () => {
-    const [verdict] = await verdicts('naive', [1], { entries: 60, kills: 1 });
+    const [verdict] = await verdicts('naive', [1], { entries: 320, kills: 1 });
     expect(verdict?.doubled).toBeGreaterThan(0);
     expect(verdict && faultless(verdict)).toBe(false);
   });
 
   it('an answer before the commit', { timeout: 2 * minutes }, async () => {
-    const [verdict] = await verdicts('ack-early', [1], { entries: 60, kills: 1 });
+    const [verdict] = await verdicts('ack-early', [1], { entries: 320, kills: 1 });
     expect(verdict?.lost).toBeGreaterThan(0);
   });
 

@@ -27,7 +27,7 @@ export type SheetProblem = 'label-too-small' | 'label-too-wide' | 'label-too-hig
 /** Sizes rounded from inches may stand out by this much. */
 const slackMm = 0.5;
 /** The smallest label that holds a code a phone can read, with its margins, beside a batch code. */
-export const leastLabelMm = { width: 30, height: 18 } as const;
+export const leastLabelMm = { width: 38, height: 21 } as const;
 
 export function labelsPerPage({ columns, rows }: SheetLayout): number {
   return columns * rows;

@@ -25,7 +25,8 @@ const site = (siteId: string) => {
 describe('how each site does', () => {
   it('sees that the site with the short bath loses more than a typical site would with its methods', () => {
     expect(site('TARN').verdict).toBe('more');
-    expect(site('KESTR').verdict).toBe('fewer');
+    // Sites differ in the story, but few by so much that it can be told with all fourteen looked at together.
+    expect(answer.sites.filter(({ verdict }) => verdict !== 'alike').length).toBeLessThan(4);
   });
 
   it('shrinks each site towards what a typical site would get, and never past it', () => {
