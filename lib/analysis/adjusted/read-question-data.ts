@@ -6,7 +6,7 @@ import { type JudgedBatch, judgeBatches } from '../comparison/judged-batch';
 import { readBatchRows } from '../comparison/read-batch-rows';
 import { readDataVersion } from '../fitted/data-version';
 import { type ModelBatch, modelBatches } from './model-batch';
-import { type AskedQuestion, filterOfQuestion } from './question-scope';
+import { type AskedQuestion, filterOfQuestion } from './question-scope.input';
 import { readBatchLots } from './read-batch-lots';
 
 export type QuestionScope = {

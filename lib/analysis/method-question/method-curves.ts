@@ -1,6 +1,7 @@
 import { cumulativeIncidence } from '@/lib/stats/survival/cumulative-incidence';
 import type { FollowUp } from '@/lib/stats/survival/follow-up';
 import { shownLevel } from '../shown-figure';
+import { fewestWatched } from './question-limits.input';
 
 /** Time to finding of units of one batch, with its method and treatment run. */
 export type MethodFollowUp = FollowUp & { readonly methodKey: string; readonly cluster: string };
@@ -53,6 +54,3 @@ export function methodCurves(followUps: readonly MethodFollowUp[], days: number)
     return [{ method, units: answer.units, runs: answer.clusters, found: curve.events, steps }];
   });
 }
-
-/** Below this a single unit moves the curve by more than 5 in 100. Our choice. */
-export const fewestWatched = 20;

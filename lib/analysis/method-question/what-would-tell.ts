@@ -2,9 +2,8 @@ import { clustersNeeded } from '@/lib/stats/planning/clusters-needed';
 import { twoProportionsSampleSize } from '@/lib/stats/planning/two-proportions-sample-size';
 import type { CountedBatch } from '../adjusted/contamination-request';
 import type { WhatWouldTell } from './methods-answer';
+import { worthKnowing } from './question-limits.input';
 
-/** A difference of so many units in 100 would change what a grower does. Our choice. */
-export const worthKnowing = 5;
 const power = 0.8;
 const significance = 0.05;
 

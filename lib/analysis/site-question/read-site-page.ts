@@ -1,7 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
-import { parseQuestion } from '../adjusted/question-scope';
+import { parseQuestion } from '../adjusted/question-scope.input';
 import { type QuestionScope, readQuestionScope } from '../adjusted/read-question-data';
 import type { StoredResult } from '../fitted/stored-result';
 import type { SitePart } from './sites-answer';

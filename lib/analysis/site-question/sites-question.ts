@@ -1,7 +1,7 @@
 import 'server-only';
 import type { Actor } from '@/lib/access/actor';
 import type { ReadContext } from '@/lib/access/context';
-import { type AskedQuestion, queryOfQuestion } from '../adjusted/question-scope';
+import { type AskedQuestion, queryOfQuestion } from '../adjusted/question-scope.input';
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
 import { compare } from '../comparison/compare';
 import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';

@@ -1,9 +1,6 @@
-import {
-  type CurveStep,
-  fewestWatched,
-  type MethodCurve,
-} from '@/lib/analysis/method-question/method-curves';
+import type { CurveStep, MethodCurve } from '@/lib/analysis/method-question/method-curves';
 import type { MethodsAnswer } from '@/lib/analysis/method-question/methods-answer';
+import { fewestWatched } from '@/lib/analysis/method-question/question-limits.input';
 import { PlotChart } from '../chart/plot-chart';
 import { formatInterval } from '../format/interval-text';
 import { DataTable } from '../table/data-table';

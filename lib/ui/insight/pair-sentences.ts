@@ -1,5 +1,5 @@
 import type { MethodPair } from '@/lib/analysis/method-question/methods-answer';
-import { worthKnowing } from '@/lib/analysis/method-question/what-would-tell';
+import { worthKnowing } from '@/lib/analysis/method-question/question-limits.input';
 import { sentenceCase } from '../format/sentence-case';
 import type { InsightWords } from './insight-words';
 

@@ -1,5 +1,5 @@
 import { getTranslations } from 'next-intl/server';
-import { type LevelChoice, levelChoices } from '@/lib/analysis/adjusted/question-scope';
+import { type LevelChoice, levelChoices } from '@/lib/analysis/adjusted/question-scope.input';
 import type { ComparisonChoices } from '@/lib/analysis/comparison/comparison-choices';
 import type { ComparisonFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import type { Language } from '@/lib/database/generated/enums';

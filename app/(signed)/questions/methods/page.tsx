@@ -4,7 +4,7 @@ import { after } from 'next/server';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { parseQuestion, queryOfQuestion } from '@/lib/analysis/adjusted/question-scope';
+import { parseQuestion, queryOfQuestion } from '@/lib/analysis/adjusted/question-scope.input';
 import { readQuestionScope } from '@/lib/analysis/adjusted/read-question-data';
 import { askMethods } from '@/lib/analysis/method-question/methods-question';
 import { readRawMethods } from '@/lib/analysis/method-question/read-raw-methods';
