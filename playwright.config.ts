@@ -35,7 +35,8 @@ export default defineConfig({
     },
   },
   webServer: {
-    command: 'exec node lib/launch/browser-server.mjs',
+    // The condition makes modules of the server load: see runScript in lib/launch/run-step.ts.
+    command: 'exec node --conditions=react-server lib/launch/browser-server.mjs',
     url: `${baseURL}/sign-in`,
     timeout: 300_000,
     stdout: 'pipe',
