@@ -106,6 +106,29 @@ async function setupLink(): Promise<string> {
   return (await readFile(path.join(folder, 'setup-link.txt'), 'utf8')).trim();
 }
 
+/** The demo keeps no label sheet of its own, so one is added first. */
+async function labelSheet(page: Page): Promise<string> {
+  const pattern = new RegExp(`^/labels/sheets/${uuid}/correct$`);
+  const earlier = await linkOn(page, '/labels/sheets', pattern);
+  if (earlier !== undefined) return earlier;
+  await page.goto('/labels/sheets/new');
+  const sizes = {
+    pageWidthMm: 210,
+    pageHeightMm: 297,
+    labelWidthMm: 70,
+    labelHeightMm: 37,
+    columns: 3,
+    rows: 8,
+  };
+  await page.locator('[name="name"]').fill(`Sheet ${Date.now()}`);
+  for (const [name, size] of Object.entries(sizes)) await page.locator(`[name="${name}"]`).fill(String(size));
+  await submit(page);
+  await page.waitForURL((url) => url.pathname !== '/labels/sheets/new');
+  const found = await linkOn(page, '/labels/sheets', pattern);
+  if (found === undefined) throw new Error('No label sheet is linked');
+  return found;
+}
+
 /** A place of the first site of a person's list that has one; the demo has two at Mill Lane. */
 function ofPlace(rest: string): (page: Page) => Promise<string> {
   return async (page) => {
@@ -209,6 +232,8 @@ export const formPages: readonly FormPage[] = [
     },
   },
   { route: '/settings/suitability/new', as: wren },
+  { route: '/labels/sheets/new', as: wren },
+  { route: '/labels/sheets/[id]/correct', as: wren, find: labelSheet },
   { route: '/reports/new', as: wren },
   ...voidable.map((kind) => ({
     route: '/void/[kind]/[id]',
