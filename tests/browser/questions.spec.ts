@@ -1,0 +1,21 @@
+import { expect, test, wren } from './people';
+
+test('the questions answer in a sentence first: which method works, and how each site does', async ({
+  openAs,
+}) => {
+  test.setTimeout(90_000);
+  const page = await openAs(wren);
+  await page.goto('/questions');
+  await page.getByRole('link', { name: /Which method works/ }).click();
+  // Fitted in a thread of its own, then streamed into the page that is already there.
+  await expect(page.locator('main')).toContainText(
+    /Cold lime soak loses about \d+ more bags in 100 than hot-water bath, between \d/,
+    { timeout: 45_000 },
+  );
+  await expect(page.locator('main')).toContainText(/The raw table hid it/);
+  await page.goto('/questions/sites');
+  await expect(page.locator('main')).toContainText(/Tarn Street Shed.* would lose more than a typical site/, {
+    timeout: 45_000,
+  });
+  await expect(page.getByText('this is no ranking', { exact: false })).toBeVisible();
+});
