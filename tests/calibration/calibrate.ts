@@ -16,5 +16,5 @@ const { values, positionals } = parseArgs({
 const share = values.quick ? 0.1 : 1;
 for (const { name, run } of studies) {
   if (positionals.length > 0 && !positionals.some((start) => name.startsWith(start))) continue;
-  console.log(run((replicates) => Math.max(40, Math.round(replicates * share))));
+  console.log(await run((replicates) => Math.max(40, Math.round(replicates * share))));
 }

@@ -4,6 +4,7 @@ import { multiplicityLevels, observedExpectedCoverage } from './count-calibratio
 import { funnelCalibration } from './funnel-calibration';
 import { incidenceCalibration } from './incidence-calibration';
 import { logRankCalibration } from './log-rank-calibration';
+import { lotCalibration } from './lot-calibration';
 import { coverageTables, levelTable } from './markdown-tables';
 import { mixedCalibration } from './mixed-calibration';
 import { planningCalibration } from './planning-calibration';
@@ -15,7 +16,7 @@ import { stratifiedCoverage, stratifiedLevels } from './stratified-calibration';
 /** A part of the calibration; `run` gives its tables. `scaled` is the number of data sets asked for, or fewer. */
 export type Study = {
   readonly name: string;
-  readonly run: (scaled: (replicates: number) => number) => string;
+  readonly run: (scaled: (replicates: number) => number) => string | Promise<string>;
 };
 
 /** In the order in which they are printed. */
@@ -60,6 +61,11 @@ export const studies: readonly Study[] = [
     name: 'funnel',
     run: (scaled) =>
       levelTable('Funnel of sites that differ by their usual spread only', funnelCalibration(scaled(500))),
+  },
+  {
+    name: 'lots',
+    run: async (scaled) =>
+      levelTable('Spawn lots of simulated networks of 14 sites', await lotCalibration(scaled(200))),
   },
   {
     name: 'alarms',

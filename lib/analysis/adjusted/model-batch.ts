@@ -29,6 +29,11 @@ export type ModelBatch = {
 /** Batches without a recorded lot are alike in nothing: each is a level of its own. */
 const unknownLot = (id: string) => `unknown ${id}`;
 
+/** Whether the spawn lot of a batch was recorded. */
+export function isLotKnown({ id, spawnLot }: ModelBatch): boolean {
+  return spawnLot !== unknownLot(id);
+}
+
 /** Judged batches with their lots, sorted by id, so that sums come out the same to the last digit in any order. */
 export function modelBatches(
   judged: readonly JudgedBatch[],

@@ -8,6 +8,14 @@ export type StoredResult<T> = {
   readonly fittedAt: string;
 };
 
+/**
+ * Raised whenever the shape of a stored answer changes, so that a newer program never reads what an older one stored: the
+ * question is then worked out anew.
+ */
+const answerShape = 2;
+
+const storedAs = (question: string) => `${question} ${answerShape}`;
+
 /** Which answer: the question, what was asked of it (a query string), and the site whose part it is, if it is a part. */
 export type ResultKey = { readonly question: string; readonly asked: string; readonly siteId: string | null };
 
@@ -18,7 +26,7 @@ export async function readStoredResult<T>(
 ): Promise<StoredResult<T> | undefined> {
   const [row] = await db.$queryRaw<{ result: unknown; data_version: string; fitted_at: Date }[]>`
     select result, data_version, fitted_at from fitted_result
-    where network_id = ${actor.networkId}::uuid and question = ${question} and asked = ${asked}
+    where network_id = ${actor.networkId}::uuid and question = ${storedAs(question)} and asked = ${asked}
       and site_id is not distinct from ${siteId}::uuid`;
   if (row === undefined) return undefined;
   return {
@@ -37,7 +45,7 @@ export async function storeResult(
   const json = JSON.stringify(result);
   await db.$executeRaw`
     insert into fitted_result (network_id, question, asked, site_id, data_version, result, fitted_at)
-    values (${actor.networkId}::uuid, ${question}, ${asked}, ${siteId}::uuid, ${dataVersion}, ${json}::jsonb,
+    values (${actor.networkId}::uuid, ${storedAs(question)}, ${asked}, ${siteId}::uuid, ${dataVersion}, ${json}::jsonb,
       ${fittedAt}::timestamptz)
     on conflict (network_id, question, asked, site_id) do update
       set data_version = excluded.data_version, result = excluded.result, fitted_at = excluded.fitted_at`;

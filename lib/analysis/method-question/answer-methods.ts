@@ -65,6 +65,7 @@ export async function answerMethods(data: MethodsData, fitModel: Fit): Promise<M
     use: methodsInUse(counted),
     siteOdds: [...sites].map(([siteId, logit]) => ({ siteId, odds: Math.exp(logit) })),
     curves: methodCurves(data.followUps, data.curveDays),
+    fewestWatched,
     curveDays: data.curveDays,
     fewLevels: rates.fewLevels,
     asOf: data.asOf,

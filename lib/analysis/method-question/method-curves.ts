@@ -1,7 +1,9 @@
 import { cumulativeIncidence } from '@/lib/stats/survival/cumulative-incidence';
 import type { FollowUp } from '@/lib/stats/survival/follow-up';
 import { shownLevel } from '../shown-figure';
-import { fewestWatched } from './question-limits.input';
+
+/** Below so many units watched, a single one moves a curve by more than 5 in 100. Our choice. */
+export const fewestWatched = 20;
 
 /** Time to finding of units of one batch, with its method and treatment run. */
 export type MethodFollowUp = FollowUp & { readonly methodKey: string; readonly cluster: string };

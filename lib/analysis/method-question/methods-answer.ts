@@ -27,7 +27,14 @@ export type WhyRawDiffers =
 /** What would tell two methods apart that cannot be told apart yet. */
 export type WhatWouldTell =
   /** About so many more batches of the method at the site. */
-  | { readonly kind: 'batches'; readonly method: string; readonly batches: number; readonly siteId: string }
+  | {
+      readonly kind: 'batches';
+      readonly method: string;
+      readonly batches: number;
+      readonly siteId: string;
+      /** The difference that these would tell, in points. */
+      readonly points: number;
+    }
   /** Batches enough, but too few sites use both: the next site to try the method. */
   | { readonly kind: 'sites'; readonly method: string; readonly siteId: string }
   /** Both are used at every site; only time adds to it. */
@@ -63,6 +70,8 @@ export type MethodsAnswer = {
   readonly use: readonly MethodUse[];
   readonly siteOdds: readonly SiteOdds[];
   readonly curves: readonly MethodCurve[];
+  /** A curve ends where fewer units than this are still watched. */
+  readonly fewestWatched: number;
   /** Days to which the curves are drawn. */
   readonly curveDays: number;
   /** A term has so few levels that limits of differences are too narrow. */

@@ -2,8 +2,9 @@ import { clustersNeeded } from '@/lib/stats/planning/clusters-needed';
 import { twoProportionsSampleSize } from '@/lib/stats/planning/two-proportions-sample-size';
 import type { CountedBatch } from '../adjusted/contamination-request';
 import type { WhatWouldTell } from './methods-answer';
-import { worthKnowing } from './question-limits.input';
 
+/** A difference of so many units in 100 would change what a grower does. Our choice. */
+const worthKnowing = 5;
 const power = 0.8;
 const significance = 0.05;
 
@@ -48,7 +49,9 @@ export function whatWouldTell(
     sizeVariation: spread / meanSize,
   });
   const more = needed.clustersPerGroupWhole - (have[method] ?? 0);
-  return more > 0 ? { kind: 'batches', method, batches: more, siteId } : { kind: 'sites', method, siteId };
+  return more > 0
+    ? { kind: 'batches', method, batches: more, siteId, points: worthKnowing }
+    : { kind: 'sites', method, siteId };
 }
 
 type SiteCount = { readonly siteId: string; readonly ofFirst: number; readonly ofSecond: number };

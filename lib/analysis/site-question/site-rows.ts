@@ -4,17 +4,23 @@ import { shareName } from '../adjusted/model-terms';
 
 /** Units of one method and species at one site, with the rows that predict them there and at a typical site. */
 export type SiteCell = {
+  /** The same for all batches of the cell. */
+  readonly key: string;
   readonly siteId: string;
   readonly units: number;
   readonly there: NewRow;
   readonly typical: NewRow;
 };
 
+/** Where a batch stands: its site, method and species. */
+export const cellKey = ({ siteId, methodKey, speciesId }: CountedBatch): string =>
+  [siteId, methodKey, speciesId].join(' ');
+
 /** What each site fills, method by species, as rows of the model. Batches come in the order of the fixed terms' values. */
 export function siteCells(batches: readonly CountedBatch[], fixed: readonly FixedTerm[]): SiteCell[] {
   const cells = new Map<string, SiteCell>();
   batches.forEach((batch, row) => {
-    const key = [batch.siteId, batch.methodKey, batch.speciesId].join(' ');
+    const key = cellKey(batch);
     const known = cells.get(key);
     cells.set(key, known ? { ...known, units: known.units + batch.units } : cellOf(batch, row, fixed));
   });
@@ -44,6 +50,7 @@ function cellOf(batch: CountedBatch, row: number, fixed: readonly FixedTerm[]): 
   }
   const { siteId, methodKey } = batch;
   return {
+    key: cellKey(batch),
     siteId,
     units: batch.units,
     there: { ...there, site: siteId, 'site x method': `${siteId} ${methodKey}` },

@@ -1,6 +1,5 @@
 import type { CurveStep, MethodCurve } from '@/lib/analysis/method-question/method-curves';
 import type { MethodsAnswer } from '@/lib/analysis/method-question/methods-answer';
-import { fewestWatched } from '@/lib/analysis/method-question/question-limits.input';
 import { PlotChart } from '../chart/plot-chart';
 import { formatInterval } from '../format/interval-text';
 import { DataTable } from '../table/data-table';
@@ -53,7 +52,7 @@ export function MethodCurvesView({ answer, words }: { answer: MethodsAnswer; wor
           label: names.methodName(curve.method),
           series,
         }))}
-        note={t('methods.curvesNote', { fewest: number(fewestWatched) })}
+        note={t('methods.curvesNote', { fewest: number(answer.fewestWatched) })}
       />
       <DataTable
         caption={t('methods.curvesTable')}

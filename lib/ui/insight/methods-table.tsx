@@ -1,30 +1,20 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { MethodLine } from '@/lib/analysis/method-question/methods-answer';
-import type { ShownFigure } from '@/lib/analysis/shown-figure';
-import { FigureCell } from '../figure/figure-cell';
 import { FigureHistory } from '../figure/figure-history';
 import { formatInterval } from '../format/interval-text';
 import { DataTable } from '../table/data-table';
+import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
 
 /** Raw beside adjusted, method by method, and under it how each adjusted figure came about. */
 export function MethodsTable({ lines, words }: { lines: readonly MethodLine[]; words: InsightWords }) {
   const { t, names, view, locale } = words;
-  const cell = (figure: ShownFigure) =>
-    figure.rowsQuery === '' ? (
-      <FigureCell view={view(figure)} />
-    ) : (
-      <Link href={`/comparison/rows?${figure.rowsQuery}` as Route} className="figure-link">
-        <FigureCell view={view(figure)} />
-      </Link>
-    );
   const column = (key: 'raw' | 'adjusted' | 'rawYield' | 'adjustedYield') => ({
     key,
     header: t(`methods.columns.${key}`),
     unit: '%',
     numeric: true,
-    cell: (line: MethodLine) => cell(line[key]),
+    cell: (line: MethodLine) => <FigureLink figure={line[key]} words={words} />,
   });
   return (
     <>

@@ -1,5 +1,4 @@
 import type { MethodPair } from '@/lib/analysis/method-question/methods-answer';
-import { worthKnowing } from '@/lib/analysis/method-question/question-limits.input';
 import { sentenceCase } from '../format/sentence-case';
 import type { InsightWords } from './insight-words';
 
@@ -59,7 +58,7 @@ function wouldSentence({ would }: MethodPair, { t, names, inSentence, number }: 
   const place = { method: inSentence(would.method), site: names.siteName(would.siteId) };
   return would.kind === 'sites'
     ? t('methods.would.sites', place)
-    : t('methods.would.batches', { ...place, count: would.batches, points: number(worthKnowing) });
+    : t('methods.would.batches', { ...place, count: would.batches, points: number(would.points) });
 }
 
 /** What the two give: biological efficiency with total losses as 0, and among batches that cropped. */

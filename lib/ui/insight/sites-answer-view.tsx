@@ -1,33 +1,24 @@
 import type { Route } from 'next';
 import Link from 'next/link';
-import type { ShownFigure } from '@/lib/analysis/shown-figure';
 import type { SitePart, SitesAnswer } from '@/lib/analysis/site-question/sites-answer';
-import { FigureCell } from '../figure/figure-cell';
 import { DataTable } from '../table/data-table';
 import { signalsOf } from './course-signals';
+import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
 import { SiteFunnelView } from './site-funnel-view';
 
 /** Which sites can be told from a typical one, the funnel, and every site beside a typical one, by name. */
 export function SitesAnswerView({ answer, words }: { answer: SitesAnswer; words: InsightWords }) {
-  const { t, names, view, language, codeOf } = words;
+  const { t, names, language, codeOf } = words;
   const sites = [...answer.sites].sort((a, b) =>
     names.siteName(a.siteId).localeCompare(names.siteName(b.siteId), language),
   );
-  const cell = (figure: ShownFigure) =>
-    figure.rowsQuery === '' ? (
-      <FigureCell view={view(figure)} />
-    ) : (
-      <Link href={`/comparison/rows?${figure.rowsQuery}` as Route} className="figure-link">
-        <FigureCell view={view(figure)} />
-      </Link>
-    );
   const figure = (key: 'raw' | 'shrunk' | 'typical') => ({
     key,
     header: t(`sites.columns.${key}`),
     unit: '%',
     numeric: true,
-    cell: (site: SitePart) => cell(site[key]),
+    cell: (site: SitePart) => <FigureLink figure={site[key]} words={words} />,
   });
   const signals = ({ course }: SitePart) =>
     course === null ? t('sites.tooFew') : t('sites.signals', { count: signalsOf(course.points).length });

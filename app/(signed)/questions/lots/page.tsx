@@ -1,0 +1,15 @@
+import { readAs } from '@/lib/access/scoped-db';
+import { askLots, readLotCodes } from '@/lib/analysis/lot-question/lots-question';
+import { LotsAnswerView } from '@/lib/ui/insight/lots-answer-view';
+import { QuestionFrame } from '@/lib/ui/insight/question-frame';
+import { loadQuestion } from '../load-question';
+
+export default async function LotsQuestionPage({ searchParams }: PageProps<'/questions/lots'>) {
+  const { now: _now, ...loaded } = await loadQuestion(searchParams, askLots);
+  const codes = await readAs(loaded.actor, readLotCodes);
+  return (
+    <QuestionFrame question="lots" {...loaded}>
+      {(answer, words) => <LotsAnswerView answer={answer} codes={codes} words={words} />}
+    </QuestionFrame>
+  );
+}

@@ -1,0 +1,77 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import type { JudgedLot, LotsAnswer } from '@/lib/analysis/lot-question/lots-answer';
+import { formatInterval } from '../format/interval-text';
+import { DataTable } from '../table/data-table';
+import type { InsightWords } from './insight-words';
+
+type Props = {
+  readonly answer: LotsAnswer;
+  /** Codes of the lots by id. */
+  readonly codes: ReadonlyMap<string, string>;
+  readonly words: InsightWords;
+};
+
+/** Which lots lose more than their sites and methods would anyway, and every lot beside that, by code. */
+export function LotsAnswerView({ answer, codes, words }: Props) {
+  const { t, locale, language, number } = words;
+  if (answer.kind === 'cannot') return <p className="answer-sentence">{t(`lots.cannot.${answer.reason}`)}</p>;
+  const codeOf = ({ lotId }: JudgedLot) => codes.get(lotId) ?? '–';
+  const lots = [...answer.lots].sort((a, b) => codeOf(a).localeCompare(codeOf(b), language));
+  const bad = lots.filter(({ verdict }) => verdict === 'loses-more');
+  return (
+    <>
+      <p className="answer-sentence">
+        {bad.length === 0
+          ? t('lots.none', { count: lots.length })
+          : bad
+              .map((lot) =>
+                t('lots.bad', {
+                  lot: codeOf(lot),
+                  observed: number(lot.observed),
+                  expected: number(lot.expected),
+                  units: words.units,
+                }),
+              )
+              .join(' ')}
+      </p>
+      <p>{t(bad.length === 0 ? 'lots.nextNone' : 'lots.next')}</p>
+      <DataTable
+        caption={t('lots.table')}
+        rows={lots}
+        rowKey={({ lotId }) => lotId}
+        columns={[
+          {
+            key: 'lot',
+            header: t('lots.columns.lot'),
+            cell: (lot) => <Link href={`/spawn-lots/${lot.lotId}` as Route}>{codeOf(lot)}</Link>,
+          },
+          numeric('batches', (lot) => number(lot.batches)),
+          numeric('sites', (lot) => number(lot.sites)),
+          numeric('observed', (lot) => t('lots.of', { found: number(lot.observed), of: number(lot.units) })),
+          numeric('expected', (lot) => number(lot.expected, 1)),
+          numeric('ratio', (lot) => (
+            <>
+              {number(lot.ratio, 1)}{' '}
+              <span className="quiet">({formatInterval(lot.low, lot.high, locale)})</span>
+            </>
+          )),
+          {
+            key: 'verdict',
+            header: t('lots.columns.verdict'),
+            cell: ({ verdict }) => t(`lots.verdict.${verdict}`),
+          },
+        ]}
+      />
+      <p className="quiet">{t('lots.note')}</p>
+      {answer.leftOut === 0 ? null : <p className="quiet">{t('lots.leftOut', { count: answer.leftOut })}</p>}
+    </>
+  );
+
+  function numeric(
+    key: 'batches' | 'sites' | 'observed' | 'expected' | 'ratio',
+    cell: (lot: JudgedLot) => React.ReactNode,
+  ) {
+    return { key, header: t(`lots.columns.${key}`), numeric: true, cell };
+  }
+}
