@@ -2,9 +2,7 @@ import type { Entry } from './entry';
 import { type KeptEntry, type OutboxStore, type Standing, untried } from './outbox-store';
 import { type ShedDatabase, type StoredEntry, shedDatabase } from './shed-database';
 
-const byOrder = (a: StoredEntry, b: StoredEntry) => a.order - b.order || (a.id < b.id ? -1 : 1);
-
-export const asKept = ({ entry, standing }: StoredEntry): KeptEntry => ({ entry, ...standing });
+const asKept = ({ entry, standing }: StoredEntry): KeptEntry => ({ entry, ...standing });
 
 /**
  * The outbox in IndexedDB. Each change is one transaction of `strict` durability, so that it survives the phone's being
@@ -16,16 +14,13 @@ export function indexedOutbox(
 ): OutboxStore {
   const write = async (
     id: string,
-    how: (found: StoredEntry | undefined, last: number) => StoredEntry | 'remove' | undefined,
+    how: (found: StoredEntry | undefined) => StoredEntry | 'remove' | undefined,
   ): Promise<boolean> => {
     const transaction = (await database()).transaction(['entries', 'pictures'], 'readwrite', {
       durability: 'strict',
     });
     const entries = transaction.objectStore('entries');
-    const found = await entries.get(id);
-    const all = found === undefined ? await entries.getAll() : [];
-    const last = Math.max(0, ...all.map(({ order }) => order));
-    const wanted = how(found, last);
+    const wanted = how(await entries.get(id));
     if (wanted === 'remove') {
       await entries.delete(id);
       await transaction.objectStore('pictures').delete(id);
@@ -36,11 +31,12 @@ export function indexedOutbox(
   };
 
   return {
-    list: async () => (await (await database()).getAll('entries')).sort(byOrder).map(asKept),
+    // A store answers in the order of its keys.
+    list: async () => (await (await database()).getAll('entries')).map(asKept),
     add: async (entry: Entry) => {
-      await write(entry.id, (found, last) =>
+      await write(entry.id, (found) =>
         found === undefined
-          ? { id: entry.id, personId: entry.personId, order: last + 1, entry, standing: untried }
+          ? { id: entry.id, personId: entry.personId, entry, standing: untried }
           : undefined,
       );
     },

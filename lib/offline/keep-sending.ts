@@ -46,7 +46,7 @@ function startOutbox(personId: string, networkId: string): Outbox {
   let timer: ReturnType<typeof setTimeout> | undefined;
 
   const refresh = async () => {
-    summary = summaryOf(await store.list(), personId, { signIn });
+    summary = summaryOf(await store.list(), personId, signIn);
     for (const told of [...followers]) told(summary);
   };
 

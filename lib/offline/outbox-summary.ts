@@ -14,17 +14,13 @@ export type OutboxSummary = {
 
 export const emptySummary: OutboxSummary = { unsent: 0, needYou: 0, others: 0, signIn: false };
 
-export function summaryOf(
-  entries: readonly KeptEntry[],
-  personId: string,
-  networkSigned: { readonly signIn: boolean },
-): OutboxSummary {
+export function summaryOf(entries: readonly KeptEntry[], personId: string, signIn: boolean): OutboxSummary {
   const open = entries.filter(({ state }) => state !== 'sent');
   const own = open.filter(({ entry }) => entry.personId === personId);
   return {
     unsent: own.length,
     needYou: own.filter(({ state }) => state === 'needs-you').length,
     others: open.length - own.length,
-    signIn: networkSigned.signIn && own.length > 0,
+    signIn: signIn && own.length > 0,
   };
 }

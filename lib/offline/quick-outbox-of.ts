@@ -14,7 +14,7 @@ type Parts = {
   readonly send: () => void;
 };
 
-export function savedState(kept: KeptEntry | undefined): SavedState {
+function savedState(kept: KeptEntry | undefined): SavedState {
   if (kept === undefined) return { kind: 'undone' };
   if (kept.state === 'sent') return { kind: 'sent' };
   const waitsForPerson = kept.state === 'needs-you' || kept.trouble?.status === 401;

@@ -3,11 +3,10 @@ import type { Entry } from './entry';
 import type { Standing } from './outbox-store';
 import type { ShedSnapshot } from './shed-snapshot';
 
-/** An entry as it lies on the phone. `order` counts up, so that entries keep the order in which they were made. */
+/** An entry as it lies on the phone. Its id begins with the time of making, so ids in order are entries in order. */
 export type StoredEntry = {
   readonly id: string;
   readonly personId: string;
-  readonly order: number;
   readonly entry: Entry;
   readonly standing: Standing;
 };

@@ -131,7 +131,7 @@ describe('leaving the phone', () => {
   it('counts the entries of others apart', async () => {
     const store = indexedOutbox();
     for (const entry of [entryOf(), entryOf({ personId: newId() })]) await store.add(entry);
-    expect(summaryOf(await store.list(), person, { signIn: true })).toEqual({
+    expect(summaryOf(await store.list(), person, true)).toEqual({
       unsent: 1,
       needYou: 0,
       others: 1,

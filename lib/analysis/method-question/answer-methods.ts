@@ -9,7 +9,7 @@ import type { ComparedRow } from '../comparison/compare';
 import type { Fit } from '../fitting/fit';
 import type { FitAnswer, FitRequest } from '../fitting/fit-request';
 import { levelledFigure } from './levelled-figure';
-import { type MethodFollowUp, methodCurves } from './method-curves';
+import { fewestWatched, type MethodFollowUp, methodCurves } from './method-curves';
 import { headlineOf, methodPairs } from './method-pairs';
 import type { MethodLine, MethodsAnswer, MethodUse } from './methods-answer';
 

@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'react';
 import { compareValues } from './compare-values';
 import type { FieldSpec, FormState } from './field-spec';
 import type { FormWords } from './form-words';
+import { VersionsTable } from './versions-table';
 
 type Props = {
   /** Who changed the record first and when. */
@@ -31,24 +32,10 @@ export function ConflictPanel({ sentence, fields, theirs, yours, words }: Props)
         {sentence} {differing.length === 0 ? words.conflictSame : words.conflictIntro}
       </p>
       {differing.length === 0 ? null : (
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{words.conflictField}</th>
-              <th scope="col">{words.conflictTheirs}</th>
-              <th scope="col">{words.conflictYours}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {differing.map(({ name, label, theirs: there, yours: here }) => (
-              <tr key={name}>
-                <th scope="row">{label}</th>
-                <td>{there || '–'}</td>
-                <td>{here || '–'}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <VersionsTable
+          words={{ field: words.conflictField, theirs: words.conflictTheirs, yours: words.conflictYours }}
+          rows={differing.map(({ name, ...row }) => ({ key: name, ...row }))}
+        />
       )}
       <p>
         {/* An ordinary link to this same page: the form starts again from what the record says now. */}

@@ -3,6 +3,7 @@
 import { newId } from '@/lib/base/new-id';
 import type { Entry, EntryAnswer } from '@/lib/offline/entry';
 import type { KeptEntry, OutboxStore } from '@/lib/offline/outbox-store';
+import { VersionsTable } from '../form/versions-table';
 import type { KeepWords } from './offline-words';
 
 type Props = {
@@ -50,26 +51,10 @@ export function EntryAnswerPanel({ kept, answer, store, sendNow, words }: Props)
     case 'conflict':
       return (
         <>
-          <div className="table-scroll">
-            <table>
-              <thead>
-                <tr>
-                  <td />
-                  <th scope="col">{words.act.theirsColumn}</th>
-                  <th scope="col">{words.act.mineColumn}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {answer.fields.map(({ label, theirs, yours }) => (
-                  <tr key={label}>
-                    <th scope="row">{label}</th>
-                    <td>{theirs}</td>
-                    <td>{yours}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
+          <VersionsTable
+            words={{ field: words.act.field, theirs: words.act.theirsColumn, yours: words.act.mineColumn }}
+            rows={answer.fields.map((field) => ({ key: field.label, ...field }))}
+          />
           <div className="answers">
             <button
               type="button"
