@@ -1,3 +1,4 @@
+import { photoStoreSetting, wrongPhotoStore } from '@/lib/base/photo-store-setting';
 import { StartProblem } from '@/lib/database/start-problem';
 
 /** What `npm start` is told by the environment. Without a database of its own it uses the embedded one. */
@@ -51,6 +52,7 @@ export function startSettings(environment: Record<string, string | undefined>): 
     throw new StartProblem(
       "DATABASE_URL is not set: give it the address of the application's role, pinset_app.",
     );
+  if (photoStoreSetting(environment.PHOTO_STORE) === 'wrong') throw new StartProblem(wrongPhotoStore);
   return {
     databaseUrl: DATABASE_URL,
     ownerUrl: DATABASE_OWNER_URL,

@@ -15,11 +15,13 @@ const schema = addPhotoInput.extend({
     widthPx: z.number(),
     heightPx: z.number(),
   }),
+  outside: z.boolean(),
 });
 
 const picture = (world: World) => ({
   id: newId(),
   batchId: world.batch,
+  outside: false,
   photo: { image: Uint8Array.of(1, 2), thumbnail: Uint8Array.of(1), widthPx: 4, heightPx: 3 },
 });
 

@@ -1,44 +1,9 @@
 import { randomUUID } from 'node:crypto';
-import { Client } from 'pg';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import type { Actor } from '@/lib/access/actor';
-import type { Entry } from '@/lib/offline/entry';
-import { startBags } from '../support/bags';
-import { testDatabase } from '../support/database';
-import { harvestEntry, postEntry, testSettings } from '../support/entries';
-import { type Growers, growers } from '../support/growers';
-import { type Shed, shed } from '../support/shed';
+import { describe, expect, it } from 'vitest';
+import { harvestEntry } from '../support/entries';
+import { entryWorld } from '../support/entry-world';
 
-const { superuser } = await testDatabase();
-const admin = new Client({ connectionString: superuser });
-let people: Growers;
-let stock: Shed;
-let batchId: string;
-
-beforeAll(async () => {
-  testSettings();
-  await admin.connect();
-  people = await growers(superuser);
-  stock = await shed(people);
-});
-beforeEach(async () => {
-  batchId = await startBags(people, stock);
-});
-afterAll(() => admin.end());
-
-const post = (entry: Entry, who: Actor = people.member, headers: Record<string, string> = {}) =>
-  postEntry(entry, who, headers);
-const harvest = (changes: Partial<Entry> = {}) => harvestEntry(people.member, batchId, changes);
-const withMass = (text: string) => ({
-  weighedOn: '2026-05-10',
-  fresh: { text, unit: 'kg' },
-  lines: [{ batchId, flush: 1 }],
-});
-
-async function count(sql: string, values: readonly unknown[]): Promise<number> {
-  const { rows } = await admin.query(`select count(*)::int as n from ${sql}`, [...values]);
-  return rows[0]?.n;
-}
+const { world, post, harvest, withMass, count, admin } = await entryWorld();
 const weighings = (id: string) => count('weighing where id = $1', [id]);
 
 describe('an entry of a phone', () => {
@@ -128,7 +93,7 @@ describe('an entry of a phone', () => {
   it('is refused in the language of its person, with the field that is wrong', async () => {
     const input = { ...withMass('1'), weighedOn: '2026-03-01' };
     const { status, body, headers } = await post(harvest({ input }), {
-      ...people.member,
+      ...world.people.member,
       language: 'es',
       region: 'es-US',
     });
@@ -141,8 +106,8 @@ describe('an entry of a phone', () => {
   });
 
   it('is not there for a member of another site', async () => {
-    const { neighbour } = people;
-    const { status } = await post(harvestEntry(neighbour, batchId), neighbour);
+    const { neighbour } = world.people;
+    const { status } = await post(harvestEntry(neighbour, world.batchId), neighbour);
     expect(status).toBe(404);
   });
 
@@ -152,7 +117,7 @@ describe('an entry of a phone', () => {
     ['look', { lookedOn: '2026-04-22' }],
     ['loss', { lostOn: '2026-04-23', units: 1, cause: 'dried_out' }],
   ] as const)('can be a %s', async (kind, input) => {
-    const { status, body } = await post(harvest({ kind, input: { batchId, ...input } }));
+    const { status, body } = await post(harvest({ kind, input: { batchId: world.batchId, ...input } }));
     expect(body).toMatchObject({ kind: 'saved' });
     expect(status).toBe(200);
   });

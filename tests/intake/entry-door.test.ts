@@ -1,41 +1,12 @@
 import { randomUUID } from 'node:crypto';
-import { Client } from 'pg';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { answerEntry } from '@/app/api/entries/answer-entry';
-import type { Actor } from '@/lib/access/actor';
 import { newId } from '@/lib/base/new-id';
 import type { Entry } from '@/lib/offline/entry';
-import { startBags } from '../support/bags';
-import { testDatabase } from '../support/database';
-import { entryRequest, harvestEntry, postEntry, testSettings } from '../support/entries';
-import { type Growers, growers } from '../support/growers';
-import { type Shed, shed } from '../support/shed';
+import { entryRequest } from '../support/entries';
+import { entryWorld } from '../support/entry-world';
 
-const { superuser } = await testDatabase();
-const admin = new Client({ connectionString: superuser });
-let people: Growers;
-let stock: Shed;
-let batchId: string;
-
-beforeAll(async () => {
-  testSettings();
-  await admin.connect();
-  people = await growers(superuser);
-  stock = await shed(people);
-});
-beforeEach(async () => {
-  batchId = await startBags(people, stock);
-});
-afterAll(() => admin.end());
-
-const post = (entry: Entry, who: Actor = people.member, headers: Record<string, string> = {}) =>
-  postEntry(entry, who, headers);
-const harvest = (changes: Partial<Entry> = {}) => harvestEntry(people.member, batchId, changes);
-
-async function count(sql: string, values: readonly unknown[]): Promise<number> {
-  const { rows } = await admin.query(`select count(*)::int as n from ${sql}`, [...values]);
-  return rows[0]?.n;
-}
+const { world, post, harvest, count } = await entryWorld();
 const weighings = (id: string) => count('weighing where id = $1', [id]);
 
 describe('the door for entries', () => {
@@ -52,19 +23,19 @@ describe('the door for entries', () => {
   });
 
   it('refuses the entry of another account', async () => {
-    const { status, body } = await post(entry, people.coordinator);
+    const { status, body } = await post(entry, world.people.coordinator);
     expect(status).toBe(403);
     expect(body).toMatchObject({ kind: 'refused' });
     await nothingSaved();
   });
 
   it('refuses an entry for a network that is not the person’s', async () => {
-    expect((await post({ ...entry, networkId: people.stranger.networkId })).status).toBe(403);
+    expect((await post({ ...entry, networkId: world.people.stranger.networkId })).status).toBe(403);
     await nothingSaved();
   });
 
   it('runs it in the entry’s network though another is open in the session', async () => {
-    const { member } = people;
+    const { member } = world.people;
     const response = await answerEntry(entryRequest(entry), async () => ({
       person: member,
       actor: undefined,
@@ -79,12 +50,12 @@ describe('the door for entries', () => {
     ['a sandboxed page', { 'sec-fetch-site': '', origin: 'null' }],
     ['a page elsewhere', { origin: 'https://elsewhere.example' }],
   ])('refuses what comes from %s', async (_from, headers) => {
-    expect((await post(entry, people.member, headers)).status).toBe(403);
+    expect((await post(entry, world.people.member, headers)).status).toBe(403);
     await nothingSaved();
   });
 
   it('refuses text/plain, which a form elsewhere could post', async () => {
-    expect((await post(entry, people.member, { 'content-type': 'text/plain' })).status).toBe(415);
+    expect((await post(entry, world.people.member, { 'content-type': 'text/plain' })).status).toBe(415);
     await nothingSaved();
   });
 
@@ -95,7 +66,7 @@ describe('the door for entries', () => {
   });
 
   it('refuses a key in the header that is not the entry’s', async () => {
-    expect((await post(entry, people.member, { 'idempotency-key': randomUUID() })).status).toBe(400);
+    expect((await post(entry, world.people.member, { 'idempotency-key': randomUUID() })).status).toBe(400);
     await nothingSaved();
   });
 
@@ -106,8 +77,8 @@ describe('the door for entries', () => {
   ])('refuses %s', async (_what, body) => {
     const request = new Request(entryRequest(entry), { body });
     const response = await answerEntry(request, async () => ({
-      person: people.member,
-      actor: people.member,
+      person: world.people.member,
+      actor: world.people.member,
     }));
     expect(response.status).toBe(400);
   });
@@ -125,7 +96,7 @@ describe('the door for entries', () => {
   });
 
   it('lets two hundred entries of a season pass at once and stops a loop gone wild', async () => {
-    const who = { ...people.member, personId: newId() };
+    const who = { ...world.people.member, personId: newId() };
     const statuses = new Map<number, number>();
     for (let sent = 0; sent < 700; sent += 1) {
       const { status, headers } = await post({ ...entry, kind: 'photo' }, who);

@@ -1,43 +1,9 @@
-import { Client } from 'pg';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import type { Actor } from '@/lib/access/actor';
+import { describe, expect, it } from 'vitest';
 import type { Entry } from '@/lib/offline/entry';
-import { startBags } from '../support/bags';
-import { testDatabase } from '../support/database';
-import { harvestEntry, postEntry, testSettings } from '../support/entries';
-import { type Growers, growers } from '../support/growers';
-import { type Shed, shed } from '../support/shed';
+import { harvestEntry } from '../support/entries';
+import { entryWorld } from '../support/entry-world';
 
-const { superuser } = await testDatabase();
-const admin = new Client({ connectionString: superuser });
-let people: Growers;
-let stock: Shed;
-let batchId: string;
-
-beforeAll(async () => {
-  testSettings();
-  await admin.connect();
-  people = await growers(superuser);
-  stock = await shed(people);
-});
-beforeEach(async () => {
-  batchId = await startBags(people, stock);
-});
-afterAll(() => admin.end());
-
-const post = (entry: Entry, who: Actor = people.member, headers: Record<string, string> = {}) =>
-  postEntry(entry, who, headers);
-const harvest = (changes: Partial<Entry> = {}) => harvestEntry(people.member, batchId, changes);
-const withMass = (text: string) => ({
-  weighedOn: '2026-05-10',
-  fresh: { text, unit: 'kg' },
-  lines: [{ batchId, flush: 1 }],
-});
-
-async function count(sql: string, values: readonly unknown[]): Promise<number> {
-  const { rows } = await admin.query(`select count(*)::int as n from ${sql}`, [...values]);
-  return rows[0]?.n;
-}
+const { world, post, harvest, withMass, count, admin } = await entryWorld();
 
 describe('an entry that takes another back', () => {
   const undo = (of: Entry, changes: Partial<Entry> = {}): Entry =>
@@ -75,7 +41,7 @@ describe('an entry that takes another back', () => {
   it('is refused to anybody else', async () => {
     const entry = harvest();
     await post(entry);
-    const { coordinator } = people;
+    const { coordinator } = world.people;
     const { status } = await post({ ...undo(entry), personId: coordinator.personId }, coordinator);
     expect(status).toBe(404);
   });
@@ -84,7 +50,7 @@ describe('an entry that takes another back', () => {
     const entry = harvest();
     await post(entry);
     const input = { ...withMass('1.63'), id: entry.id, revision: 1, reason: 'Scale was wrong' };
-    await post(harvestEntry(people.coordinator, batchId, { input }), people.coordinator);
+    await post(harvestEntry(world.people.coordinator, world.batchId, { input }), world.people.coordinator);
     expect((await post(undo(entry))).status).toBe(422);
   });
 });

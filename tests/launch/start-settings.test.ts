@@ -20,6 +20,13 @@ describe('the settings of npm start', () => {
     });
   });
 
+  it('refuse a store for pictures that cannot be read, in one line', () => {
+    const environment = { ...good, PHOTO_STORE: 's3://host/bucket' };
+    expect(() => startSettings(environment)).toThrow(/^PHOTO_STORE is neither/);
+    const store = { ...good, PHOTO_STORE: 's3://key:secret@host/pictures?region=eu-west-1' };
+    expect(() => startSettings(store)).not.toThrow();
+  });
+
   it('need no database of their own', () => {
     const { databaseUrl, ownerUrl } = startSettings({
       ...good,

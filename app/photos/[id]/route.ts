@@ -1,6 +1,7 @@
 import { currentActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { getPhoto } from '@/lib/records/photo/get-photo.query';
+import { outsideStore } from '@/lib/records/photo/photo-store';
 
 const absent = () => new Response(null, { status: 404, headers: { 'cache-control': 'no-store' } });
 
@@ -10,7 +11,8 @@ export async function GET(request: Request, { params }: RouteContext<'/photos/[i
   const actor = await currentActor();
   if (!actor || !/^[0-9a-f-]{36}$/i.test(id)) return absent();
   const size = new URL(request.url).searchParams.get('size') === 'small' ? 'small' : 'full';
-  const image = await readAs(actor, (context) => getPhoto(context, id, size));
+  const found = await readAs(actor, (context) => getPhoto(context, id, size));
+  const image = found?.kind === 'outside' ? await outsideStore()?.get(found.name) : found?.image;
   if (!image) return absent();
   return new Response(image, {
     headers: {

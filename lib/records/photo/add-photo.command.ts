@@ -4,15 +4,18 @@ import type { WriteContext } from '@/lib/access/context';
 import { newId } from '@/lib/base/new-id';
 import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import { type addPhotoInput, mostPhotosPerBatch } from './photo.input';
-import { outsideStore, storedName } from './photo-store';
 import type { PreparedPhoto } from './prepare-photo';
 
-type Input = z.output<typeof addPhotoInput> & { readonly photo: PreparedPhoto };
+type Input = z.output<typeof addPhotoInput> & {
+  readonly photo: PreparedPhoto;
+  /** Its bytes are in the store outside already: only what it is about is kept here. */
+  readonly outside: boolean;
+};
 
 /** Keeps a picture of a batch or of a finding; the same id again keeps it once. */
 export async function addPhoto(
   { db, actor, origin }: WriteContext,
-  { photo, ...input }: Input,
+  { photo, outside, ...input }: Input,
 ): Promise<Result<{ id: string; batchId: string }>> {
   const id = input.id ?? newId();
   const repeat = await db.photo.findFirst({ where: { id, createdById: actor.personId } });
@@ -27,12 +30,6 @@ export async function addPhoto(
   }
   const standing = await db.photo.count({ where: { batchId: batch.id, voidedAt: null } });
   if (standing >= mostPhotosPerBatch) return invalid('file', 'too-many-photos', { max: mostPhotosPerBatch });
-  const store = outsideStore();
-  // Outside first: a picture without its record is litter, a record without its picture is a loss.
-  if (store) {
-    await store.put(storedName(actor.networkId, id, 'full'), photo.image);
-    await store.put(storedName(actor.networkId, id, 'small'), photo.thumbnail);
-  }
   const of = { networkId: actor.networkId, id, siteId: batch.siteId };
   await db.photo.create({
     data: {
@@ -43,12 +40,12 @@ export async function addPhoto(
       widthPx: photo.widthPx,
       heightPx: photo.heightPx,
       storedBytes: photo.image.byteLength,
-      outside: store !== undefined,
+      outside,
       origin,
       createdById: actor.personId,
     },
   });
-  if (!store)
+  if (!outside)
     await db.photoContent.create({ data: { ...of, image: photo.image, thumbnail: photo.thumbnail } });
   return ok({ id, batchId: batch.id });
 }

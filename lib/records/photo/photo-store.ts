@@ -1,39 +1,30 @@
 import 'server-only';
 import { AwsClient } from 'aws4fetch';
+import { photoStoreSetting, wrongPhotoStore } from '@/lib/base/photo-store-setting';
 
-/** A store outside the database that speaks the S3 protocol. */
+/** A store of pictures outside the database. */
 export type OutsideStore = {
   put(name: string, content: Uint8Array<ArrayBuffer>): Promise<void>;
   get(name: string): Promise<Uint8Array<ArrayBuffer> | undefined>;
 };
 
+const patienceMilliseconds = 15_000;
+
 /**
- * Where pictures are kept, by PHOTO_STORE: unset or `database` keeps them with the records; otherwise
- * `s3://KEY:SECRET@HOST/BUCKET?region=REGION` (add `&plain=yes` for a store of one's own without TLS).
+ * The store that PHOTO_STORE names; undefined when pictures are kept with the records.
  *
  * @throws Error with one plain line when the setting cannot be read
  */
 export function outsideStore(
   setting: string | undefined = process.env.PHOTO_STORE,
 ): OutsideStore | undefined {
-  if (setting === undefined || setting === '' || setting === 'database') return undefined;
-  const wrong = 'PHOTO_STORE is neither "database" nor an address s3://KEY:SECRET@HOST/BUCKET?region=REGION.';
-  if (!URL.canParse(setting)) throw new Error(wrong);
-  const { protocol, username, password, host, pathname, searchParams } = new URL(setting);
-  const bucket = pathname.replace(/^\/|\/$/g, '');
-  if (protocol !== 's3:' || !username || !password || !host || !/^[a-z0-9.-]{3,63}$/.test(bucket))
-    throw new Error(wrong);
-  const client = new AwsClient({
-    accessKeyId: decodeURIComponent(username),
-    secretAccessKey: decodeURIComponent(password),
-    service: 's3',
-    region: searchParams.get('region') ?? 'us-east-1',
-    retries: 2,
-  });
-  const scheme = searchParams.get('plain') === 'yes' ? 'http' : 'https';
-  const address = (name: string) => `${scheme}://${host}/${bucket}/${name}`;
+  const found = photoStoreSetting(setting);
+  if (found === undefined) return undefined;
+  if (found === 'wrong') throw new Error(wrongPhotoStore);
+  const { bucketAddress, ...keys } = found;
+  const client = new AwsClient({ ...keys, service: 's3', retries: 2 });
   const ask = (name: string, init: RequestInit) =>
-    client.fetch(address(name), { ...init, signal: AbortSignal.timeout(15_000) });
+    client.fetch(`${bucketAddress}/${name}`, { ...init, signal: AbortSignal.timeout(patienceMilliseconds) });
   return {
     async put(name, content) {
       const answer = await ask(name, {
