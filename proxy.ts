@@ -22,7 +22,7 @@ export function proxy(request: NextRequest): NextResponse {
 export const config = {
   matcher: [
     {
-      source: '/((?!api/|_next/static|_next/image|sw\\.js|icon\\.svg).*)',
+      source: '/((?!api/|_next/static|_next/image|sw\\.js|icons/).*)',
       missing: [
         { type: 'header', key: 'next-router-prefetch' },
         { type: 'header', key: 'purpose', value: 'prefetch' },

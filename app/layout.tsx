@@ -7,7 +7,7 @@ import { currentLanguage } from '@/lib/access/current-language';
 
 export const metadata: Metadata = {
   applicationName: 'Pinset',
-  icons: { icon: '/icon.svg', apple: '/icons/180' },
+  icons: { icon: '/icons/mark.svg', apple: '/icons/180' },
 };
 
 export const viewport: Viewport = {

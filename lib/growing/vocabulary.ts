@@ -59,7 +59,6 @@ export type MoistureSource = (typeof moistureSources)[number];
 
 /** What carries the mycelium in a spawn lot. */
 export const spawnForms = ['grain', 'sawdust', 'plug', 'other'] as const;
-export type SpawnForm = (typeof spawnForms)[number];
 
 /** Whether stem bases were cut off before weighing. */
 export const trimStates = ['trimmed', 'as_picked'] as const;
@@ -113,7 +112,6 @@ export const bedLayerMaterials = [
   'spawn',
   'other',
 ] as const;
-export type BedLayerMaterialKind = (typeof bedLayerMaterials)[number];
 
 /** What is read of a place: degrees Celsius, percent relative humidity, parts per million of carbon dioxide. */
 export const conditionMeasures = ['temperature', 'humidity', 'carbon_dioxide'] as const;

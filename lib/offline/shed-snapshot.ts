@@ -1,30 +1,4 @@
-import type { ContainerKind } from '@/lib/growing/vocabulary';
-
-/** An open batch as a phone needs it to take an entry with no signal. */
-export type ShedBatch = {
-  readonly id: string;
-  readonly code: string;
-  readonly siteId: string;
-  readonly siteName: string;
-  readonly timeZone: string;
-  readonly speciesEn: string;
-  readonly speciesEs: string;
-  readonly container: ContainerKind;
-  readonly inoculatedOn: string;
-  /** Units neither contaminated, lost nor moved on. */
-  readonly liveUnits: number;
-  readonly unitCount: number;
-  /** Flush of the last weighing and the day it was picked, for the proposal of the next. */
-  readonly lastFlush: number | null;
-  readonly lastPickedOn: string | null;
-  readonly flushGapDays: number | null;
-  readonly trimDefault: 'trimmed' | 'as_picked';
-  readonly colonised: boolean;
-  readonly pinsSeen: boolean;
-  /** Dry grams, for the question about an absurd mass; null where not known. */
-  readonly dryGrams: number | null;
-  readonly pickedGrams: number;
-};
+import type { OpenBatch, OpenRun } from '@/lib/growing/open-batch';
 
 /** A line of the page of what is due, with the address of the one form it needs. */
 export type ShedDue = {
@@ -48,16 +22,7 @@ export type ShedSnapshot = {
     readonly temperatureUnit: 'celsius' | 'fahrenheit';
   };
   readonly network: { readonly id: string; readonly name: string };
-  readonly batches: readonly ShedBatch[];
-  readonly runs: readonly {
-    readonly id: string;
-    readonly code: string;
-    readonly siteId: string;
-    readonly siteName: string;
-    readonly timeZone: string;
-    readonly methodEn: string;
-    readonly methodEs: string;
-    readonly startedAt: string;
-  }[];
+  readonly batches: readonly OpenBatch[];
+  readonly runs: readonly OpenRun[];
   readonly due: readonly ShedDue[];
 };

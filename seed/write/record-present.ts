@@ -17,6 +17,7 @@ import { startTreatment } from '@/lib/records/treatment/start-treatment.command'
 import { addReadingInput, startTreatmentInput } from '@/lib/records/treatment/treatment.input';
 import { loggerDays, type PresentPlace, presentPlaces, presentRuns } from '../story/present';
 import { inOneGo, type Take } from './in-one-go';
+import { recordPhotos } from './record-photos';
 
 const layout = {
   delimiter: 'semicolon',
@@ -97,4 +98,8 @@ export async function recordPresent(
       if (placeId) await take(placeBatchInput, placeBatch, { batchId, placeId, placedOn });
     }
   });
+  await recordPhotos(
+    member,
+    open.filter((batch) => batch.siteId === siteId && batch.container === 'bag'),
+  );
 }

@@ -1,6 +1,6 @@
 import { expect, test, wren } from './people';
 
-test('the questions answer in a sentence first: which method works, and how each site does', async ({
+test('the questions answer in a sentence first: which method works, how each site does, which lot is bad', async ({
   openAs,
 }) => {
   test.setTimeout(90_000);
@@ -18,4 +18,9 @@ test('the questions answer in a sentence first: which method works, and how each
     timeout: 45_000,
   });
   await expect(page.getByText('this is no ranking', { exact: false })).toBeVisible();
+  await page.goto('/questions/lots');
+  await expect(page.locator('.answer-sentence')).toHaveText(
+    /^\S+ loses more than its sites and methods would anyway: [\d,]+ \w+ were contaminated where about \d+ were to be expected\.$/,
+    { timeout: 45_000 },
+  );
 });

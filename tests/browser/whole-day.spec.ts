@@ -38,13 +38,24 @@ async function inoculate(page: Page): Promise<{ path: string; code: string }> {
   return { path: new URL(page.url()).pathname, code: /[A-Z]{3}-\d{3}/.exec(heading ?? '')?.[0] ?? '' };
 }
 
+/** A label for each bag, as the PDF that the page's button asks for. */
+async function printLabels(page: Page, batch: string): Promise<void> {
+  await page.goto(batch);
+  await page.getByRole('link', { name: /label/i }).first().click();
+  await page.waitForURL(/\/labels\?/);
+  const asked = new URL(page.url());
+  const pdf = await page.request.get(`/labels/pdf${asked.search}`);
+  expect(pdf.headers()['content-type']).toBe('application/pdf');
+  expect((await pdf.body()).subarray(0, 5).toString()).toBe('%PDF-');
+}
+
 async function weighAgain(page: Page, grams: number): Promise<void> {
   await page.locator('[name="fresh"]').fill(`${grams} g`);
   await page.locator('form.quick-form button[type="submit"]').click();
   await expect(page.getByRole('button', { name: /^Weigh again from / })).toBeVisible();
 }
 
-test('a whole day: bath and readings, 24 bags, an afternoon with no signal, and the coordinator sees it all', async ({
+test('a whole day: bath and readings, 24 bags and their labels, an afternoon with no signal, and the coordinator sees it all', async ({
   browser,
 }) => {
   test.setTimeout(150_000);
@@ -52,6 +63,7 @@ test('a whole day: bath and readings, 24 bags, an afternoon with no signal, and 
   const page = await signedIn(context, corin);
   await runTheBath(page);
   const batch = await inoculate(page);
+  await printLabels(page, batch.path);
   await page.goto('/today');
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;

@@ -48,5 +48,3 @@ export type RunDue = { readonly urgency: Urgency; readonly at: Date } & (
       readonly limitCelsius: number | null;
     }
 );
-
-export type RunDueKind = RunDue['kind'];

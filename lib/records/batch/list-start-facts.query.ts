@@ -50,5 +50,3 @@ export async function listStartFacts(context: ReadContext, choices: StartChoices
     pairs: tableOf(null).pairs,
   };
 }
-
-export type StartFacts = Awaited<ReturnType<typeof listStartFacts>>;

@@ -1,22 +1,11 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import type { OpenBatch, OpenRun } from '@/lib/growing/open-batch';
 import type { DueLine } from '../today/due-line';
 import { listDue } from '../today/list-due.query';
-import { listOpenBatches, type OpenBatch } from './list-open-batches.query';
+import { listOpenBatches } from './list-open-batches.query';
 
 const mostRuns = 50;
-
-/** A treatment that is running now, for readings made with no signal. */
-export type OpenRun = {
-  readonly id: string;
-  readonly code: string;
-  readonly siteId: string;
-  readonly siteName: string;
-  readonly timeZone: string;
-  readonly methodEn: string;
-  readonly methodEs: string;
-  readonly startedAt: string;
-};
 
 /** What a phone needs of the actor's sites to go on without a signal. */
 export type Shed = {

@@ -1,36 +1,10 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import type { ContainerKind, TrimState } from '@/lib/database/generated/enums';
+import type { OpenBatch } from '@/lib/growing/open-batch';
 import { unitLedger } from '../batch/unit-ledger';
 import { asCalendarDate } from '../fields/stored-date';
 
 const mostListed = 400;
-
-/** An open batch with what an entry about it needs to know; masses in grams. */
-export type OpenBatch = {
-  readonly id: string;
-  readonly code: string;
-  readonly siteId: string;
-  readonly siteName: string;
-  readonly timeZone: string;
-  readonly speciesEn: string;
-  readonly speciesEs: string;
-  readonly container: ContainerKind;
-  readonly inoculatedOn: string;
-  /** Units neither gone, lost nor moved on. */
-  readonly liveUnits: number;
-  readonly unitCount: number;
-  /** Flush of the last weighing and its day; the higher flush of a day with two. */
-  readonly lastFlush: number | null;
-  readonly lastPickedOn: string | null;
-  /** Days without picking that begin a new flush; null: the usual ones. */
-  readonly flushGapDays: number | null;
-  readonly trimDefault: TrimState;
-  readonly colonised: boolean;
-  readonly pinsSeen: boolean;
-  readonly dryGrams: number | null;
-  readonly pickedGrams: number;
-};
 
 function byBatch<T extends { readonly batchId: string }>(
   rows: readonly T[],

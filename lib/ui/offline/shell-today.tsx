@@ -1,6 +1,7 @@
 'use client';
 
-import type { ShedBatch, ShedSnapshot } from '@/lib/offline/shed-snapshot';
+import type { OpenBatch } from '@/lib/growing/open-batch';
+import type { ShedSnapshot } from '@/lib/offline/shed-snapshot';
 import { formatDayMonth } from '../format/date-text';
 import { fillPlaces } from '../quick/fill-places';
 import type { OfflineWords } from './offline-words';
@@ -26,7 +27,7 @@ export function ShellEntries({ words, batchId }: { words: OfflineWords; batchId?
   );
 }
 
-export function batchFacts(batch: ShedBatch, snapshot: ShedSnapshot, { keep }: OfflineWords): string {
+export function batchFacts(batch: OpenBatch, snapshot: ShedSnapshot, { keep }: OfflineWords): string {
   const day = (date: string) => formatDayMonth(date, keep.locale);
   return [
     snapshot.person.language === 'es' ? batch.speciesEs : batch.speciesEn,

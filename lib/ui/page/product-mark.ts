@@ -3,7 +3,7 @@ const drawing = `<g fill="none" stroke="#f7f5ef" stroke-width="4" stroke-linecap
 <path d="M46 52c1-4 1-6 .5-9"/><path d="M40 43c0-5 2.5-8 6.5-8s6.5 3 6.5 8z"/></g>`;
 
 /**
- * The product's mark as SVG text, the same drawing as app/icon.svg. `maskable` fills the square and keeps the drawing
+ * The product's mark as SVG text, the one source of every icon. `maskable` fills the square and keeps the drawing
  * within the inner 80 %, which every phone's mask leaves visible (W3C, Web Application Manifest: safe zone).
  */
 export function productMark(maskable: boolean): string {

@@ -1,7 +1,8 @@
 'use client';
 
 import { type ChangeEvent, useEffect, useRef, useState } from 'react';
-import type { ShedBatch, ShedSnapshot } from '@/lib/offline/shed-snapshot';
+import type { OpenBatch } from '@/lib/growing/open-batch';
+import type { ShedSnapshot } from '@/lib/offline/shed-snapshot';
 import { fieldId } from '../form/field-id';
 import { FieldError } from '../form/fields/field-error';
 import { sentenceCase } from '../format/sentence-case';
@@ -17,7 +18,7 @@ const mostFound = 12;
 type Props = {
   readonly name: string;
   /** Likeliest first. */
-  readonly batches: readonly ShedBatch[];
+  readonly batches: readonly OpenBatch[];
   readonly chosen: string;
   readonly choose: (id: string, goOn: boolean) => void;
   readonly words: QuickWords;
@@ -44,7 +45,7 @@ export function BatchPicker(props: Props) {
       setSearch('');
     }
   };
-  const tile = (batch: ShedBatch, first: boolean) => (
+  const tile = (batch: OpenBatch, first: boolean) => (
     <label key={batch.id} className="choice tile">
       <input
         id={first ? fieldId(name) : undefined}

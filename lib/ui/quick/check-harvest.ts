@@ -1,8 +1,8 @@
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { parseCountEntry } from '@/lib/growing/count-entry';
 import { formatMass } from '@/lib/growing/format-quantity';
+import type { OpenBatch } from '@/lib/growing/open-batch';
 import { isImpossibleHarvest, questionHarvest } from '@/lib/growing/question-harvest';
-import type { ShedBatch } from '@/lib/offline/shed-snapshot';
 import { formatMassWithTwin } from '../format/mass-text';
 import {
   type CheckContext,
@@ -45,7 +45,7 @@ function massProblem(mass: NetMass, { words, person }: CheckContext): QuickProbl
   }
 }
 
-function questions(batch: ShedBatch, grams: number, { words, person, confirmed }: CheckContext) {
+function questions(batch: OpenBatch, grams: number, { words, person, confirmed }: CheckContext) {
   const harvested = {
     containerKind: batch.container,
     unitCount: batch.unitCount,

@@ -1,5 +1,6 @@
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
-import type { ShedBatch, ShedSnapshot } from '@/lib/offline/shed-snapshot';
+import type { OpenBatch } from '@/lib/growing/open-batch';
+import type { ShedSnapshot } from '@/lib/offline/shed-snapshot';
 import { formatDate } from '../format/date-text';
 import { fillPlaces } from './fill-places';
 import type { QuickWords } from './quick-words';
@@ -14,9 +15,9 @@ export type CheckedEntry =
   | { readonly kind: 'ask'; readonly questions: readonly { readonly code: string; readonly text: string }[] }
   | {
       readonly kind: 'ready';
-      readonly batch: ShedBatch;
+      readonly batch: OpenBatch;
       /** The batch as it stands once the entry counts, for the next entry on this page. */
-      readonly after: ShedBatch;
+      readonly after: OpenBatch;
       readonly entryKind: 'weighing' | 'finding' | 'check' | 'look';
       readonly input: Readonly<Record<string, unknown>>;
       /** What was written down, in one line. */
@@ -25,7 +26,7 @@ export type CheckedEntry =
 
 /** What the checks of a quick entry read besides what was typed. */
 export type CheckContext = {
-  readonly batches: readonly ShedBatch[];
+  readonly batches: readonly OpenBatch[];
   readonly words: QuickWords;
   readonly person: ShedSnapshot['person'];
   readonly now: Date;
@@ -59,7 +60,7 @@ export function checkBatchAndDay(
   typed: TypedEntry,
   context: CheckContext,
   names: { readonly batch: string; readonly day: string },
-): { batch: ShedBatch | undefined; day: string; problems: QuickProblem[] } {
+): { batch: OpenBatch | undefined; day: string; problems: QuickProblem[] } {
   const { words, now } = context;
   const problems: QuickProblem[] = [];
   const batch = context.batches.find(({ id }) => id === textAt(typed, names.batch));

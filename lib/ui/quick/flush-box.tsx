@@ -1,7 +1,7 @@
 'use client';
 
+import type { OpenBatch } from '@/lib/growing/open-batch';
 import { proposeFlush } from '@/lib/growing/propose-flush';
-import type { ShedBatch } from '@/lib/offline/shed-snapshot';
 import { errorOf, type FieldContext } from '../form/field-context';
 import { describedBy, fieldId } from '../form/field-id';
 import { FieldFrame } from '../form/fields/field-frame';
@@ -10,7 +10,7 @@ import type { QuickWords } from './quick-words';
 const name = 'lines.0.flush';
 
 /** The flush that a harvest of this day probably is; undefined while batch or day is not known. */
-export function proposedFlush(batch: ShedBatch | undefined, day: string | undefined): number | undefined {
+export function proposedFlush(batch: OpenBatch | undefined, day: string | undefined): number | undefined {
   if (!batch || !day) return undefined;
   const { lastFlush, lastPickedOn, flushGapDays } = batch;
   const earlier = lastFlush === null || lastPickedOn === null ? [] : [{ on: lastPickedOn, flush: lastFlush }];

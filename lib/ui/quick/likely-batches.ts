@@ -1,5 +1,6 @@
 import { daysBetween } from '@/lib/growing/calendar-date';
-import type { ShedBatch, ShedDue } from '@/lib/offline/shed-snapshot';
+import type { OpenBatch } from '@/lib/growing/open-batch';
+import type { ShedDue } from '@/lib/offline/shed-snapshot';
 
 export type QuickKind = 'harvest' | 'contamination' | 'check';
 
@@ -7,7 +8,7 @@ export type QuickKind = 'harvest' | 'contamination' | 'check';
 const latelyDays = 21;
 
 /** The higher, the likelier this batch is meant; equal ones go by date. */
-function likelihood(batch: ShedBatch, kind: QuickKind, due: readonly ShedDue[], today: string): number {
+function likelihood(batch: OpenBatch, kind: QuickKind, due: readonly ShedDue[], today: string): number {
   if (due.some(({ href }) => href.includes(`/quick/${kind}`) && href.includes(batch.id))) return 4;
   if (due.some(({ href }) => href.includes(batch.id))) return 3;
   const lately = batch.lastPickedOn !== null && daysBetween(batch.lastPickedOn, today) <= latelyDays;
@@ -18,12 +19,12 @@ function likelihood(batch: ShedBatch, kind: QuickKind, due: readonly ShedDue[], 
 
 /** Open batches, those likeliest meant first: what is due, what was lately picked, then the latest. */
 export function likelyBatches(
-  batches: readonly ShedBatch[],
+  batches: readonly OpenBatch[],
   kind: QuickKind,
   due: readonly ShedDue[],
   today: string,
-): readonly ShedBatch[] {
-  const day = (batch: ShedBatch) =>
+): readonly OpenBatch[] {
+  const day = (batch: OpenBatch) =>
     kind === 'harvest' ? (batch.lastPickedOn ?? batch.inoculatedOn) : batch.inoculatedOn;
   return batches
     .map((batch) => ({ batch, likely: likelihood(batch, kind, due, today) }))
@@ -44,7 +45,7 @@ function plain(text: string): string {
 }
 
 /** Batches whose code, species or site holds what was typed, those whose code begins with it first. */
-export function findBatches(batches: readonly ShedBatch[], typed: string): readonly ShedBatch[] {
+export function findBatches(batches: readonly OpenBatch[], typed: string): readonly OpenBatch[] {
   const wanted = plain(typed);
   if (wanted === '') return [];
   const begins = batches.filter(({ code }) => plain(code).startsWith(wanted));

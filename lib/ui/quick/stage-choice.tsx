@@ -1,4 +1,4 @@
-import type { ShedBatch } from '@/lib/offline/shed-snapshot';
+import type { OpenBatch } from '@/lib/growing/open-batch';
 import { type FieldContext, textOf } from '../form/field-context';
 import { ChoiceField } from '../form/fields/choice-field';
 import type { QuickWords } from './quick-words';
@@ -6,13 +6,13 @@ import type { QuickWords } from './quick-words';
 const stages = ['colonising', 'cropping'] as const;
 
 type Props = {
-  readonly batch: ShedBatch | undefined;
+  readonly batch: OpenBatch | undefined;
   readonly words: QuickWords;
   readonly context: FieldContext;
 };
 
 /** The stage of a batch by what is written down about it; undefined while no batch is chosen. */
-export function proposedStage(batch: ShedBatch | undefined): (typeof stages)[number] | undefined {
+export function proposedStage(batch: OpenBatch | undefined): (typeof stages)[number] | undefined {
   if (batch === undefined) return undefined;
   const begun = batch.colonised || batch.pinsSeen || batch.lastPickedOn !== null;
   return begun ? 'cropping' : 'colonising';

@@ -4,8 +4,8 @@ import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { formToObject } from '@/lib/base/form-data';
 import { newId } from '@/lib/base/new-id';
+import type { OpenBatch } from '@/lib/growing/open-batch';
 import type { SavedState } from '@/lib/offline/quick-outbox';
-import type { ShedBatch } from '@/lib/offline/shed-snapshot';
 import { fieldId } from '../form/field-id';
 import type { CheckEntry, CheckedEntry, QuickProblem } from './checked-entry';
 import type { KeptEntry, QuickProps } from './quick-props';
@@ -17,7 +17,7 @@ type Ready = Extract<CheckedEntry, { kind: 'ready' }>;
 /** An entry that is kept, as its page goes on telling about it. */
 export type Kept = {
   readonly entry: KeptEntry;
-  readonly batch: ShedBatch;
+  readonly batch: OpenBatch;
   readonly summary: string;
   readonly keptAt: number;
   readonly state: SavedState;

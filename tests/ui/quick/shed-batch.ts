@@ -1,5 +1,6 @@
 import { formToObject } from '@/lib/base/form-data';
-import type { ShedBatch, ShedSnapshot } from '@/lib/offline/shed-snapshot';
+import type { OpenBatch } from '@/lib/growing/open-batch';
+import type { ShedSnapshot } from '@/lib/offline/shed-snapshot';
 import { loadMessages } from '@/lib/ui/messages/load-messages';
 import type { CheckContext } from '@/lib/ui/quick/checked-entry';
 import { quickWordsOf } from '@/lib/ui/quick/quick-words';
@@ -15,7 +16,7 @@ export const ives: ShedSnapshot['person'] = {
 };
 
 /** Twenty oyster bags with 20 kg of dry straw, first picked eleven days before the tests' day. */
-export function shedBatch(changes: Partial<ShedBatch> = {}): ShedBatch {
+export function shedBatch(changes: Partial<OpenBatch> = {}): OpenBatch {
   return {
     id: '01890000-0000-7000-8000-00000000000a',
     code: 'KTR-7',
