@@ -17,7 +17,7 @@ export default defineConfig({
   workers: 2,
   fullyParallel: true,
   forbidOnly: true,
-  timeout: 30_000,
+  timeout: 60_000,
   reporter: [['list'], ['json', { outputFile: '.pinset/test/browser-results.json' }]],
   use: {
     ...devices['Desktop Chrome'],
