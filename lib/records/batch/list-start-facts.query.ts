@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { KnownMoisture } from '@/lib/growing/batch-dry-mass';
-import { suitabilityTable } from '../settings/suitability-table';
+import { suitabilityTable } from '@/lib/growing/suitability-table';
 import { spawnLeft } from '../spawn-lot/spawn-left';
 import type { StartChoices } from './list-start-choices.query';
 import { lotMoisture } from './lot-moisture';

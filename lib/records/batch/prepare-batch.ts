@@ -3,7 +3,7 @@ import type { WriteContext } from '@/lib/access/context';
 import { ok, type Result } from '@/lib/base/result';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { type DerivedBatch, deriveBatch } from '@/lib/growing/derive-batch';
-import { suitabilityTable } from '../settings/suitability-table';
+import { suitabilityTable } from '@/lib/growing/suitability-table';
 import { askFirst } from './ask-first';
 import { batchFacts } from './batch-facts';
 import type { BatchInput } from './batch-fields.input';

@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { Question } from '@/lib/base/result';
-import { judgeRun } from '../treatment/judge-run';
+import { judgeRun } from '@/lib/growing/judge-run';
 import { methodWindow } from '../treatment/method-window';
 import type { ResolvedBatch } from './resolve-batch';
 

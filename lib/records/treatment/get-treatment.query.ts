@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { judgeRun } from '@/lib/growing/judge-run';
 import { asCalendarDate } from '../fields/stored-date';
-import { judgeRun } from './judge-run';
 import { methodWindow } from './method-window';
 import { openRun } from './open-run';
 

@@ -1,19 +1,18 @@
-import type { Answer } from '@/lib/growing/answer';
-import { checkFermentation, type FermentCheck } from '@/lib/growing/check-fermentation';
-import { checkHeatRun, type HeatCheck } from '@/lib/growing/check-heat-run';
-import { checkLimeSoak, type LimeCheck } from '@/lib/growing/check-lime-soak';
-import type { TreatmentWindow } from '@/lib/growing/treatment-window';
-import type { ReadingPlace } from '@/lib/growing/vocabulary';
+import type { Answer } from './answer';
+import { checkFermentation, type FermentCheck } from './check-fermentation';
+import { checkHeatRun, type HeatCheck } from './check-heat-run';
+import { checkLimeSoak, type LimeCheck } from './check-lime-soak';
+import type { TreatmentWindow } from './treatment-window';
+import type { ReadingPlace } from './vocabulary';
 
 export type RunReading = {
-  readonly id: string;
   readonly at: Date;
   readonly place: ReadingPlace;
   readonly celsius: number | null;
   readonly ph: number | null;
 };
 
-type Run = {
+export type RunTimes = {
   readonly startedAt: Date;
   readonly endedAt: Date | null;
   readonly loadCelsiusAtSpawning: number | null;
@@ -26,8 +25,9 @@ export type RunJudgement =
   | { readonly kind: 'ferment'; readonly check: Answer<FermentCheck> }
   | { readonly kind: 'none' };
 
+/** Holds a run against the window of its method; `now` counts for a run that has not ended. */
 export function judgeRun(
-  run: Run,
+  run: RunTimes,
   readings: readonly RunReading[],
   window: TreatmentWindow | null,
   now: Date,

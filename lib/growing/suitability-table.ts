@@ -1,8 +1,14 @@
-import type { Suitability } from '@/lib/database/generated/client';
-import type { SuitabilityTable } from '@/lib/growing/check-suitability';
-import type { MaterialKind, MethodKind } from '@/lib/growing/vocabulary';
+import type { SuitabilityTable } from './check-suitability';
+import type { SuitabilityVerdict } from './species-default';
+import type { MaterialKind, MethodKind } from './vocabulary';
 
-type Row = Pick<Suitability, 'materialKind' | 'methodKind' | 'verdict' | 'reasonEn' | 'reasonEs'>;
+type Row = {
+  readonly materialKind: MaterialKind | null;
+  readonly methodKind: MethodKind | null;
+  readonly verdict: SuitabilityVerdict;
+  readonly reasonEn: string;
+  readonly reasonEs: string;
+};
 
 /** The rows of one species and those of no species, sorted into the table that a choice is checked against. */
 export function suitabilityTable(rows: readonly Row[]): SuitabilityTable {
