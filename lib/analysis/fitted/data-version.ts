@@ -2,13 +2,16 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
 
+/** Tables in whose rows no figure takes part: an answer to a signal must not have every model fitted anew. */
+const besideTheFigures = ['signal_answer', 'digest_choice'];
+
 /**
  * The state that an answer rests on: the last line of the network's history, and the day at its sites, since batches enter
  * by date without a write. Two equal versions are the same records on the same day.
  */
 export async function readDataVersion({ db, actor }: ReadContext, today: SiteDates): Promise<string> {
   const last = await db.history.findFirst({
-    where: { networkId: actor.networkId },
+    where: { networkId: actor.networkId, tableName: { notIn: besideTheFigures } },
     orderBy: { id: 'desc' },
     select: { id: true },
   });
