@@ -2,11 +2,11 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { Batch, Prisma } from '@/lib/database/generated/client';
 import type { ContainerKind } from '@/lib/database/generated/enums';
-import { parseBatchCode } from '@/lib/growing/batch-code';
 import { todayInZone } from '@/lib/growing/calendar-date';
-import { asCalendarDate, asDate } from '../fields/stored-date';
+import { asCalendarDate } from '../fields/stored-date';
 import type { BatchFilter } from './batch-filter.input';
 import type { LocalName } from './batch-view';
+import { batchWhere } from './batch-where';
 import { type ContainerYield, containerYield, type YieldedBatch } from './container-yield';
 import { type Place, readPlace, writePlace } from './page-cursor';
 
@@ -36,23 +36,6 @@ export type BatchList = {
   readonly older: string | undefined;
 };
 
-function whereOf(filter: BatchFilter): Prisma.BatchWhereInput {
-  const { site, species, container, method, state, from, to, code, voided } = filter;
-  return {
-    ...(voided === 'yes' ? {} : { voidedAt: null }),
-    ...(site === null ? {} : { siteId: site }),
-    ...(species === null ? {} : { speciesId: species }),
-    ...(container === null ? {} : { containerKind: container }),
-    ...(method === null ? {} : method === 'mixed' ? { mixedMethod: true } : { methodId: method }),
-    ...(state === null ? {} : { closedOn: state === 'open' ? null : { not: null } }),
-    ...(code === null ? {} : { code: { startsWith: parseBatchCode(code) ?? code.toUpperCase() } }),
-    inoculatedOn: {
-      ...(from === null ? {} : { gte: asDate(from) }),
-      ...(to === null ? {} : { lte: asDate(to) }),
-    },
-  };
-}
-
 function beyond({ inoculatedOn, id }: Place, way: 'lt' | 'gt'): Prisma.BatchWhereInput {
   return { OR: [{ inoculatedOn: { [way]: inoculatedOn } }, { inoculatedOn, id: { [way]: id } }] };
 }
@@ -80,7 +63,7 @@ export async function listBatches({ db }: ReadContext, filter: BatchFilter, now:
   const after = before ? undefined : readPlace(filter.after);
   const order = before ? 'asc' : 'desc';
   const rows = await db.batch.findMany({
-    where: { AND: [whereOf(filter), after ? beyond(after, 'lt') : before ? beyond(before, 'gt') : {}] },
+    where: { AND: [batchWhere(filter), after ? beyond(after, 'lt') : before ? beyond(before, 'gt') : {}] },
     include: { site: true, species: true, method: true },
     orderBy: [{ inoculatedOn: order }, { id: order }],
     take: batchesPerPage + 1,

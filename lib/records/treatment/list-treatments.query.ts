@@ -2,6 +2,7 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { lotsPerPage } from '../fields/lot-filter.input';
 import type { TreatmentFilter } from './treatment-filter.input';
+import { treatmentWhere } from './treatment-where';
 
 /** Runs that the actor may see, latest started first, a page at a time. */
 export async function listTreatments({ db }: ReadContext, filter: TreatmentFilter) {
@@ -11,10 +12,7 @@ export async function listTreatments({ db }: ReadContext, filter: TreatmentFilte
     Number.isNaN(startedAt.getTime()) || !/^[0-9a-f-]{36}$/.test(id) ? undefined : { startedAt, id };
   const rows = await db.treatmentRun.findMany({
     where: {
-      voidedAt: null,
-      ...(filter.site === null ? {} : { siteId: filter.site }),
-      ...(filter.method === null ? {} : { methodId: filter.method }),
-      ...(filter.state === null ? {} : { endedAt: filter.state === 'running' ? null : { not: null } }),
+      ...treatmentWhere(filter),
       ...(after === undefined
         ? {}
         : {

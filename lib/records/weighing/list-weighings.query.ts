@@ -3,6 +3,7 @@ import type { ReadContext } from '@/lib/access/context';
 import { asCalendarDate, asDate } from '../fields/stored-date';
 import type { WeighingFilter } from './weighing-filter.input';
 import { type WeighingView, weighingInclude, weighingView } from './weighing-view';
+import { weighingWhere } from './weighing-where';
 
 export const weighingsPerPage = 50;
 
@@ -14,13 +15,7 @@ export async function listWeighings(
   const after = filter.after === null ? undefined : cursorOf(filter.after);
   const rows = await db.weighing.findMany({
     where: {
-      ...(filter.voided === 'yes' ? {} : { voidedAt: null }),
-      ...(filter.site === null ? {} : { siteId: filter.site }),
-      ...(filter.batch === null ? {} : { lines: { some: { batchId: filter.batch, voidedAt: null } } }),
-      weighedOn: {
-        ...(filter.from === null ? {} : { gte: asDate(filter.from) }),
-        ...(filter.to === null ? {} : { lte: asDate(filter.to) }),
-      },
+      ...weighingWhere(filter),
       ...(after === undefined
         ? {}
         : {
