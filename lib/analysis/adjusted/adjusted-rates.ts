@@ -44,9 +44,13 @@ const reasonOf = (reason: string): NotAdjusted =>
  * 1; those of a difference are recovered from both rates and the correlation of their logits, so that what both share
  * (how sites differ as a whole) does not widen it. The amount of variation itself is taken as known.
  */
-export function adjustedRates(answer: FitAnswer, fixed: readonly FixedTerm[]): AdjustedRates {
+export function adjustedRates(
+  answer: FitAnswer,
+  fixed: readonly FixedTerm[],
+  factor = 'method',
+): AdjustedRates {
   const { fit } = answer;
-  const { means = [], pairs = [] } = answer.means.method ?? {};
+  const { means = [], pairs = [] } = answer.means[factor] ?? {};
   const varianceOf = (terms: readonly string[] | undefined) =>
     fit.varianceComponents
       .filter(({ term }) => terms === undefined || terms.includes(term))

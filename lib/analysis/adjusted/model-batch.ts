@@ -1,3 +1,4 @@
+import { quarterOf } from '@/lib/growing/quarter';
 import type { JudgedBatch } from '../comparison/judged-batch';
 
 /** The lots that most of a batch came from; null where none is recorded. */
@@ -51,7 +52,7 @@ export function modelBatches(
         methodKey: batch.methodKey,
         speciesId: facts.speciesId,
         materialId: facts.materialId ?? 'mixed',
-        season: String(1 + Math.floor((Number(facts.inoculatedOn.slice(5, 7)) % 12) / 3)),
+        season: quarterOf(facts.inoculatedOn),
         inoculatedOn: facts.inoculatedOn,
         assessedOn: facts.contaminationAssessedOn ?? facts.inoculatedOn,
         spawnLot: own?.spawn ?? unknownLot(facts.id),

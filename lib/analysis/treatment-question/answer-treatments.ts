@@ -1,0 +1,47 @@
+import type { ModelBatch } from '../adjusted/model-batch';
+import type { JudgedBatch } from '../comparison/judged-batch';
+import type { Fit } from '../fitting/fit';
+import { treatedBatches } from './batch-standing';
+import type { JudgedRun } from './judged-run';
+import { siteRuns } from './site-runs';
+import { standingDifference } from './standing-difference';
+import { type LossGround, lossesBySeason, lossesByStanding, lossesByStart } from './treated-losses';
+import type { CourseWindow, RunCourse, TreatmentsAnswer } from './treatments-answer';
+
+export type TreatmentsData = {
+  readonly judged: readonly JudgedBatch[];
+  readonly batches: readonly ModelBatch[];
+  /** Ended runs that could have fed the batches, and the first day of the period asked about. */
+  readonly runs: readonly JudgedRun[];
+  readonly from: string;
+  readonly courses: readonly RunCourse[];
+  readonly windows: readonly CourseWindow[];
+  readonly ground: LossGround;
+};
+
+/** Whether treatments did what they say, and what it cost where they did not. Order of entry does not change the answer. */
+export async function answerTreatments(data: TreatmentsData, fitModel: Fit): Promise<TreatmentsAnswer> {
+  const treated = treatedBatches(data.judged, data.runs);
+  const standings = lossesByStanding(treated, data.ground);
+  const inPeriod = data.runs.filter(({ startedOn }) => startedOn >= data.from);
+  const count = (standing: JudgedRun['standing']) =>
+    inPeriod.filter((run) => run.standing === standing).length;
+  const sitesOf = (standing: JudgedRun['standing']) =>
+    standings.find((one) => one.standing === standing)?.siteIds ?? [];
+  const courses = new Map(data.courses.map((course) => [course.runId, course]));
+  const live = data.judged.filter(({ facts }) => !facts.voided).length;
+  return {
+    judgedRuns: inPeriod.length - count('unknown'),
+    outsideRuns: count('outside'),
+    unknownRuns: count('unknown'),
+    standings,
+    difference: await standingDifference(treated, data.batches, standings, fitModel),
+    sitesWithBoth: sitesOf('outside').filter((site) => sitesOf('well').includes(site)).length,
+    seasons: lossesBySeason(treated, data.ground),
+    starts: lossesByStart(treated, data.ground),
+    sites: siteRuns(inPeriod, courses),
+    windows: data.windows,
+    batchesWithoutRun: live - treated.length,
+    asOf: data.ground.asOf,
+  };
+}

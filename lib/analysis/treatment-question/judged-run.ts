@@ -1,0 +1,64 @@
+import { judgeRun, type RunReading } from '@/lib/growing/judge-run';
+import type { TreatmentWindow } from '@/lib/growing/treatment-window';
+import type { ReadingPlace } from '@/lib/growing/vocabulary';
+import { type RunStanding, windowMargin } from '@/lib/growing/window-margin';
+
+/** An ended run held against its window. */
+export type JudgedRun = {
+  readonly id: string;
+  readonly code: string;
+  readonly siteId: string;
+  readonly methodId: string;
+  /** Calendar date of the site. */
+  readonly startedOn: string;
+  readonly standing: RunStanding;
+  /** Time held over the least time; null where the readings do not tell. */
+  readonly heldShare: number | null;
+  /** First temperature read: of the water where it was read, otherwise of the load; null without any. */
+  readonly startCelsius: number | null;
+};
+
+/** Reading as the statement in `read-runs.ts` gives it; `at` in milliseconds. */
+type EncodedReading = readonly [at: number, place: ReadingPlace, celsius: number | null, ph: number | null];
+
+export type EncodedRun = readonly [
+  id: string,
+  code: string,
+  siteId: string,
+  methodId: string,
+  startedOn: string,
+  startedAt: number,
+  endedAt: number | null,
+  loadCelsiusAtSpawning: number | null,
+  readings: readonly EncodedReading[] | null,
+];
+
+/** A reading this long after the start no longer says how the run began. Our choice. */
+const stillTheStart = 60 * 60_000;
+
+/** A run as judged, or undefined for one that still runs or has nothing to check. */
+export function judgedRun(
+  [id, code, siteId, methodId, startedOn, startedAt, endedAt, loadCelsiusAtSpawning, encoded]: EncodedRun,
+  window: TreatmentWindow | null,
+  now: Date,
+): JudgedRun | undefined {
+  const readings = (encoded ?? []).map(
+    ([at, place, celsius, ph]): RunReading => ({ at: new Date(at), place, celsius, ph }),
+  );
+  const times = {
+    startedAt: new Date(startedAt),
+    endedAt: endedAt === null ? null : new Date(endedAt),
+    loadCelsiusAtSpawning,
+  };
+  const margin = windowMargin(judgeRun(times, readings, window, now), window);
+  if (margin === undefined) return undefined;
+  return { id, code, siteId, methodId, startedOn, ...margin, startCelsius: startOf(readings, startedAt) };
+}
+
+function startOf(readings: readonly RunReading[], startedAt: number): number | null {
+  const early = readings.filter(
+    ({ at, celsius }) => celsius !== null && at.getTime() - startedAt <= stillTheStart,
+  );
+  const first = early.find(({ place }) => place === 'water') ?? early[0];
+  return first?.celsius ?? null;
+}

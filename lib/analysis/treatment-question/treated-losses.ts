@@ -1,0 +1,103 @@
+import { quarterOf, quarters } from '@/lib/growing/quarter';
+import { runStandings } from '@/lib/growing/window-margin';
+import { contaminationFigure } from '../comparison/contamination-figure';
+import type { ShownFigure } from '../shown-figure';
+import type { TreatedBatch } from './batch-standing';
+import type { SeasonLoss, StandingLoss, StartLoss } from './treatments-answer';
+
+/** How the batches were asked for: what pools species and materials, and when they were read. */
+export type LossGround = {
+  readonly pooled: { readonly species: boolean; readonly materials: boolean };
+  readonly asOf: string;
+};
+
+function lossOf(treated: readonly TreatedBatch[], { pooled, asOf }: LossGround): ShownFigure {
+  const batches = treated.map(({ batch }) => batch);
+  return contaminationFigure({ batches, clusterBy: 'treatment-run', pooled, asOf, rowsQuery: '' }, 'window');
+}
+
+const distinct = (values: readonly string[]) => [...new Set(values)].sort();
+
+/** Losses by how far inside or outside its window the run lay; only standings that occurred. */
+export function lossesByStanding(treated: readonly TreatedBatch[], ground: LossGround): StandingLoss[] {
+  return runStandings.flatMap((standing) => {
+    const own = treated.filter(({ run }) => run.standing === standing);
+    if (own.length === 0) return [];
+    return [
+      {
+        standing,
+        runs: distinct(own.map(({ run }) => run.id)).length,
+        siteIds: distinct(own.map(({ run }) => run.siteId)),
+        loss: lossOf(own, ground),
+      },
+    ];
+  });
+}
+
+/** Losses by the quarter of inoculation, of runs that held their window (or longer) and of those that did not. */
+export function lossesBySeason(treated: readonly TreatedBatch[], ground: LossGround): SeasonLoss[] {
+  const held = treated.filter(({ run }) => run.standing !== 'unknown');
+  const quarter = ({ batch }: TreatedBatch) => quarterOf(batch.facts.inoculatedOn);
+  return quarters.flatMap((season) => {
+    const own = held.filter((one) => quarter(one) === season);
+    if (own.length === 0) return [];
+    return [
+      {
+        season,
+        inside: lossOf(
+          own.filter(({ run }) => run.standing !== 'outside'),
+          ground,
+        ),
+        outside: lossOf(
+          own.filter(({ run }) => run.standing === 'outside'),
+          ground,
+        ),
+      },
+    ];
+  });
+}
+
+const bands = [
+  [null, 10],
+  [10, 15],
+  [15, 20],
+  [20, null],
+] as const;
+
+/** Losses by the temperature at which the run began, method by method: cold water takes longest to do its work. */
+export function lossesByStart(treated: readonly TreatedBatch[], ground: LossGround): StartLoss[] {
+  return distinct(treated.map(({ run }) => run.methodId)).flatMap((methodId) => {
+    const ofMethod = treated.filter(({ run }) => run.methodId === methodId);
+    const row = (own: readonly TreatedBatch[], fromCelsius: number | null, belowCelsius: number | null) =>
+      own.length === 0
+        ? []
+        : [
+            {
+              methodId,
+              fromCelsius,
+              belowCelsius,
+              runs: distinct(own.map(({ run }) => run.id)).length,
+              loss: lossOf(own, ground),
+            },
+          ];
+    return [
+      ...bands.flatMap(([from, below]) =>
+        row(
+          ofMethod.filter(
+            ({ run: { startCelsius } }) =>
+              startCelsius !== null &&
+              startCelsius >= (from ?? Number.NEGATIVE_INFINITY) &&
+              startCelsius < (below ?? Number.POSITIVE_INFINITY),
+          ),
+          from,
+          below,
+        ),
+      ),
+      ...row(
+        ofMethod.filter(({ run }) => run.startCelsius === null),
+        null,
+        null,
+      ),
+    ];
+  });
+}

@@ -1,0 +1,161 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import type { DriftPoint, SiteRuns } from '@/lib/analysis/treatment-question/treatments-answer';
+import { type Panel, SmallMultiples } from '../chart/small-multiples';
+import { formatDate } from '../format/date-text';
+import { formatInterval } from '../format/interval-text';
+import { DataTable } from '../table/data-table';
+import type { InsightWords } from './insight-words';
+
+/** Where the latest signal of a course began; undefined while it is steady. */
+function lastSignal(points: readonly DriftPoint[]): DriftPoint | undefined {
+  if (points.at(-1)?.signal === null) return undefined;
+  return points.findLast(
+    (point, index) => point.signal !== null && points[index - 1]?.signal !== point.signal,
+  );
+}
+
+/** Each site's own runs in the order of their days: how many held, and whether the time held drifts. */
+export function TreatmentDrift({ sites, words }: { sites: readonly SiteRuns[]; words: InsightWords }) {
+  const { t, names, number, locale, language } = words;
+  const sorted = [...sites].sort(
+    (a, b) =>
+      names.siteName(a.siteId).localeCompare(names.siteName(b.siteId), language) ||
+      names.methodName(a.methodId).localeCompare(names.methodName(b.methodId), language),
+  );
+  const verdict = ({ drift }: SiteRuns) => {
+    if (drift === null) return t('treatments.drift.tooFew');
+    const signal = lastSignal(drift);
+    if (signal?.signal == null) return t('treatments.drift.steady');
+    return t(`treatments.drift.${signal.signal}`, { since: formatDate(signal.on, locale) });
+  };
+  const charted = sorted.flatMap(({ drift, ...site }) => (drift === null ? [] : [{ ...site, drift }]));
+  const told = charted.filter(({ drift, outside }) => outside > 0 || lastSignal(drift) !== undefined);
+  const most = Math.max(0, ...charted.map(({ drift }) => drift.length - 1));
+  const panels = charted.map(({ siteId, methodId, drift, ...site }): Panel => {
+    const line = (key: string, kind: 'course' | 'limit', of: (point: DriftPoint) => number) => ({
+      key,
+      kind,
+      points: drift.map((point, index) => ({ x: most - (drift.length - 1) + index, y: of(point) })),
+    });
+    return {
+      key: `${siteId} ${methodId}`,
+      title: `${names.siteName(siteId)}, ${words.inSentence(methodId)}`,
+      text: verdict({ siteId, methodId, drift, ...site }),
+      lines: [
+        line('low', 'limit', ({ low }) => low),
+        line('high', 'limit', ({ high }) => high),
+        line('average', 'course', ({ average }) => average),
+      ],
+      marks: drift.map(({ runId, heldShare, standing }, index) => ({
+        key: runId,
+        x: most - (drift.length - 1) + index,
+        y: heldShare,
+        series: standing === 'outside' ? 2 : 0,
+      })),
+    };
+  });
+  return (
+    <>
+      <h2>{t('treatments.driftHeading')}</h2>
+      {panels.length === 0 ? null : (
+        <SmallMultiples
+          title={t('treatments.drift.title')}
+          reading={t('treatments.drift.reading')}
+          panels={panels}
+          from={0}
+          to={most}
+          ends={[t('treatments.drift.earlier'), t('treatments.drift.latest')]}
+          lines={[{ at: 1, text: t('treatments.drift.least') }]}
+          note={t('treatments.drift.note')}
+        />
+      )}
+      <DataTable
+        caption={t('treatments.siteTable')}
+        rows={sorted}
+        rowKey={({ siteId, methodId }) => `${siteId} ${methodId}`}
+        groupOf={({ siteId }) => names.siteName(siteId)}
+        columns={[
+          {
+            key: 'method',
+            header: t('treatments.columns.method'),
+            cell: ({ siteId, methodId }) => (
+              <Link href={`/treatments?site=${siteId}&method=${methodId}` as Route}>
+                {names.methodName(methodId)}
+              </Link>
+            ),
+          },
+          count('runs', ({ runs }) => runs),
+          count('short', ({ outside }) => outside),
+          count('unknown', ({ unknown }) => unknown),
+          {
+            key: 'held',
+            header: t('treatments.columns.held'),
+            unit: '×',
+            numeric: true,
+            cell: ({ drift }) => {
+              const last = drift?.at(-1);
+              return last === undefined ? '–' : number(last.average, 2);
+            },
+          },
+          { key: 'drift', header: t('treatments.columns.drift'), cell: verdict },
+        ]}
+      />
+      {told.map(({ siteId, methodId, drift }) => (
+        <details key={`${siteId} ${methodId}`}>
+          <summary>
+            {t('treatments.runsOf', { site: names.siteName(siteId), method: words.inSentence(methodId) })}
+          </summary>
+          <RunsTable points={drift} words={words} />
+        </details>
+      ))}
+    </>
+  );
+
+  function count(key: 'runs' | 'short' | 'unknown', of: (site: SiteRuns) => number) {
+    return {
+      key,
+      header: t(`treatments.columns.${key}`),
+      numeric: true,
+      cell: (site: SiteRuns) => number(of(site)),
+    };
+  }
+}
+
+function RunsTable({ points, words }: { points: readonly DriftPoint[]; words: InsightWords }) {
+  const { t, number, locale } = words;
+  return (
+    <DataTable
+      caption={t('treatments.runsTable')}
+      rows={[...points].reverse()}
+      rowKey={({ runId }) => runId}
+      columns={[
+        {
+          key: 'run',
+          header: t('treatments.columns.run'),
+          cell: ({ runId, code }) => <Link href={`/treatments/${runId}` as Route}>{code}</Link>,
+        },
+        { key: 'on', header: t('treatments.columns.on'), cell: ({ on }) => formatDate(on, locale) },
+        {
+          key: 'held',
+          header: t('treatments.columns.held'),
+          unit: '×',
+          numeric: true,
+          cell: ({ heldShare }) => number(heldShare, 2),
+        },
+        {
+          key: 'average',
+          header: t('treatments.columns.average'),
+          unit: '×',
+          numeric: true,
+          cell: ({ average, low, high }) => `${number(average, 2)} (${formatInterval(low, high, locale, 2)})`,
+        },
+        {
+          key: 'standing',
+          header: t('treatments.columns.standing'),
+          cell: ({ standing }) => t(`treatments.standing.${standing}`),
+        },
+      ]}
+    />
+  );
+}

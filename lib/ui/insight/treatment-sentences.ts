@@ -1,0 +1,73 @@
+import type { ShownFigure } from '@/lib/analysis/shown-figure';
+import type { StandingLoss, TreatmentsAnswer } from '@/lib/analysis/treatment-question/treatments-answer';
+import type { RunStanding } from '@/lib/growing/window-margin';
+import type { InsightWords } from './insight-words';
+
+/** "24 in 100 (18–31)", or how many of how many where that is all there is to say. */
+export function lossText(figure: ShownFigure, { t, number, units }: InsightWords): string {
+  if (figure.kind === 'cannot') return t('treatments.nothing');
+  const { numerator, denominator } = figure.parts;
+  if (figure.kind === 'counts')
+    return t('treatments.counts', { found: number(numerator), of: number(denominator), units });
+  const { value, interval } = figure;
+  return interval.kind === 'none'
+    ? t('treatments.plain', { value: number(value), units })
+    : t('treatments.rate', {
+        value: number(value),
+        units,
+        low: number(interval.low),
+        high: number(interval.high),
+      });
+}
+
+const of = (standings: readonly StandingLoss[], standing: RunStanding) =>
+  standings.find((one) => one.standing === standing);
+
+/** How many runs fell short and where, what their batches lost beside the others, and how far the site may be the reason. */
+export function treatmentSentences(answer: TreatmentsAnswer, words: InsightWords): string[] {
+  const { t, names, language } = words;
+  const { judgedRuns, outsideRuns, unknownRuns, standings, difference, sitesWithBoth } = answer;
+  if (judgedRuns === 0) return [t('treatments.none', { count: unknownRuns })];
+  if (outsideRuns === 0) return [t('treatments.allHeld', { count: judgedRuns })];
+  const join = new Intl.ListFormat(language, { type: 'conjunction' });
+  const sites = answer.sites.filter(({ outside }) => outside > 0);
+  const siteIds = [...new Set(sites.map(({ siteId }) => siteId))];
+  const named = join.format(siteIds.map((id) => names.siteName(id)).sort());
+  const [outside, well] = [of(standings, 'outside'), of(standings, 'well')];
+  const where =
+    siteIds.length <= 3
+      ? t('treatments.where', { count: outsideRuns, of: judgedRuns, sites: named })
+      : t('treatments.whereMany', { count: outsideRuns, of: judgedRuns, sites: siteIds.length });
+  const lost =
+    outside === undefined
+      ? t('treatments.noBatches')
+      : well === undefined
+        ? t('treatments.lostOnly', { outside: lossText(outside.loss, words) })
+        : t('treatments.lost', {
+            outside: lossText(outside.loss, words),
+            well: lossText(well.loss, words),
+          });
+  return [where, lost, ...doubt(difference, sitesWithBoth, outside?.siteIds.length ?? 0, words)];
+}
+
+function doubt(
+  difference: ShownFigure | null,
+  sitesWithBoth: number,
+  sites: number,
+  { t, number, units }: InsightWords,
+): string[] {
+  if (difference?.kind !== 'figure' || difference.interval.kind !== 'interval') return [];
+  const { value, interval } = difference;
+  const tells = interval.low > 0 || interval.high < 0;
+  const limits = { low: number(interval.low), high: number(interval.high), units };
+  return [
+    tells
+      ? t('treatments.levelled', {
+          points: number(Math.abs(value)),
+          way: value > 0 ? 'more' : 'fewer',
+          ...limits,
+        })
+      : t('treatments.levelledCannot', limits),
+    ...(sitesWithBoth > 0 ? [] : [t('treatments.sameSites', { count: sites })]),
+  ];
+}
