@@ -1,11 +1,11 @@
 import 'server-only';
-import { notFound, type Result } from '@/lib/base/result';
+import type { Result } from '@/lib/base/result';
 import { unscopedDatabase } from '@/lib/database/client';
-import { refusalOf } from '@/lib/database/database-error';
 import type { Prisma } from '@/lib/database/generated/client';
 import type { RecordOrigin } from '@/lib/database/generated/enums';
 import type { Actor } from './actor';
 import type { ReadContext, WriteContext } from './context';
+import { failureOfError } from './failure-of-error';
 
 /** A transaction in which the database knows who asks. The type has no way to open another one. */
 export type ScopedDb = Prisma.TransactionClient;
@@ -26,6 +26,10 @@ async function introduce(db: ScopedDb, settings: Settings): Promise<void> {
     set_config('app.origin', ${settings.origin ?? ''}, true)`;
 }
 
+function transactionLimits({ longestMilliseconds }: WriteOptions): { timeout?: number } {
+  return longestMilliseconds === undefined ? {} : { timeout: longestMilliseconds };
+}
+
 /** Runs queries as the actor, all in one transaction. */
 export function readAs<T>(actor: Actor, ask: (context: ReadContext) => Promise<T>): Promise<T> {
   return unscopedDatabase().$transaction(async (db) => {
@@ -34,11 +38,31 @@ export function readAs<T>(actor: Actor, ask: (context: ReadContext) => Promise<T
   });
 }
 
+/** An export may take this long; a page never does. */
+const longestSnapshotMs = 15 * 60_000;
+
+/**
+ * Runs many queries as the actor over one unchanging state of the data, for a file made from all of it. It only
+ * reads, and holds a connection until it ends: write to a file, not to whoever waits for it.
+ */
+export function readSnapshot<T>(actor: Actor, ask: (context: ReadContext) => Promise<T>): Promise<T> {
+  return unscopedDatabase().$transaction(
+    async (db) => {
+      await db.$executeRaw`set transaction read only`;
+      await introduce(db, { personId: actor.personId, networkId: actor.networkId });
+      return ask({ db, actor });
+    },
+    { isolationLevel: 'RepeatableRead', timeout: longestSnapshotMs },
+  );
+}
+
 export type WriteOptions = {
   readonly reason?: string;
   readonly origin?: RecordOrigin;
   readonly confirmed?: ReadonlySet<string>;
   readonly now?: Date;
+  /** How long the transaction may take; for work in the background that is longer than a request. */
+  readonly longestMilliseconds?: number;
 };
 
 /**
@@ -68,27 +92,13 @@ export async function writeAs<T>(
       });
       if (result.kind !== 'ok') throw new RolledBack(result);
       return result;
-    });
+    }, transactionLimits(options));
   } catch (error) {
     if (error instanceof RolledBack) return error.result as Result<T>;
-    const refusal = refusalOf(error);
-    if (refusal?.kind === 'not-yours' || refusal?.kind === 'missing-reference') return notFound;
-    if (refusal?.kind === 'rule')
-      return { kind: 'invalid', errors: [{ field: '', code: ruleCode(refusal.code) }] };
-    if (refusal?.kind === 'duplicate')
-      return { kind: 'invalid', errors: [{ field: '', code: 'already-there' }] };
-    if (refusal?.kind === 'retry') return { kind: 'invalid', errors: [{ field: '', code: 'try-again' }] };
+    const failure = failureOfError(error);
+    if (failure !== undefined) return failure;
     throw error;
   }
-}
-
-function ruleCode(code: string): string {
-  const codes: Record<string, string> = {
-    PB002: 'rule-before-inoculation',
-    PB003: 'rule-too-many-units',
-    PB004: 'rule-weighing-sums',
-  };
-  return codes[code] ?? 'rule-broken';
 }
 
 /** For the person themselves, before or without a network: their session, account and preferences. */

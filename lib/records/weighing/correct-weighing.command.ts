@@ -2,8 +2,8 @@ import 'server-only';
 import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
 import { notFound, ok, type Result } from '@/lib/base/result';
+import { enteredOf } from './insert-weighings';
 import { prepareWeighing } from './prepare-weighing';
-import { enteredOf } from './record-weighing.command';
 import type { correctWeighingInput } from './weighing.input';
 import { addWeighingChildren } from './weighing-children';
 
@@ -30,6 +30,6 @@ export async function correctWeighing(
   };
   await db.weighingLine.updateMany(replaced);
   await db.weighingDestination.updateMany(replaced);
-  await addWeighingChildren(context, input.id, prepared.value);
+  await addWeighingChildren(context, [{ weighingId: input.id, prepared: prepared.value }]);
   return ok({ id: input.id, batchId: prepared.value.lines[0]?.batchId ?? '' });
 }

@@ -43,10 +43,20 @@ export async function prepareWeighing(
   input: WeighingInput,
   replaces: string | undefined,
 ): Promise<Result<PreparedWeighing>> {
+  const ids = input.lines.map((line) => line.batchId);
+  const twice = new Set(ids).size !== ids.length;
+  return judgeWeighing(context, input, twice ? [] : await weighedBatches(context, ids, replaces));
+}
+
+/** The same for batches that were looked up beforehand, in the order of the lines; asks the database nothing. */
+export function judgeWeighing(
+  context: Pick<WriteContext, 'now' | 'confirmed'>,
+  input: WeighingInput,
+  batches: readonly WeighedBatch[],
+): Result<PreparedWeighing> {
   if (input.lines.length === 0) return invalid('lines.0.batchId', 'missing-choice');
   const ids = input.lines.map((line) => line.batchId);
   if (new Set(ids).size !== ids.length) return invalid('lines.1.batchId', 'batch-twice');
-  const batches = await weighedBatches(context, ids, replaces);
   const [first] = batches;
   if (!first || batches.length !== ids.length) return notFound;
   if (batches.some((batch) => batch.siteId !== first.siteId)) return invalid('lines.1.batchId', 'other-site');

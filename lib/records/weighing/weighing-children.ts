@@ -3,30 +3,34 @@ import type { WriteContext } from '@/lib/access/context';
 import { newId } from '@/lib/base/new-id';
 import type { PreparedWeighing } from './prepare-weighing';
 
+type Children = { readonly weighingId: string; readonly prepared: PreparedWeighing };
+
 /**
- * Writes the batch lines and destination lines of a weighing. A batch that was closed as never picked from has been
+ * Writes the batch lines and destination lines of weighings. A batch that was closed as never picked from has been
  * picked from now: what was said about its missing harvest is taken back, the closing stays.
  */
 export async function addWeighingChildren(
   { db, actor, origin }: WriteContext,
-  weighingId: string,
-  prepared: PreparedWeighing,
+  weighings: readonly Children[],
 ): Promise<void> {
-  const row = {
+  const owner = ({ weighingId, prepared: { siteId } }: Children) => ({
     networkId: actor.networkId,
-    weighingId,
-    siteId: prepared.siteId,
-    origin,
+    ...{ weighingId, siteId, origin },
     createdById: actor.personId,
-  };
-  await db.weighingLine.createMany({
-    data: prepared.lines.map((line) => ({ ...row, id: newId(), ...line })),
   });
+  await db.weighingLine.createMany({
+    data: weighings.flatMap((one) =>
+      one.prepared.lines.map((line) => ({ ...owner(one), id: newId(), ...line })),
+    ),
+  });
+  const picked = weighings.flatMap(({ prepared }) => prepared.lines.map(({ batchId }) => batchId));
   await db.batch.updateMany({
-    where: { id: { in: prepared.lines.map(({ batchId }) => batchId) }, noHarvest: 'none_picked' },
+    where: { id: { in: [...new Set(picked)] }, noHarvest: 'none_picked' },
     data: { noHarvest: null },
   });
   await db.weighingDestination.createMany({
-    data: prepared.destinations.map((destination) => ({ ...row, id: newId(), ...destination })),
+    data: weighings.flatMap((one) =>
+      one.prepared.destinations.map((destination) => ({ ...owner(one), id: newId(), ...destination })),
+    ),
   });
 }

@@ -1,0 +1,32 @@
+import 'server-only';
+import type { WriteContext } from '@/lib/access/context';
+import type { PreparedWeighing } from './prepare-weighing';
+import { addWeighingChildren } from './weighing-children';
+
+type Typed = { readonly text: string; readonly unit: string };
+type Scale = { readonly fresh: { readonly entered: Typed | null }; readonly tare?: Typed | null };
+
+/** Inserts weighings that were checked, with their lines: three statements, however many they are. */
+export async function insertWeighings(
+  context: WriteContext,
+  weighings: readonly { readonly id: string; readonly input: Scale; readonly prepared: PreparedWeighing }[],
+): Promise<void> {
+  const { db, actor, origin } = context;
+  await db.weighing.createMany({
+    data: weighings.map(({ id, input, prepared: { siteId, row } }) => ({
+      networkId: actor.networkId,
+      ...{ id, siteId, ...row, ...enteredOf(input), origin },
+      createdById: actor.personId,
+    })),
+  });
+  await addWeighingChildren(
+    context,
+    weighings.map(({ id, prepared }) => ({ weighingId: id, prepared })),
+  );
+}
+
+/** What was typed on the scale's form, kept beside the grams it was read as. */
+export function enteredOf({ fresh, tare }: Scale) {
+  if (fresh.entered === null) return {};
+  return { entered: tare ? { fresh: fresh.entered, tare } : { fresh: fresh.entered } };
+}
