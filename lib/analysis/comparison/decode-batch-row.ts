@@ -1,8 +1,7 @@
 import type { ContainerKind } from '@/lib/growing/vocabulary';
-import type { BatchEvents } from './batch-events';
 import type { BatchFacts } from './batch-facts';
 
-/** One batch as the database's JSON gives it, in the order of the statement in `read-batch-rows.ts`. */
+/** One batch as the database's JSON gives it, in the order of `outcomeColumns`. */
 export type EncodedBatch = readonly [
   id: string,
   siteId: string,
@@ -15,7 +14,7 @@ export type EncodedBatch = readonly [
   unitCount: number,
   inoculatedOn: string,
   closedOn: string | null,
-  closedAsLost: boolean | null,
+  closedAsLost: boolean,
   noHarvest: 'none_picked' | 'not_weighed' | null,
   voided: boolean,
   secondLife: boolean,
@@ -24,16 +23,22 @@ export type EncodedBatch = readonly [
   dryGrams: number | null,
   dryAssumed: boolean,
   bedAreaCm2: number | null,
+  contaminatedByWindowEnd: number,
+  contaminatedAtAnyTime: number,
+  lostClean: number,
+  lastInspectedOn: string | null,
+  freshGramsByYieldDay: number,
+  freshGrams: number,
+  weighings: number,
+  anyTrimmed: boolean,
+  anyAsPicked: boolean,
+  anyShared: boolean,
+  runIds: readonly string[],
+  runMissing: boolean,
 ];
 
-/** Nothing recorded is 0 of whatever is counted. */
-export function decodeBatchRow(row: EncodedBatch, events: BatchEvents): BatchFacts {
+export function decodeBatchRow(row: EncodedBatch): BatchFacts {
   const [id, siteId, speciesId, containerKind, methodId, mixedMethod, materialId, mixedMaterial] = row;
-  const found = events.found.get(id);
-  const lookedOn = events.looked.get(id)?.[1] ?? null;
-  const weighed = events.weighed.get(id);
-  const treated = events.treated.get(id);
-  const freshGramsByYieldDay = weighed?.[1] ?? 0;
   return {
     id,
     siteId,
@@ -46,7 +51,7 @@ export function decodeBatchRow(row: EncodedBatch, events: BatchEvents): BatchFac
     unitCount: row[8],
     inoculatedOn: row[9],
     closedOn: row[10],
-    closedAsLost: row[11] ?? false,
+    closedAsLost: row[11],
     noHarvest: row[12],
     voided: row[13],
     secondLife: row[14],
@@ -55,22 +60,17 @@ export function decodeBatchRow(row: EncodedBatch, events: BatchEvents): BatchFac
     dryGrams: row[17],
     dryAssumed: row[18],
     bedAreaCm2: row[19],
-    contaminatedByWindowEnd: found?.[1] ?? 0,
-    contaminatedAtAnyTime: found?.[2] ?? 0,
-    lostClean: events.lost.get(id)?.[1] ?? 0,
-    lastInspectedOn: later(found?.[3] ?? null, lookedOn),
-    freshGramsByYieldDay,
-    freshGramsLater: (weighed?.[2] ?? 0) - freshGramsByYieldDay,
-    weighings: weighed?.[3] ?? 0,
-    anyTrimmed: weighed?.[4] ?? false,
-    anyAsPicked: weighed?.[5] ?? false,
-    anyShared: weighed?.[6] ?? false,
-    runIds: treated?.[1] ? treated[1].split(' ') : [],
-    runMissing: treated?.[2] ?? false,
+    contaminatedByWindowEnd: row[20],
+    contaminatedAtAnyTime: row[21],
+    lostClean: row[22],
+    lastInspectedOn: row[23],
+    freshGramsByYieldDay: row[24],
+    freshGramsLater: row[25] - row[24],
+    weighings: row[26],
+    anyTrimmed: row[27],
+    anyAsPicked: row[28],
+    anyShared: row[29],
+    runIds: row[30],
+    runMissing: row[31],
   };
-}
-
-function later(a: string | null, b: string | null): string | null {
-  if (a === null || b === null) return a ?? b;
-  return a > b ? a : b;
 }

@@ -1,7 +1,6 @@
-import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { type BatchEvents, type EventLists, eventsOf } from './batch-events';
-import type { BatchRowsBounds } from './read-batch-rows';
+import type { BatchRowsBounds } from './plain-batch-rows';
 
 /** From so many batches on, reading the tables through is faster than looking up each batch. */
 const manyBatches = 5000;
