@@ -50,6 +50,7 @@ function heldMinutes(judgement: Exclude<RunJudgement, { kind: 'none' }>): number
   }
 }
 
-function leastMinutes(window: TreatmentWindow): number {
+/** The least time in the window, minutes. */
+export function leastMinutes(window: TreatmentWindow): number {
   return window.kind === 'ferment' ? window.minDays * minutesPerDay : window.minMinutes;
 }

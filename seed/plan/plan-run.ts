@@ -11,6 +11,12 @@ type Where = {
   readonly key: string;
 };
 
+/** Rainwater in a tank: coldest late in January at 5 degrees Celsius, warmest late in July at 21. */
+function waterCelsius(date: string): number {
+  const day = (Date.parse(date) - Date.parse(`${date.slice(0, 4)}-01-25`)) / 86_400_000;
+  return Math.round(10 * (13 - 8 * Math.cos((2 * Math.PI * day) / 365))) / 10;
+}
+
 /** One treatment run with its readings. The site with the short bath takes the load off early, every time. */
 export function planRun(random: SeededRandom, where: Where): PlannedRun {
   const short = where.siteCode === truths.shortBath.site && where.method === 'hot_water_bath';
@@ -21,6 +27,7 @@ export function planRun(random: SeededRandom, where: Where): PlannedRun {
     readings,
     logit,
   });
+  const water = waterCelsius(where.date);
   switch (where.method) {
     case 'hot_water_bath':
     case 'steam': {
@@ -38,7 +45,7 @@ export function planRun(random: SeededRandom, where: Where): PlannedRun {
         minutes,
         celsius:
           Math.round(
-            10 * (minutes >= warmUp ? top + random.normal() : 20 + ((top - 20) * minutes) / warmUp),
+            10 * (minutes >= warmUp ? top + random.normal() : water + ((top - water) * minutes) / warmUp),
           ) / 10,
         ph: null,
       }));
@@ -48,8 +55,8 @@ export function planRun(random: SeededRandom, where: Where): PlannedRun {
       const hours = between(random, 7, 11);
       const ph = Math.round(100 * (12.4 + 0.05 * random.normal())) / 100;
       return made(hours * 60, [
-        { minutes: 10, celsius: 17, ph },
-        { minutes: hours * 60 - 10, celsius: 18, ph: Math.round(100 * (ph - 0.05)) / 100 },
+        { minutes: 10, celsius: water, ph },
+        { minutes: hours * 60 - 10, celsius: water + 1, ph: Math.round(100 * (ph - 0.05)) / 100 },
       ]);
     }
     case 'cold_ferment': {

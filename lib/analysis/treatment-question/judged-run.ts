@@ -1,7 +1,7 @@
 import { judgeRun, type RunReading } from '@/lib/growing/judge-run';
 import type { TreatmentWindow } from '@/lib/growing/treatment-window';
 import type { ReadingPlace } from '@/lib/growing/vocabulary';
-import { type RunStanding, windowMargin } from '@/lib/growing/window-margin';
+import { leastMinutes, type RunStanding, windowMargin } from '@/lib/growing/window-margin';
 
 /** An ended run held against its window. */
 export type JudgedRun = {
@@ -33,8 +33,8 @@ export type EncodedRun = readonly [
   readings: readonly EncodedReading[] | null,
 ];
 
-/** A reading this long after the start no longer says how the run began. Our choice. */
-const stillTheStart = 60 * 60_000;
+/** A reading later than this part of the least time no longer says how the run began. Our choice. */
+const stillTheStart = 0.25;
 
 /** A run as judged, or undefined for one that still runs or has nothing to check. */
 export function judgedRun(
@@ -51,14 +51,13 @@ export function judgedRun(
     loadCelsiusAtSpawning,
   };
   const margin = windowMargin(judgeRun(times, readings, window, now), window);
-  if (margin === undefined) return undefined;
-  return { id, code, siteId, methodId, startedOn, ...margin, startCelsius: startOf(readings, startedAt) };
+  if (margin === undefined || window === null) return undefined;
+  const startCelsius = startOf(readings, startedAt + stillTheStart * leastMinutes(window) * 60_000);
+  return { id, code, siteId, methodId, startedOn, ...margin, startCelsius };
 }
 
-function startOf(readings: readonly RunReading[], startedAt: number): number | null {
-  const early = readings.filter(
-    ({ at, celsius }) => celsius !== null && at.getTime() - startedAt <= stillTheStart,
-  );
+function startOf(readings: readonly RunReading[], until: number): number | null {
+  const early = readings.filter(({ at, celsius }) => celsius !== null && at.getTime() <= until);
   const first = early.find(({ place }) => place === 'water') ?? early[0];
   return first?.celsius ?? null;
 }

