@@ -36,6 +36,7 @@ import { labelRows } from './label-rows';
 import { lotRows } from './lot-rows';
 import { command } from './operation-rows';
 import { photoRows } from './photo-rows';
+import { programmeRows } from './programme-rows';
 import { settingRows } from './setting-rows';
 import { arrange, revisionOf, type World } from './world';
 
@@ -105,6 +106,7 @@ export const commandRows = [
   ...lotRows,
   ...settingRows,
   ...conditionRows,
+  ...programmeRows,
   command('records/batch/start-batch.command', 'yy---', startBatchInput, startBatch, (w) => ({
     ...twentyBags(w.people, w.stock),
     id: newId(),

@@ -24,6 +24,8 @@ export async function stillInUse(db: ScopedDb, kind: VoidableKind, id: string): 
     }
     case 'condition-place':
       return db.placement.count({ where: { placeId: id, ...live, batch: live } });
+    case 'participant':
+      return db.trainingAttendance.count({ where: { participantId: id, ...live, training: live } });
     case 'site':
       return db.batch.count({ where: { siteId: id, ...live } });
     default:

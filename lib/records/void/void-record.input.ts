@@ -26,6 +26,10 @@ export const voidableKinds = [
   'condition-import',
   'condition-reading',
   'placement',
+  'participant',
+  'training',
+  'sale',
+  'practice',
   'site',
 ] as const;
 export type VoidableKind = (typeof voidableKinds)[number];

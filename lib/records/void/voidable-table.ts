@@ -121,6 +121,26 @@ export function voidableTable(db: ScopedDb, kind: VoidableKind): Table {
         find: (id) => db.placement.findFirst({ where: { id }, select }),
         mark: (where, data) => db.placement.updateMany({ where, data }),
       };
+    case 'participant':
+      return {
+        find: (id) => db.participant.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.participant.updateMany({ where, data }),
+      };
+    case 'training':
+      return {
+        find: (id) => db.training.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.training.updateMany({ where, data }),
+      };
+    case 'sale':
+      return {
+        find: (id) => db.sale.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.sale.updateMany({ where, data }),
+      };
+    case 'practice':
+      return {
+        find: (id) => db.adoptedPractice.findFirst({ where: { id }, select }),
+        mark: (where, data) => db.adoptedPractice.updateMany({ where, data }),
+      };
     case 'site':
       return {
         find: (id) => db.site.findFirst({ where: { id }, select }),
