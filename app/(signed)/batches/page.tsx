@@ -9,6 +9,7 @@ import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { BatchFilterForm } from '@/lib/ui/batches/batch-filter-form';
 import { BatchTable } from '@/lib/ui/batches/batch-table';
+import { SaveRows } from '@/lib/ui/export/save-rows';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
@@ -47,6 +48,7 @@ export default async function BatchesPage({ searchParams }: PageProps<'/batches'
       ) : (
         <BatchTable batches={list.batches} language={actor.language} unit={actor.massUnit} />
       )}
+      <SaveRows tables={['batches', 'findings', 'looks', 'losses', 'checks']} address={address} />
       <Pager
         newer={list.newer === undefined ? undefined : page({ before: list.newer })}
         older={list.older === undefined ? undefined : page({ after: list.older })}

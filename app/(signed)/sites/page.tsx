@@ -3,6 +3,7 @@ import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { listSites } from '@/lib/records/site/list-sites.query';
+import { SaveRows } from '@/lib/ui/export/save-rows';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
@@ -40,6 +41,7 @@ export default async function SitesPage() {
           ]}
         />
       )}
+      <SaveRows tables={['sites']} address={{}} />
     </>
   );
 }

@@ -6,6 +6,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { lotFilterInput } from '@/lib/records/fields/lot-filter.input';
 import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listSpawnLots } from '@/lib/records/spawn-lot/list-spawn-lots.query';
+import { SaveRows } from '@/lib/ui/export/save-rows';
 import { FilterForm } from '@/lib/ui/form/filter-form';
 import { namedOptions } from '@/lib/ui/form/named-options';
 import { formatDate } from '@/lib/ui/format/date-text';
@@ -80,6 +81,7 @@ export default async function SpawnLotsPage({ searchParams }: PageProps<'/spawn-
           ]}
         />
       )}
+      <SaveRows tables={['spawn-lots']} address={address} />
       <Pager
         older={
           next === undefined ? undefined : (addressWith('/spawn-lots', address, { after: next }) as Route)

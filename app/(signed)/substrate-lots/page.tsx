@@ -7,6 +7,7 @@ import { formatMass } from '@/lib/growing/format-quantity';
 import { lotFilterInput } from '@/lib/records/fields/lot-filter.input';
 import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listSubstrateLots } from '@/lib/records/substrate-lot/list-substrate-lots.query';
+import { SaveRows } from '@/lib/ui/export/save-rows';
 import { FilterForm } from '@/lib/ui/form/filter-form';
 import { namedOptions } from '@/lib/ui/form/named-options';
 import { formatDate } from '@/lib/ui/format/date-text';
@@ -82,6 +83,7 @@ export default async function SubstrateLotsPage({ searchParams }: PageProps<'/su
           ]}
         />
       )}
+      <SaveRows tables={['substrate-lots']} address={address} />
       <Pager
         older={
           next === undefined ? undefined : (addressWith('/substrate-lots', address, { after: next }) as Route)

@@ -7,6 +7,7 @@ import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { listTreatments } from '@/lib/records/treatment/list-treatments.query';
 import { treatmentFilterInput } from '@/lib/records/treatment/treatment-filter.input';
+import { SaveRows } from '@/lib/ui/export/save-rows';
 import { FilterForm } from '@/lib/ui/form/filter-form';
 import { namedOptions } from '@/lib/ui/form/named-options';
 import { formatInstant } from '@/lib/ui/format/instant-text';
@@ -96,6 +97,7 @@ export default async function TreatmentsPage({ searchParams }: PageProps<'/treat
           ]}
         />
       )}
+      <SaveRows tables={['treatments', 'treatment-readings']} address={address} />
       <Pager
         older={
           next === undefined ? undefined : (addressWith('/treatments', address, { after: next }) as Route)

@@ -6,6 +6,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { listWeighings } from '@/lib/records/weighing/list-weighings.query';
 import { weighingFilterInput } from '@/lib/records/weighing/weighing-filter.input';
+import { SaveRows } from '@/lib/ui/export/save-rows';
 import { FilterForm } from '@/lib/ui/form/filter-form';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
@@ -83,6 +84,7 @@ export default async function WeighingsPage({ searchParams }: PageProps<'/weighi
           ]}
         />
       )}
+      <SaveRows tables={['weighings', 'harvests']} address={address} />
       <Pager
         older={
           next === undefined ? undefined : (addressWith('/weighings', address, { after: next }) as Route)

@@ -5,6 +5,7 @@ import comparison from './en/comparison.json';
 import conditions from './en/conditions.json';
 import entry from './en/entry.json';
 import errors from './en/errors.json';
+import exported from './en/export.json';
 import failure from './en/failure.json';
 import figures from './en/figures.json';
 import findings from './en/findings.json';
@@ -12,6 +13,7 @@ import help from './en/help.json';
 import history from './en/history.json';
 import insight from './en/insight.json';
 import labels from './en/labels.json';
+import links from './en/links.json';
 import lots from './en/lots.json';
 import offline from './en/offline.json';
 import people from './en/people.json';
@@ -21,14 +23,18 @@ import quick from './en/quick.json';
 import report from './en/report.json';
 import settings from './en/settings.json';
 import sites from './en/sites.json';
+import stories from './en/stories.json';
 import sums from './en/sums.json';
 import today from './en/today.json';
 import treatments from './en/treatments.json';
 import vocabulary from './en/vocabulary.json';
+import watch from './en/watch.json';
 import weighings from './en/weighings.json';
 
 /** Every English text, one area a file. A new area needs one line here and one in `es.ts`. */
 export const en = {
+  stories,
+  links,
   access,
   batches,
   common,
@@ -36,6 +42,7 @@ export const en = {
   conditions,
   entry,
   errors,
+  export: exported,
   failure,
   figures,
   findings,
@@ -56,6 +63,7 @@ export const en = {
   today,
   treatments,
   vocabulary,
+  watch,
   weighings,
 };
 

@@ -6,6 +6,7 @@ import comparison from './es/comparison.json';
 import conditions from './es/conditions.json';
 import entry from './es/entry.json';
 import errors from './es/errors.json';
+import exported from './es/export.json';
 import failure from './es/failure.json';
 import figures from './es/figures.json';
 import findings from './es/findings.json';
@@ -13,6 +14,7 @@ import help from './es/help.json';
 import history from './es/history.json';
 import insight from './es/insight.json';
 import labels from './es/labels.json';
+import links from './es/links.json';
 import lots from './es/lots.json';
 import offline from './es/offline.json';
 import people from './es/people.json';
@@ -22,14 +24,18 @@ import quick from './es/quick.json';
 import report from './es/report.json';
 import settings from './es/settings.json';
 import sites from './es/sites.json';
+import stories from './es/stories.json';
 import sums from './es/sums.json';
 import today from './es/today.json';
 import treatments from './es/treatments.json';
 import vocabulary from './es/vocabulary.json';
+import watch from './es/watch.json';
 import weighings from './es/weighings.json';
 
 /** Every Spanish text; the type makes a missing one an error of the compiler. */
 export const es: Messages = {
+  stories,
+  links,
   access,
   batches,
   common,
@@ -37,6 +43,7 @@ export const es: Messages = {
   conditions,
   entry,
   errors,
+  export: exported,
   failure,
   figures,
   findings,
@@ -57,5 +64,6 @@ export const es: Messages = {
   today,
   treatments,
   vocabulary,
+  watch,
   weighings,
 };

@@ -4,6 +4,7 @@ import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { ConditionCharts } from '@/lib/ui/conditions/condition-charts';
 import { PlaceTables } from '@/lib/ui/conditions/place-tables';
+import { SaveRows } from '@/lib/ui/export/save-rows';
 import { formatNumber } from '@/lib/ui/format/number-text';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { Heading } from '@/lib/ui/page/heading';
@@ -52,6 +53,7 @@ export default async function PlacePage({ params, searchParams }: PageProps<'/si
           ))}
         </ul>
       )}
+      <SaveRows tables={['conditions']} address={{ place: place.id }} />
       <PlaceTables place={place} path={path} temperatureUnit={actor.temperatureUnit} />
       <p>
         <Link href={`/sites/${place.site.id}`}>{place.site.name}</Link>
