@@ -26,6 +26,11 @@ export type FigureMethodCode =
   | 'binomial-mixed'
   /** Linear mixed model of biological efficiency, total losses being 0. */
   | 'linear-mixed'
+  /** One percentage for each treatment run; arms of a trial compared within sites by a linear model. */
+  | 'run-values'
+  /** Shares of the variances of a mixed model of contamination, or of the logarithm of the yield. */
+  | 'contamination-shares'
+  | 'yield-shares'
   /** Plain counting or adding up; nothing is inferred. */
   | 'sum';
 

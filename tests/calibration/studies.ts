@@ -11,6 +11,7 @@ import { planningCalibration } from './planning-calibration';
 import { poolingCalibration } from './pooling-calibration';
 import { differenceCoverage, proportionCoverage } from './proportion-calibration';
 import { ratioCalibration } from './ratio-calibration';
+import { shareCalibration } from './share-calibration';
 import { stratifiedCoverage, stratifiedLevels } from './stratified-calibration';
 
 /** A part of the calibration; `run` gives its tables. `scaled` is the number of data sets asked for, or fewer. */
@@ -66,6 +67,14 @@ export const studies: readonly Study[] = [
     name: 'lots',
     run: async (scaled) =>
       levelTable('Spawn lots of simulated networks of 14 sites', await lotCalibration(scaled(200))),
+  },
+  {
+    name: 'shares',
+    run: async (scaled) =>
+      levelTable(
+        'Shares of site, lot and run in what batches differ by',
+        await shareCalibration(scaled(200)),
+      ),
   },
   {
     name: 'alarms',

@@ -89,9 +89,14 @@ const labelOf: Readonly<Record<RandomTermName, (batch: ModelBatch) => string>> =
   batch: ({ id }) => id,
 };
 
+/** The level of a term that each batch has. */
+export function termLabels(batches: readonly ModelBatch[], name: RandomTermName): string[] {
+  return batches.map(labelOf[name]);
+}
+
 /** Random intercepts that the data can tell apart: at least two levels, and fewer than batches unless it is the batch. */
 export function randomTerms(batches: readonly ModelBatch[], names: readonly RandomTermName[]): RandomTerm[] {
-  const terms = names.map((name) => ({ name, values: batches.map(labelOf[name]) }));
+  const terms = names.map((name) => ({ name, values: termLabels(batches, name) }));
   const seen: string[][] = [];
   return terms.filter(({ name, values }) => {
     const levels = new Set(values).size;

@@ -1,0 +1,85 @@
+import type {
+  LossesAnswer,
+  LossSource,
+  SourceShare,
+  VariationPart,
+} from '@/lib/analysis/loss-question/losses-answer';
+import type { InsightWords } from './insight-words';
+
+type Told = Extract<SourceShare, { kind: 'share' }>;
+
+const isTold = (source: SourceShare): source is Told => source.kind === 'share' && source.told;
+
+/** What can be told first: each source that matters, largest share first, then what cannot be told, then what is left. */
+export function lossesSentences({ contamination }: LossesAnswer, words: InsightWords): string[] {
+  const { t, number } = words;
+  if (contamination.kind === 'cannot') return [t(`losses.cannot.${contamination.reason}`)];
+  const sources = contamination.sources.filter(({ source }) => source !== 'rest');
+  const told = sources.filter(isTold).sort((a, b) => b.percent.estimate - a.percent.estimate);
+  const rest = contamination.sources.find(
+    (source): source is Told => source.source === 'rest' && isTold(source),
+  );
+  const untold = sources.filter((source) => !isTold(source)).map(({ source }) => source);
+  const { list, either } = joined(words);
+  return [
+    told.length === 0
+      ? t('losses.noneTold')
+      : t('losses.told', {
+          parts: list(
+            told.map(({ source, percent }) =>
+              t('losses.part', {
+                source: t(`losses.source.${source}`),
+                percent: number(percent.estimate),
+                low: number(percent.low),
+                high: number(percent.high),
+              }),
+            ),
+          ),
+        }),
+    untold.length === 0
+      ? ''
+      : t('losses.untold', { sources: either(untold.map((source) => t(`losses.source.${source}`))) }),
+    rest === undefined ? '' : t('losses.restTold', { percent: number(rest.percent.estimate) }),
+  ].filter((sentence) => sentence !== '');
+}
+
+/** The same of the yield, in one sentence. */
+export function yieldSentence(part: VariationPart, words: InsightWords): string {
+  const { t, number } = words;
+  if (part.kind === 'cannot') return t('losses.yieldCannot');
+  const told = part.sources
+    .filter(isTold)
+    .filter(({ source }) => source !== 'rest')
+    .sort((a, b) => b.percent.estimate - a.percent.estimate);
+  const rest = part.sources.find(({ source }) => source === 'rest');
+  const left = rest?.kind === 'share' ? number(rest.percent.estimate) : '–';
+  if (told.length === 0) return t('losses.yieldNone', { rest: left });
+  const parts = told.map(({ source, percent }) =>
+    t('losses.part', {
+      source: t(`losses.source.${source}`),
+      percent: number(percent.estimate),
+      low: number(percent.low),
+      high: number(percent.high),
+    }),
+  );
+  return t('losses.yieldTold', { parts: joined(words).list(parts), rest: left });
+}
+
+/** Sources of which a first step is worth telling: those that matter, or all while none can be told. */
+export function sourcesToActOn({ contamination }: LossesAnswer): LossSource[] {
+  if (contamination.kind === 'cannot') return [];
+  const told = contamination.sources
+    .filter(isTold)
+    .sort((a, b) => b.percent.estimate - a.percent.estimate)
+    .map(({ source }) => source);
+  return told.length === 0 ? contamination.sources.map(({ source }) => source) : told;
+}
+
+function joined({ language }: InsightWords) {
+  const and = new Intl.ListFormat(language, { type: 'conjunction' });
+  const or = new Intl.ListFormat(language, { type: 'disjunction' });
+  return {
+    list: (parts: readonly string[]) => and.format(parts),
+    either: (parts: readonly string[]) => or.format(parts),
+  };
+}
