@@ -1,4 +1,5 @@
 import type { Route } from 'next';
+import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -19,6 +20,7 @@ export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
   const chosen = typeof site === 'string' && due.some(({ siteId }) => siteId === site) ? site : undefined;
   const lines = chosen === undefined ? due : due.filter(({ siteId }) => siteId === chosen);
   const t = await getTranslations('today');
+  const watch = await getTranslations('watch.records');
   const locale = await getLocale();
   return (
     <>
@@ -52,6 +54,9 @@ export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
         <ButtonLink href="/treatments/new" plain>
           {t('startTreatment')}
         </ButtonLink>
+      </p>
+      <p>
+        <Link href="/questions/records">{watch('ownLink')}</Link>
       </p>
     </>
   );

@@ -22,6 +22,7 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
   if (!found) return <NotThere />;
   const { site, places } = found;
   const t = await getTranslations('sites');
+  const watch = await getTranslations('watch.records');
   const words = await getTranslations('vocabulary');
   const common = await getTranslations('common');
   const locale = await getLocale();
@@ -45,6 +46,9 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
       />
       <p>
         <Link href={`/batches?site=${site.id}` as Route}>{t('seeBatches')}</Link>
+      </p>
+      <p>
+        <Link href={`/questions/records?site=${site.id}#site-${site.id}`}>{watch('siteLink')}</Link>
       </p>
       {site.voided === null ? <SitePlaces siteId={site.id} timeZone={site.timeZone} places={places} /> : null}
       {actor.role === 'coordinator' ? (

@@ -1,0 +1,68 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
+import { compareOne } from '../comparison/compare';
+import { type ComparisonChoices, readComparisonChoices } from '../comparison/comparison-choices';
+import { together } from '../comparison/comparison-filter.input';
+import { type JudgedBatch, judgeBatches } from '../comparison/judged-batch';
+import { readBatchRows } from '../comparison/read-batch-rows';
+import type { ShownFigure } from '../shown-figure';
+import { batchFaults } from './batch-faults';
+import { type LeftOutEffect, leftOutEffect } from './left-out-effect';
+import { readBatchNotes } from './read-batch-notes';
+import { readLateEntries, readWeighingFaults } from './read-entry-faults';
+import { readRuns } from './read-runs';
+import { inOrder, type RecordFault } from './record-fault';
+import { runFaults } from './run-faults';
+
+export type RecordFaults = {
+  readonly choices: ComparisonChoices;
+  readonly period: { readonly from: string; readonly to: string };
+  readonly faults: readonly RecordFault[];
+  /** One for each kind of container of which something is due, with the rate that is shown of it. */
+  readonly effects: readonly (LeftOutEffect & { readonly figure: ShownFigure })[];
+  /** The kind of container most used. */
+  readonly mainContainer: ContainerKind;
+};
+
+/**
+ * Which records are missing or hard to believe at the actor's sites, of batches inoculated in the two years that the
+ * comparison opens on, and what that does to the figures; undefined while there is no batch.
+ */
+export async function readRecordFaults(context: ReadContext, now: Date): Promise<RecordFaults | undefined> {
+  const choices = await readComparisonChoices(context, now);
+  const { defaults } = choices;
+  if (defaults === undefined) return undefined;
+  // Harvests are weighed after the last batch was inoculated.
+  const lastDay = [...choices.today.values()].sort().at(-1) ?? defaults.to;
+  const period = { from: defaults.from, to: lastDay > defaults.to ? lastDay : defaults.to };
+  const judged = judgeBatches(await readBatchRows(context, period), choices.today);
+  const notes = await readBatchNotes(context, period, choices.today);
+  const runs = await readRuns(context, period, now);
+  const faults = [
+    ...judged.flatMap((batch) => {
+      const own = notes.get(batch.facts.id);
+      return own === undefined ? [] : batchFaults(batch, own);
+    }),
+    ...runs.flatMap(runFaults),
+    ...(await readWeighingFaults(context, period)),
+    ...(await readLateEntries(context, period)),
+  ];
+  return {
+    choices,
+    period,
+    faults: inOrder(faults),
+    effects: containerKinds.flatMap((container) => effectOn(container, judged)),
+    mainContainer: defaults.container,
+  };
+
+  function effectOn(container: ContainerKind, all: readonly JudgedBatch[]) {
+    const effect = leftOutEffect(container, all);
+    if (effect.due + effect.yieldDue === 0) return [];
+    const filter = { ...period, container, species: together, material: together, method: undefined };
+    // The batches of one site are held together by their runs, those of several by their sites.
+    const site = choices.sites.length === 1 ? choices.sites[0]?.id : undefined;
+    const own = all.filter(({ facts }) => facts.containerKind === container);
+    return [{ ...effect, figure: compareOne(own, { ...filter, site }, now.toISOString()).contamination }];
+  }
+}

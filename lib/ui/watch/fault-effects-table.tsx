@@ -1,0 +1,62 @@
+import { getLocale, getTranslations } from 'next-intl/server';
+import type { RecordFaults } from '@/lib/analysis/record-question/read-record-faults';
+import { formatInterval } from '../format/interval-text';
+import { FigureLink } from '../insight/figure-link';
+import type { InsightWords } from '../insight/insight-words';
+import { DataTable } from '../table/data-table';
+
+type Props = { readonly effects: RecordFaults['effects']; readonly words: InsightWords };
+
+/** What missing records do to the contamination rate and the yield, one kind of container a row. */
+export async function FaultEffectsTable({ effects, words }: Props) {
+  const t = await getTranslations('watch.records');
+  const kinds = await getTranslations('vocabulary.containerKind');
+  const locale = await getLocale();
+  const share = (count: number, of: number) =>
+    of === 0
+      ? '–'
+      : t('ofDue', {
+          count: words.number(count),
+          of: words.number(of),
+          share: words.number((100 * count) / of),
+        });
+  return (
+    <>
+      <DataTable
+        caption={t('table')}
+        rows={effects}
+        rowKey={({ container }) => container}
+        columns={[
+          { key: 'container', header: t('columns.container'), cell: ({ container }) => kinds(container) },
+          {
+            key: 'uninspected',
+            header: t('columns.uninspected'),
+            numeric: true,
+            cell: ({ uninspected, due }) => share(uninspected, due),
+          },
+          {
+            key: 'figure',
+            header: t('columns.figure'),
+            unit: '%',
+            numeric: true,
+            cell: ({ figure }) => <FigureLink figure={figure} words={words} />,
+          },
+          {
+            key: 'bounds',
+            header: t('columns.bounds'),
+            unit: '%',
+            numeric: true,
+            cell: ({ rate }) => (rate === null ? '–' : formatInterval(rate.low, rate.high, locale)),
+          },
+          {
+            key: 'yieldLeftOut',
+            header: t('columns.yieldLeftOut'),
+            numeric: true,
+            cell: ({ yieldLeftOut, yieldDue }) => share(yieldLeftOut, yieldDue),
+          },
+        ]}
+      />
+      <p className="quiet">{t('boundsNote')}</p>
+    </>
+  );
+}

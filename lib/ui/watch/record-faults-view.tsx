@@ -1,0 +1,73 @@
+import { getLocale, getTranslations } from 'next-intl/server';
+import type { RecordFaults } from '@/lib/analysis/record-question/read-record-faults';
+import type { FaultEffect, FaultKind } from '@/lib/analysis/record-question/record-fault';
+import { formatDate } from '../format/date-text';
+import type { InsightWords } from '../insight/insight-words';
+import { FaultEffectsTable } from './fault-effects-table';
+import { SiteFaults } from './site-faults';
+
+type Props = {
+  readonly found: RecordFaults;
+  readonly kinds: Readonly<Record<FaultKind, FaultEffect>>;
+  readonly implausible: (kind: FaultKind) => boolean;
+  /** A site to show open. */
+  readonly site: string | undefined;
+  readonly words: InsightWords;
+};
+
+/** What is missing or hard to believe: how much, what it does to the figures, and site by site where to mend it. */
+export async function RecordFaultsView({ found, kinds, implausible, site, words }: Props) {
+  const t = await getTranslations('watch.records');
+  const locale = await getLocale();
+  const { faults, effects, period, choices, mainContainer } = found;
+  const dates = { from: formatDate(period.from, locale), to: formatDate(period.to, locale) };
+  const doubted = faults.filter(({ kind }) => implausible(kind)).length;
+  const sites = choices.sites.filter(({ id }) => faults.some(({ siteId }) => siteId === id));
+  const counts = { count: faults.length - doubted, implausible: doubted, sites: sites.length };
+  const main = effects.find(({ container }) => container === mainContainer);
+  const { number, units } = words;
+  const sentence =
+    faults.length === 0
+      ? t('none', dates)
+      : counts.count === 0
+        ? t('answerImplausible', counts)
+        : t('answer', counts);
+  const effect =
+    main?.rate == null
+      ? undefined
+      : main.uninspected === 0
+        ? t('noEffect', { units })
+        : t('effect', {
+            ...{ uninspected: number(main.uninspected), due: number(main.due), units },
+            share: number((100 * main.uninspected) / main.due),
+            ...{
+              rate: number(main.rate.counted, 1),
+              low: number(main.rate.low, 1),
+              high: number(main.rate.high, 1),
+            },
+          });
+  return (
+    <>
+      <p className="answer-sentence">{sentence}</p>
+      {effect === undefined ? null : <p className="lead">{effect}</p>}
+      {faults.length === 0 ? null : <p>{t('next')}</p>}
+      <FaultEffectsTable effects={effects} words={words} />
+      {sites.length === 0 ? null : (
+        <>
+          <h2>{t('perSite')}</h2>
+          <p className="quiet">{t('scope', dates)}</p>
+          {sites.map(({ id, name }) => (
+            <SiteFaults
+              key={id}
+              site={name}
+              siteId={id}
+              faults={faults.filter(({ siteId }) => siteId === id)}
+              kinds={kinds}
+              open={sites.length === 1 || id === site}
+            />
+          ))}
+        </>
+      )}
+    </>
+  );
+}
