@@ -7,13 +7,12 @@ import {
   type FigureParts,
   type FigureUnit,
   fewestClusters,
-  type LeftOutReason,
   type ShownFigure,
   shownLevel,
 } from '../shown-figure';
 import { shownInterval } from '../shown-interval';
-import type { FigureAsk } from './contamination-figure';
-import { clusterLabel, commonMarks, leftOutOf, sizeOf } from './figure-ground';
+import type { FigureAbout, FigureAsk } from './contamination-figure';
+import { commonMarks, type FigureGround, groundOf, type MarkedCounts } from './figure-ground';
 import type { JudgedBatch } from './judged-batch';
 
 const ratioSource =
@@ -32,65 +31,75 @@ export function scaleOf(container: ContainerKind): Scale {
   return { unit: 'percent', parts: 'grams', factor: 100 };
 }
 
-function yieldMarks(counted: readonly JudgedBatch[], ask: FigureAsk): FigureMark[] {
-  const marks = commonMarks(counted, ask.pooled);
-  const trimmed = counted.some(({ facts }) => facts.anyTrimmed);
-  const asPicked = counted.some(({ facts }) => facts.anyAsPicked);
-  if (trimmed && asPicked) marks.push('mixed-trim');
-  else if (trimmed) marks.push('trimmed');
-  else if (asPicked) marks.push('as-picked');
-  if (counted.some(({ facts }) => facts.dryAssumed)) marks.push('assumed-moisture');
-  if (counted.some(({ facts }) => facts.anyShared)) marks.push('shared-weighing');
+function yieldMarks(marked: MarkedCounts, pooled: FigureAbout['pooled']): FigureMark[] {
+  const marks = commonMarks(marked, pooled);
+  if (marked.trimmed > 0 && marked.asPicked > 0) marks.push('mixed-trim');
+  else if (marked.trimmed > 0) marks.push('trimmed');
+  else if (marked.asPicked > 0) marks.push('as-picked');
+  if (marked.dryAssumed > 0) marks.push('assumed-moisture');
+  if (marked.shared > 0) marks.push('shared-weighing');
   return marks;
 }
 
 const lifeScale: Scale = { unit: 'percent', parts: 'grams', factor: 100 };
+
+export type YieldWhich = 'all' | 'cropped' | 'log-life';
 
 /**
  * Sum of fresh mass over sum of dry mass (or area, or log-days) of the batches old enough to be judged. A total loss
  * is in it with 0; `which: 'cropped'` is the same over batches that gave something. `which: 'log-life'` is biological
  * efficiency over the whole life of finished logs, in percent of their dry mass: those still cropping are left out.
  */
-export function yieldFigure(
-  ask: FigureAsk,
+export function yieldFigure(ask: FigureAsk, container: ContainerKind, which: YieldWhich): ShownFigure {
+  const classOf = (batch: JudgedBatch) => (which === 'log-life' ? batch.logLife : batch.yield);
+  const ground = groundOf(
+    ask.batches,
+    ask.clusterBy,
+    (batch) => {
+      const counts = classOf(batch);
+      if (counts?.kind !== 'counted' || (which === 'cropped' && !counts.cropped)) return undefined;
+      return { numerator: counts.freshGrams, denominator: counts.over };
+    },
+    (batch) => {
+      const counts = classOf(batch);
+      if (counts?.kind === 'left-out') return counts.reason;
+      return which === 'cropped' && counts?.cropped === false ? 'did-not-crop' : undefined;
+    },
+  );
+  return ratioFigure(ground, ask, container, which);
+}
+
+/** The ratio that a ground gives, with its interval. */
+export function ratioFigure(
+  ground: FigureGround,
+  ask: FigureAbout,
   container: ContainerKind,
-  which: 'all' | 'cropped' | 'log-life',
+  which: YieldWhich,
 ): ShownFigure {
   const scale = which === 'log-life' ? lifeScale : scaleOf(container);
-  const classOf = (batch: JudgedBatch) => (which === 'log-life' ? batch.logLife : batch.yield);
-  const judged = ask.batches.flatMap((batch) => {
-    const counts = classOf(batch);
-    return counts?.kind === 'counted' ? [{ batch, counts }] : [];
-  });
-  const counted = which === 'cropped' ? judged.filter(({ counts }) => counts.cropped) : judged;
-  const reasonOf = (batch: JudgedBatch): LeftOutReason | undefined => {
-    const counts = classOf(batch);
-    if (counts?.kind === 'left-out') return counts.reason;
-    return which === 'cropped' && counts?.cropped === false ? 'did-not-crop' : undefined;
-  };
-  const numerator = counted.map(({ counts }) => counts.freshGrams);
-  const denominator = counted.map(({ counts }) => counts.over);
+  const { size, clusters } = ground;
+  const numerator = clusters.map((one) => one.numerator);
+  const denominator = clusters.map((one) => one.denominator);
   const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
   const method: FigureMethod = { code: 'ratio-of-sums', source: ratioSource, clusteredBy: ask.clusterBy };
-  const own = counted.map(({ batch }) => batch);
   const about: FigureHistory = {
     unit: scale.unit,
-    n: sizeOf(own),
+    n: size,
     parts: { numerator: sum(numerator), denominator: sum(denominator), unit: scale.parts },
     method,
-    marks: yieldMarks(own, ask),
-    leftOut: leftOutOf(ask.batches, reasonOf),
+    marks: yieldMarks(ground.marked, ask.pooled),
+    leftOut: ground.leftOut,
     asOf: ask.asOf,
     rowsQuery: ask.rowsQuery,
   };
-  if (counted.length === 0) {
+  if (size.batches === 0) {
     const { parts: _parts, ...rest } = about;
-    return { ...rest, kind: 'cannot', reason: ask.batches.length === 0 ? 'no-batches' : 'all-left-out' };
+    return { ...rest, kind: 'cannot', reason: ground.asked === 0 ? 'no-batches' : 'all-left-out' };
   }
-  const cluster = own.map((batch) => clusterLabel(batch, ask.clusterBy));
-  if (new Set(cluster).size < fewestClusters) {
+  if (clusters.length < fewestClusters) {
     return { ...about, kind: 'counts', reason: ask.clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs' };
   }
+  const cluster = clusters.map((_, index) => String(index));
   const answer = ratioOfSums({ numerator, denominator, cluster, level: shownLevel });
   if (answer.kind === 'cannot-compute') return { ...about, kind: 'counts', reason: 'not-enough-data' };
   return {
