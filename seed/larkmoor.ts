@@ -19,6 +19,7 @@ import { invite } from './write/invite';
 import { makeNetwork, storyZone } from './write/make-network';
 import { publishYear } from './write/publish-year';
 import { recordPresent } from './write/record-present';
+import { recordProgramme } from './write/record-programme';
 import { recordSite } from './write/record-story';
 
 export type SignIn = {
@@ -93,6 +94,7 @@ export async function seedLarkmoor(today: string): Promise<SignIn[]> {
       }
     }),
   );
+  await recordProgramme(coordinator, siteIds, today);
   await publishYear(coordinator, today);
   const [firstMember] = storyMembers;
   const signIn = (role: string, { name, email }: { name: string; email: string }) => ({

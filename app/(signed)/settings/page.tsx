@@ -27,6 +27,9 @@ export default async function SettingsPage() {
       <p>
         <Link href={'/settings/suitability' as Route}>{t('suitability.heading')}</Link>
       </p>
+      <p>
+        <Link href={'/settings/money' as Route}>{t('money')}</Link>
+      </p>
       <DataTable
         caption={t('methods')}
         rows={settings.methods}

@@ -2,6 +2,11 @@ import { z } from 'zod';
 
 const uuid = z.uuid();
 
+/** Whether the last part of an address can be the id of a record. */
+export function isId(text: string): boolean {
+  return uuid.safeParse(text).success;
+}
+
 /** The id of a record that must be chosen. */
 export const idField = z
   .unknown()

@@ -14,6 +14,7 @@ const pages = {
   sites: '/sites',
   people: '/people',
   settings: '/settings',
+  programme: '/programme',
   reports: '/reports',
 } as const satisfies Record<string, string>;
 
@@ -31,9 +32,20 @@ const pagesOf: Record<MembershipRole, readonly Page[]> = {
     'sites',
     'people',
     'settings',
+    'programme',
     'reports',
   ],
-  member: ['today', 'batches', 'weighings', 'treatments', 'substrateLots', 'spawnLots', 'sites', 'reports'],
+  member: [
+    'today',
+    'batches',
+    'weighings',
+    'treatments',
+    'substrateLots',
+    'spawnLots',
+    'sites',
+    'programme',
+    'reports',
+  ],
   funder: ['reports'],
 };
 

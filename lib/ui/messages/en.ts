@@ -18,6 +18,7 @@ import lots from './en/lots.json';
 import offline from './en/offline.json';
 import people from './en/people.json';
 import photos from './en/photos.json';
+import programme from './en/programme.json';
 import questions from './en/questions.json';
 import quick from './en/quick.json';
 import report from './en/report.json';
@@ -54,6 +55,7 @@ export const en = {
   offline,
   people,
   photos,
+  programme,
   questions,
   quick,
   report,

@@ -19,6 +19,7 @@ import lots from './es/lots.json';
 import offline from './es/offline.json';
 import people from './es/people.json';
 import photos from './es/photos.json';
+import programme from './es/programme.json';
 import questions from './es/questions.json';
 import quick from './es/quick.json';
 import report from './es/report.json';
@@ -55,6 +56,7 @@ export const es: Messages = {
   offline,
   people,
   photos,
+  programme,
   questions,
   quick,
   report,
