@@ -22,9 +22,15 @@ export function methodKeyOf(facts: BatchFacts): string {
   return facts.mixedMethod ? mixed : (facts.methodId ?? notRecorded);
 }
 
-/** Judges each batch by the calendar of its own site; nothing needs to be written when a day passes. */
-export function judgeBatches(batches: readonly BatchFacts[], today: SiteDates): JudgedBatch[] {
-  const clusters = clusterOfRun(batches);
+/**
+ * Judges each batch by the calendar of its own site; nothing needs to be written when a day passes. `clusters` is given
+ * where batches outside of these join some of them.
+ */
+export function judgeBatches(
+  batches: readonly BatchFacts[],
+  today: SiteDates,
+  clusters: ReadonlyMap<string, string> = clusterOfRun(batches),
+): JudgedBatch[] {
   return batches.flatMap((facts) => {
     const siteToday = today.get(facts.siteId);
     if (siteToday === undefined) return [];

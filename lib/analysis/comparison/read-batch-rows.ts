@@ -13,8 +13,6 @@ export type BatchRowsWanted = {
   readonly material?: string | undefined;
   /** These sites only. */
   readonly sites?: readonly string[] | undefined;
-  /** Besides them, the batches of every site whose treatment run reaches further than one sum. */
-  readonly andApart?: boolean | undefined;
 };
 
 /** The same with every choice as the statements take it: null narrows nothing. */
@@ -42,7 +40,6 @@ export async function readBatchRows(
 ): Promise<readonly BatchFacts[]> {
   const { from, to, species, container, material } = boundsOf(wanted);
   const sites = wanted.sites === undefined ? null : [...wanted.sites];
-  const andApart = wanted.andApart ?? false;
   const [answer] = await db.$queryRaw<{ rows: string | null }[]>`
     select json_agg(json_build_array(
       batch_id, site_id, species_id, container, method_id, mixed_method, material_id, mixed_material,
@@ -56,7 +53,7 @@ export async function readBatchRows(
       and (${species}::uuid is null or species_id = ${species}::uuid)
       and (${container}::text is null or container = ${container}::text)
       and (${material}::text is null or material_key = ${material}::text)
-      and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[]) or (${andApart}::boolean and apart))`;
+      and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[]))`;
   // The shape is the statement's own.
   const rows = answer?.rows ? (JSON.parse(answer.rows) as EncodedBatch[]) : [];
   return rows.map(decodeBatchRow);

@@ -8,7 +8,7 @@ import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { type Shed, shed } from '../../support/shed';
 import { plainBatchRows } from './plain-batch-rows';
-import { randomWrites } from './random-writes';
+import { moreRuns, randomWrites } from './random-writes';
 
 const { superuser } = await testDatabase();
 const admin = new Client({ connectionString: superuser });
@@ -20,15 +20,7 @@ beforeAll(async () => {
   await admin.connect();
   people = await growers(superuser);
   stock = await shed(people);
-  for (const [code, site] of [
-    ['RUN-2', people.millLane],
-    ['RUN-3', people.quarry],
-    ['RUN-4', people.quarry],
-  ])
-    await admin.query(
-      `insert into treatment_run (network_id, code, site_id, method_id, started_at) values ($1, $2, $3, $4, '2026-01-01')`,
-      [people.coordinator.networkId, code, site, stock.hotWater],
-    );
+  await moreRuns(admin, people, stock);
 }, 60_000);
 afterAll(() => admin.end());
 

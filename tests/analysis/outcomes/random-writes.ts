@@ -8,12 +8,17 @@ import type { Shed } from '../../support/shed';
 const refusals = /^(PB|23|40P01)/;
 
 /** Lives of batches at random, by SQL, as corrections, voids and moves would change them; the same for a seed. */
-export function randomWrites(db: Client, people: Growers, stock: Shed, seed: number) {
+export function randomWrites(
+  db: Client,
+  people: Growers,
+  stock: Shed,
+  seed: number,
+  sites: readonly string[] = [people.millLane, people.quarry],
+) {
   const random: SeededRandom = seededRandom(seed);
   const network = people.coordinator.networkId;
   const below = (count: number) => random.integer(count);
   const pick = <T>(list: readonly T[]): T => list[below(list.length)] as T;
-  const sites = [people.millLane, people.quarry];
   const day = (from: string, days: number) =>
     new Date(Date.parse(`${from}T00:00:00Z`) + 864e5 * below(days)).toISOString().slice(0, 10);
   const run = (sql: string, values: readonly unknown[] = []) => db.query(sql, [network, ...values]);
@@ -155,4 +160,27 @@ export function randomWrites(db: Client, people: Growers, stock: Shed, seed: num
       if (!refusals.test(String((problem as { code?: string }).code))) throw problem;
     }
   };
+}
+
+/** Three more treatment runs at both sites, besides the one of the shed. */
+export async function moreRuns(db: Client, people: Growers, stock: Shed): Promise<void> {
+  for (const [code, site] of [
+    ['RUN-2', people.millLane],
+    ['RUN-3', people.quarry],
+    ['RUN-4', people.quarry],
+  ])
+    await db.query(
+      `insert into treatment_run (network_id, code, site_id, method_id, started_at) values ($1, $2, $3, $4, '2026-01-01')`,
+      [people.coordinator.networkId, code, site, stock.hotWater],
+    );
+}
+
+/** Both sites and three more. */
+export async function moreSites(db: Client, people: Growers): Promise<string[]> {
+  const { rows } = await db.query<{ id: string }>(
+    `insert into site (network_id, code, name, kind, time_zone)
+     select $1, 'MORE-' || n, 'Plot ' || n, 'allotment', 'America/New_York' from generate_series(1, 3) n returning id`,
+    [people.coordinator.networkId],
+  );
+  return [people.millLane, people.quarry, ...rows.map(({ id }) => id)];
 }

@@ -1,0 +1,49 @@
+import type { LeftOutReason } from '../shown-figure';
+
+/** What is judged of batches: see `contamination-figure.ts` and `yield-figure.ts` of the comparison. */
+export type Measure = 'contamination' | 'yield' | 'cropped' | 'life';
+
+/** Batches of one site and method that count today. `later`: found after the window, or weighed after the yield day. */
+export type CountedSum = readonly [
+  siteId: string,
+  methodKey: string,
+  measure: Measure,
+  batches: number,
+  units: number,
+  numerator: number,
+  denominator: number,
+  later: number,
+  lostClean: number,
+  openUnits: number,
+  openUnitDays: number,
+];
+
+/** Of the batches of a method that count, how many carry what a reader must know; `runs` without those apart. */
+export type MarkedSum = readonly [
+  methodKey: string,
+  measure: Measure,
+  runs: number,
+  runMissing: number,
+  trimmed: number,
+  asPicked: number,
+  dryAssumed: number,
+  shared: number,
+  materials: readonly string[],
+];
+
+export type LeftOutSum = readonly [
+  methodKey: string,
+  measure: Measure,
+  reason: LeftOutReason,
+  batches: number,
+  units: number,
+];
+
+/** Sums of all batches within a filter as of today, whatever their number. */
+export type OutcomeSums = {
+  readonly counted: readonly CountedSum[];
+  readonly marked: readonly MarkedSum[];
+  readonly leftOut: readonly LeftOutSum[];
+  /** Sites with any batch within the filter, counted or not. */
+  readonly sites: readonly string[];
+};

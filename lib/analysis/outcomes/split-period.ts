@@ -1,0 +1,48 @@
+import { addDays, type CalendarDate } from '@/lib/growing/calendar-date';
+
+/** A period as whole years and quarters, by their first days, and what is left over as spans of days. */
+export type SplitPeriod = {
+  readonly years: readonly CalendarDate[];
+  readonly quarters: readonly CalendarDate[];
+  /** Both days included; at most one span before the whole quarters and one after. */
+  readonly days: readonly (readonly [from: CalendarDate, to: CalendarDate])[];
+};
+
+function quarterOf(date: CalendarDate): readonly [CalendarDate, CalendarDate] {
+  const [year, month] = [Number(date.slice(0, 4)), Number(date.slice(5, 7))];
+  const first = month - ((month - 1) % 3);
+  const start = (of: number, at: number) => `${of}-${String(at).padStart(2, '0')}-01`;
+  const next = first === 10 ? start(year + 1, 1) : start(year, first + 3);
+  return [start(year, first), addDays(next, -1)];
+}
+
+/**
+ * Splits the days from one to another, both included. A period that reaches beyond the first or last day on which
+ * there is anything (`held`) is as good as one to the end of that year, so that "until now" is whole.
+ */
+export function splitPeriod(
+  asked: { readonly from: CalendarDate; readonly to: CalendarDate },
+  held: { readonly from: CalendarDate; readonly to: CalendarDate },
+): SplitPeriod {
+  const from = asked.from <= held.from ? `${held.from.slice(0, 4)}-01-01` : asked.from;
+  const to = asked.to >= held.to ? `${held.to.slice(0, 4)}-12-31` : asked.to;
+  const years: CalendarDate[] = [];
+  const quarters: CalendarDate[] = [];
+  const days: [CalendarDate, CalendarDate][] = [];
+  for (let at = from; at <= to; ) {
+    const yearEnd = `${at.slice(0, 4)}-12-31`;
+    const [quarterStart, quarterEnd] = quarterOf(at);
+    if (at.endsWith('-01-01') && yearEnd <= to) {
+      years.push(at);
+      at = addDays(yearEnd, 1);
+    } else if (at === quarterStart && quarterEnd <= to) {
+      quarters.push(at);
+      at = addDays(quarterEnd, 1);
+    } else {
+      const end = quarterEnd < to ? quarterEnd : to;
+      days.push([at, end]);
+      at = addDays(end, 1);
+    }
+  }
+  return { years, quarters, days };
+}
