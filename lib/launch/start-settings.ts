@@ -1,3 +1,4 @@
+import { mailSetting, wrongMail } from '@/lib/base/mail-setting';
 import { photoStoreSetting, wrongPhotoStore } from '@/lib/base/photo-store-setting';
 import { StartProblem } from '@/lib/database/start-problem';
 
@@ -53,6 +54,7 @@ export function startSettings(environment: Record<string, string | undefined>): 
       "DATABASE_URL is not set: give it the address of the application's role, pinset_app.",
     );
   if (photoStoreSetting(environment.PHOTO_STORE) === 'wrong') throw new StartProblem(wrongPhotoStore);
+  if (mailSetting(environment) === 'wrong') throw new StartProblem(wrongMail);
   return {
     databaseUrl: DATABASE_URL,
     ownerUrl: DATABASE_OWNER_URL,

@@ -38,6 +38,8 @@ import { command } from './operation-rows';
 import { photoRows } from './photo-rows';
 import { programmeRows } from './programme-rows';
 import { settingRows } from './setting-rows';
+import { signalRows } from './signal-rows';
+import { siteMethodRows } from './site-method-rows';
 import { arrange, revisionOf, type World } from './world';
 
 const reason = 'tried';
@@ -102,7 +104,9 @@ async function membershipOfMember({ people }: World) {
 export const commandRows = [
   ...batchEventRows,
   ...photoRows,
+  ...signalRows,
   ...labelRows,
+  ...siteMethodRows,
   ...lotRows,
   ...settingRows,
   ...conditionRows,

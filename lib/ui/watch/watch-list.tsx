@@ -1,0 +1,58 @@
+import { getTranslations } from 'next-intl/server';
+import type { Signal } from '@/lib/analysis/watch-question/signal';
+import type { SignalAnswerView } from '@/lib/records/signal/list-signal-answers.query';
+import { formatDate } from '../format/date-text';
+import { SignalLine } from './signal-line';
+import type { SignalWords } from './signal-sentence';
+
+export type ListedSignals = {
+  /** The newest first. */
+  readonly signals: readonly Signal[];
+  readonly answers: ReadonlyMap<string, SignalAnswerView>;
+  readonly words: SignalWords;
+};
+
+type Props = ListedSignals & {
+  readonly since: string;
+  readonly timeZone: string;
+  readonly seen: (data: FormData) => Promise<void>;
+};
+
+/** What stepped out of line and is not answered, newest first; what was answered is folded. */
+export async function WatchList({ signals, answers, words, since, timeZone, seen }: Props) {
+  const t = await getTranslations('watch.watch');
+  const open = signals.filter(({ key }) => !answers.has(key));
+  const answered = signals.filter(({ key }) => answers.has(key));
+  const lines = (some: readonly Signal[]) => (
+    <ul className="plain-list">
+      {some.map((signal) => (
+        <SignalLine
+          key={signal.key}
+          signal={signal}
+          answer={answers.get(signal.key)}
+          {...{ words, timeZone, seen }}
+        />
+      ))}
+    </ul>
+  );
+  const when = formatDate(since, words.locale);
+  return (
+    <>
+      <p className="answer-sentence">
+        {open.length === 0 ? t('none', { since: when }) : t('some', { count: open.length, since: when })}
+      </p>
+      {open.length === 0 ? null : (
+        <>
+          <p>{t('next')}</p>
+          {lines(open)}
+        </>
+      )}
+      {answered.length === 0 ? null : (
+        <details>
+          <summary>{t('answered', { count: answered.length })}</summary>
+          {lines(answered)}
+        </details>
+      )}
+    </>
+  );
+}
