@@ -9,6 +9,7 @@ const pages = {
   batches: '/batches',
   weighings: '/weighings',
   treatments: '/treatments',
+  trials: '/trials',
   substrateLots: '/substrate-lots',
   spawnLots: '/spawn-lots',
   sites: '/sites',
@@ -27,6 +28,7 @@ const pagesOf: Record<MembershipRole, readonly Page[]> = {
     'batches',
     'weighings',
     'treatments',
+    'trials',
     'substrateLots',
     'spawnLots',
     'sites',
@@ -40,13 +42,14 @@ const pagesOf: Record<MembershipRole, readonly Page[]> = {
     'batches',
     'weighings',
     'treatments',
+    'trials',
     'substrateLots',
     'spawnLots',
     'sites',
     'programme',
     'reports',
   ],
-  funder: ['reports'],
+  funder: ['reports', 'trials'],
 };
 
 /** The pages of a role, first page first. What a page shows is decided by the data layer, not here. */

@@ -28,6 +28,7 @@ import stories from './en/stories.json';
 import sums from './en/sums.json';
 import today from './en/today.json';
 import treatments from './en/treatments.json';
+import trials from './en/trials.json';
 import vocabulary from './en/vocabulary.json';
 import watch from './en/watch.json';
 import weighings from './en/weighings.json';
@@ -64,6 +65,7 @@ export const en = {
   sums,
   today,
   treatments,
+  trials,
   vocabulary,
   watch,
   weighings,

@@ -29,6 +29,7 @@ import stories from './es/stories.json';
 import sums from './es/sums.json';
 import today from './es/today.json';
 import treatments from './es/treatments.json';
+import trials from './es/trials.json';
 import vocabulary from './es/vocabulary.json';
 import watch from './es/watch.json';
 import weighings from './es/weighings.json';
@@ -65,6 +66,7 @@ export const es: Messages = {
   sums,
   today,
   treatments,
+  trials,
   vocabulary,
   watch,
   weighings,

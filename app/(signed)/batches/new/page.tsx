@@ -6,6 +6,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { containerKinds } from '@/lib/growing/vocabulary';
+import { listNextRuns } from '@/lib/records/trial/list-next-runs.query';
 import { ContainerChips } from '@/lib/ui/batches/container-chips';
 import { RepeatLink } from '@/lib/ui/batches/repeat-link';
 import { RepeatNotes } from '@/lib/ui/batches/repeat-notes';
@@ -20,6 +21,7 @@ import { FirstStep } from '@/lib/ui/page/first-step';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { loadSums } from '@/lib/ui/sums/load-sums';
 import { addressWith } from '@/lib/ui/table/address-with';
+import { TrialBanner } from '@/lib/ui/trials/trial-banner';
 import { startBatchAction } from './actions';
 import { loadStart } from './load-start';
 
@@ -32,6 +34,8 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
   const start = await readAs(actor, (context) => loadStart(context, address.repeat, new Date()));
   if (start === undefined) return <NotThere />;
   const { repeat, last, siteId, timeZone } = start;
+  const trialRuns = await readAs(actor, listNextRuns);
+  const drawn = trialRuns.find(({ slotId }) => slotId === address.trialSlotId);
   const container =
     repeat?.batch.containerKind ?? containerKinds.find((kind) => kind === address.container) ?? 'bag';
   const t = await getTranslations('batches');
@@ -57,7 +61,11 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
       key={`${container} ${repeat?.batch.id ?? ''}`}
       action={startBatchAction}
       heading={repeat === undefined ? t('new') : t('repeat.heading', { code: repeat.batch.code })}
-      fields={[...fields, { kind: 'hidden', name: 'id' }]}
+      fields={[
+        ...fields,
+        { kind: 'hidden', name: 'id' },
+        ...(drawn === undefined ? [] : [{ kind: 'hidden' as const, name: 'trialSlotId' }]),
+      ]}
       values={{
         ...startDefaults(container),
         siteId,
@@ -66,11 +74,13 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
         ...addressValues(fields, address),
         containerKind: container,
         id: newId(),
+        ...(drawn === undefined ? {} : { trialSlotId: drawn.slotId }),
       }}
       submitLabel={t('submitNew')}
       words={await loadFormWords()}
       after={<Link href={'/sums' as Route}>{s('link')}</Link>}
     >
+      <TrialBanner drawn={drawn} runs={trialRuns} />
       {repeat === undefined ? (
         <>
           {last === undefined ? null : <RepeatLink repeat={last} language={actor.language} />}

@@ -1,0 +1,37 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getTranslations } from 'next-intl/server';
+import type { TrialSize } from '@/lib/analysis/trials/trial-size';
+import type { TrialView } from '@/lib/records/trial/get-trial.query';
+import { SizeView } from './size-view';
+
+type Props = {
+  readonly trial: TrialView;
+  readonly size: TrialSize;
+  readonly start: (data: FormData) => Promise<void>;
+};
+
+/** A plan that can still be changed: how many runs it takes, and the step that closes it. */
+export async function DraftSection({ trial, size, start }: Props) {
+  const t = await getTranslations('trials');
+  return (
+    <>
+      <SizeView trial={trial} size={size} />
+      <p className="record-links">
+        <Link href={`/trials/${trial.id}/correct` as Route}>{t('correct')}</Link>
+      </p>
+      <h2>{t('start.heading')}</h2>
+      {trial.blocks === null ? (
+        <p>{t('start.sizeFirst')}</p>
+      ) : (
+        <form action={start}>
+          <p>{t('start.text')}</p>
+          <input type="hidden" name="id" value={trial.id} />
+          <button type="submit" className="button button-action">
+            {t('start.submit')}
+          </button>
+        </form>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,72 @@
+import type { Route } from 'next';
+import { getLocale, getTranslations } from 'next-intl/server';
+import type { TrialSize } from '@/lib/analysis/trials/trial-size';
+import type { TrialView } from '@/lib/records/trial/get-trial.query';
+import { formatNumber } from '../format/number-text';
+import { ButtonLink } from '../page/button-link';
+import { DataTable } from '../table/data-table';
+
+/** How many runs a planned trial takes, what the number chosen gives, and what both rest on. */
+export async function SizeView({ trial, size }: { trial: TrialView; size: TrialSize }) {
+  const t = await getTranslations('trials.size');
+  const locale = await getLocale();
+  const { blocks, unitsPerRun } = trial;
+  const needed = size.blocksNeeded;
+  const armsAndSites = trial.arms.length * trial.sites.length;
+  const number = (value: number, digits = 0) => formatNumber(value, locale, digits);
+  const difference = number(trial.differencePoints, Number.isInteger(trial.differencePoints) ? 0 : 1);
+  const power = (count: number) => number(Math.min(99.9, size.powerOf(count)), 0);
+  const spread = number(size.runSpreadPoints, 1);
+  const shown = [...new Set([1, 2, 3, 4, 6, 8, needed ?? 10, blocks ?? 2])].sort((a, b) => a - b);
+  return (
+    <>
+      <p className="answer-sentence">
+        {needed === null
+          ? t('never', { difference })
+          : t('needs', {
+              blocks: needed,
+              sites: trial.sites.length,
+              runs: needed * armsAndSites,
+              units: needed * armsAndSites * unitsPerRun,
+              difference,
+              power: power(needed),
+            })}
+      </p>
+      {blocks === null || blocks === needed ? null : <p>{t('chosen', { blocks, power: power(blocks) })}</p>}
+      <p>
+        {size.designEffect === null
+          ? t('whyYield', { spread })
+          : t('why', { units: unitsPerRun, effective: number(unitsPerRun / size.designEffect, 1), spread })}
+      </p>
+      {needed === null || needed === blocks ? null : (
+        <p>
+          <ButtonLink href={`/trials/${trial.id}/correct?blocks=${needed}` as Route} plain>
+            {t('take', { blocks: needed })}
+          </ButtonLink>
+        </p>
+      )}
+      <DataTable
+        caption={t('caption')}
+        rows={shown}
+        rowKey={String}
+        columns={[
+          { key: 'blocks', header: t('columns.blocks'), cell: (count) => number(count) },
+          {
+            key: 'runs',
+            header: t('columns.runs'),
+            numeric: true,
+            cell: (count) => number(count * armsAndSites),
+          },
+          {
+            key: 'units',
+            header: t('columns.units'),
+            numeric: true,
+            cell: (count) => number(count * armsAndSites * unitsPerRun),
+          },
+          { key: 'power', header: t('columns.power'), numeric: true, cell: power },
+        ]}
+      />
+      <p className="quiet">{t('source')}</p>
+    </>
+  );
+}
