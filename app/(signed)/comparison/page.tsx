@@ -4,13 +4,14 @@ import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
-import { readComparison } from '@/lib/analysis/comparison/read-comparison';
+import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
 import { ComparisonChart } from '@/lib/ui/comparison/comparison-chart';
 import { comparisonChips } from '@/lib/ui/comparison/comparison-chips';
 import { comparisonFields, comparisonValues } from '@/lib/ui/comparison/comparison-fields';
 import { ComparisonTable } from '@/lib/ui/comparison/comparison-table';
 import { placeNames } from '@/lib/ui/comparison/place-names';
 import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
+import { SitePager } from '@/lib/ui/comparison/site-pager';
 import { yieldKind } from '@/lib/ui/comparison/yield-kind';
 import { Figure } from '@/lib/ui/figure/figure';
 import { loadFigureViews } from '@/lib/ui/figure/load-figure-views';
@@ -22,7 +23,7 @@ import { Heading } from '@/lib/ui/page/heading';
 export default async function ComparisonPage({ searchParams }: PageProps<'/comparison'>) {
   const actor = await requireActor('coordinator');
   const address = await searchParams;
-  const page = await readAs(actor, (context) => readComparison(context, address, new Date()));
+  const page = await readAs(actor, (context) => readComparisonPage(context, address, new Date()));
   const t = await getTranslations('comparison');
   if (!page) {
     return (
@@ -101,6 +102,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
       {kind === 'log' ? <p>{t('logLifeNote')}</p> : null}
       <p className="quiet">{t('starNote')}</p>
       <h2>{t('bySite')}</h2>
+      <SitePager {...page} />
       <ComparisonTable
         caption={t('siteCaption')}
         firstHeader={t('columns.site')}
@@ -117,6 +119,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
         groupOf={(row) => names.methodName(row.method)}
         {...common}
       />
+      <SitePager {...page} />
       <p className="no-print">
         <Link href={`/comparison/csv?${queryOfFilter(filter)}` as Route} prefetch={false}>
           {t('csv')}

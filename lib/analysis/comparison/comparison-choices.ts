@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
-import type { ContainerKind } from '@/lib/growing/vocabulary';
+import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 import type { SiteDates } from './batch-facts';
 import type { ComparisonDefaults } from './comparison-filter.input';
 
@@ -30,20 +30,31 @@ function asNamed({ id, nameEn, nameEs }: NamedRow): Named {
   return { id, en: nameEn, es: nameEs };
 }
 
-/** The page opens on the two years up to the latest batch and on the species and container most used in them. */
+/**
+ * The page opens on the two years up to the latest batch and on the species and container most used in the calendar
+ * years of that time, by the kept sums.
+ */
 async function readDefaults({ db, actor }: ReadContext): Promise<ComparisonDefaults | undefined> {
-  const [latest] = await db.$queryRaw<{ on: string | null }[]>`
-    select max(inoculated_on)::text as on from batch
-    where network_id = ${actor.networkId}::uuid and voided_at is null`;
+  const [latest] = await db.$queryRaw<{ on: string }[]>`
+    select inoculated_on::text as on from batch
+    where network_id = ${actor.networkId}::uuid and voided_at is null order by inoculated_on desc limit 1`;
   const to = latest?.on;
   if (!to) return undefined;
   const from = addDays(to, -daysShown);
   const [most] = await db.$queryRaw<{ species: string; container: ContainerKind }[]>`
-    select species_id::text as species, container_kind::text as container from batch
-    where network_id = ${actor.networkId}::uuid and voided_at is null
-      and inoculated_on between ${from}::date and ${to}::date
-    group by species_id, container_kind order by count(*) desc, species_id, container_kind limit 1`;
+    select species_id::text as species, container from outcome_summary
+    where network_id = ${actor.networkId}::uuid and container = any (${[...containerKinds]}::text[]) and span = 'year'
+      and starts_on between date_trunc('year', ${from}::date) and ${to}::date
+      and measure = 'contamination' and class <> 'voided'
+    group by species_id, container order by sum(batches) desc, species_id, container limit 1`;
   return most && { from, to, ...most };
+}
+
+/** Today's date at each site; there are far fewer zones than sites. */
+function datesAt(sites: readonly { readonly id: string; readonly timeZone: string }[], now: Date): SiteDates {
+  const zones = new Set(sites.map(({ timeZone }) => timeZone));
+  const days = new Map([...zones].map((zone) => [zone, todayInZone(zone, now)]));
+  return new Map(sites.map(({ id, timeZone }) => [id, days.get(timeZone) ?? todayInZone(timeZone, now)]));
 }
 
 /** What the filter form offers. Voided species, methods and the like stay, since old batches still name them. */
@@ -61,7 +72,7 @@ export async function readComparisonChoices(context: ReadContext, now: Date): Pr
     materials: materials.map(asNamed),
     methods: methods.map(asNamed),
     sites: sites.map(({ id, code, name }) => ({ id, code, name })),
-    today: new Map(sites.map(({ id, timeZone }) => [id, todayInZone(timeZone, now)])),
+    today: datesAt(sites, now),
     defaults: await readDefaults(context),
   };
 }

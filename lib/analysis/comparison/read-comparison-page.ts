@@ -12,7 +12,7 @@ import { judgeBatches } from './judged-batch';
 import { readBatchRows } from './read-batch-rows';
 
 /** So many sites have rows of their own on one page; totals are of all sites on every page. */
-export const sitesPerPage = 25;
+const sitesPerPage = 25;
 
 export type ComparisonPage = {
   readonly choices: ComparisonChoices;
@@ -23,6 +23,7 @@ export type ComparisonPage = {
   readonly page: number;
   readonly pages: number;
   readonly siteCount: number;
+  readonly perPage: number;
 };
 
 const pageNumber = z.coerce.number().int().min(1).catch(1);
@@ -51,23 +52,19 @@ export async function readComparisonPage(
   const facts = await readBatchRows(context, { ...filter, sites: shown });
   const judged = judgeBatches(facts, today, clusterOfRun([...facts, ...apart]));
   const own = compare(judged, filter, asOf);
+  const about = { choices, filter, page, pages, siteCount: sites.length, perPage: sitesPerPage };
   // One site has no sum of its own kept by treatment run, and is whole on its page.
-  if (filter.site !== undefined)
-    return { choices, filter, comparison: own, page, pages, siteCount: sites.length };
+  if (filter.site !== undefined) return { ...about, comparison: own };
   const whole = { sums, apart, today };
   const keys = new Set([...sums.counted.map(([, key]) => key), ...sums.leftOut.map(([key]) => key)]);
   const methods = [...keys].filter((key) => (filter.method ?? key) === key);
   return {
-    choices,
-    filter,
+    ...about,
     comparison: {
       total: rowOfSums(whole, filter, asOf),
       methods: methods.map((method) => rowOfSums(whole, { ...filter, method }, asOf)),
       sites: own.sites,
       cells: own.cells,
     },
-    page,
-    pages,
-    siteCount: sites.length,
   };
 }

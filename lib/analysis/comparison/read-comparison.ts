@@ -8,18 +8,21 @@ import { readBatchRows } from './read-batch-rows';
 
 type Query = Record<string, string | string[] | undefined>;
 
-export type ComparisonPage = {
+type WholeComparison = {
   readonly choices: ComparisonChoices;
   readonly filter: ComparisonFilter;
   readonly comparison: Comparison;
 };
 
-/** The comparison that an address asks for, as of `now`; undefined while the network has no batch. */
+/**
+ * The comparison that an address asks for with every site, as of `now`, for files; undefined while the network has no
+ * batch. Reads every batch: a page shows `readComparisonPage`.
+ */
 export async function readComparison(
   context: ReadContext,
   query: Query,
   now: Date,
-): Promise<ComparisonPage | undefined> {
+): Promise<WholeComparison | undefined> {
   const choices = await readComparisonChoices(context, now);
   if (choices.defaults === undefined) return undefined;
   const filter = completeFilter(parseComparisonQuery(query), choices.defaults);

@@ -1,5 +1,5 @@
 import { getTranslations } from 'next-intl/server';
-import type { ComparisonPage } from '@/lib/analysis/comparison/read-comparison';
+import type { ComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
 import type { Language } from '@/lib/database/generated/enums';
 import { formatDate } from '../format/date-text';
 import { placeNames } from './place-names';

@@ -1,0 +1,41 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getTranslations } from 'next-intl/server';
+import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
+import type { ComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
+
+/** Which sites have rows of their own here, and the way to the others; nothing where all are here. */
+export async function SitePager({
+  filter,
+  page,
+  pages,
+  siteCount,
+  perPage,
+}: Pick<ComparisonPage, 'filter' | 'page' | 'pages' | 'siteCount' | 'perPage'>) {
+  if (pages === 1) return null;
+  const t = await getTranslations('comparison.sitePager');
+  const at = (number: number) => `/comparison?${queryOfFilter(filter)}&page=${number}` as Route;
+  return (
+    <>
+      <p>
+        {t('shown', {
+          first: (page - 1) * perPage + 1,
+          last: Math.min(page * perPage, siteCount),
+          count: siteCount,
+        })}
+      </p>
+      <p className="chips no-print">
+        {page > 1 ? (
+          <Link className="button button-plain" href={at(page - 1)} rel="prev" prefetch={false}>
+            {t('previous')}
+          </Link>
+        ) : null}
+        {page < pages ? (
+          <Link className="button button-plain" href={at(page + 1)} rel="next" prefetch={false}>
+            {t('next')}
+          </Link>
+        ) : null}
+      </p>
+    </>
+  );
+}
