@@ -52,6 +52,10 @@ const modules = {
     from: '^lib/export/',
     may: ['^lib/base/', '^lib/database/', '^lib/growing/', '^lib/access/', '^lib/records/', '^lib/export/'],
   },
+  digest: {
+    from: '^lib/digest/',
+    may: ['^lib/(base|growing|access|analysis|digest)/', '^lib/ui/(format|i18n|watch)/'],
+  },
   offline: { from: '^lib/offline/', may: [browserSafe, inputs, '^lib/growing/', '^lib/offline/'] },
   ui: {
     from: '^lib/ui/',
@@ -163,6 +167,7 @@ module.exports = {
     onlyIn('passwords-only-in-access', '@node-rs/argon2', '^lib/access/'),
     onlyIn('sign-in-only-in-access', 'next-auth', '^(lib/access/|app/api/auth/)'),
     onlyIn('drawing-of-pages-only-where-they-are-made', 'pdfkit|uqr', '^lib/(labels/print|report)/'),
+    onlyIn('letters-only-in-digest', 'nodemailer', '^lib/digest/'),
     onlyIn('recharts-only-in-ui', 'recharts', '^lib/ui/'),
     {
       name: 'no-development-package-at-run-time',

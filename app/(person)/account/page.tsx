@@ -1,3 +1,4 @@
+import type { Route } from 'next';
 import Link from 'next/link';
 import { getLocale, getMessages, getTranslations } from 'next-intl/server';
 import { currentActor, requirePerson } from '@/lib/access/current';
@@ -10,7 +11,9 @@ import { changePreferencesAction, signOutAction } from './actions';
 
 export default async function AccountPage() {
   const person = await requirePerson();
+  const actor = await currentActor();
   const t = await getTranslations('access.account');
+  const watch = await getTranslations('watch.digest');
   const { name, language, region, massUnit, temperatureUnit, volumeUnit } = person;
   return (
     <>
@@ -25,6 +28,11 @@ export default async function AccountPage() {
       <p>
         <Link href="/account/password">{t('changePassword')}</Link>
       </p>
+      {actor?.role === 'coordinator' ? (
+        <p>
+          <Link href={'/account/digest' as Route}>{watch('link')}</Link>
+        </p>
+      ) : null}
       <p>
         <Link href="/networks">{t('otherNetwork')}</Link>
       </p>
@@ -32,7 +40,7 @@ export default async function AccountPage() {
       <p>{t('signedInAs', { name })}</p>
       <SignOutGuard
         personId={person.personId}
-        networkId={(await currentActor())?.networkId ?? ''}
+        networkId={actor?.networkId ?? ''}
         action={signOutAction}
         words={keepWordsOf(await getMessages(), await getLocale())}
       >
