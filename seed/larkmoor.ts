@@ -21,6 +21,7 @@ import { publishYear } from './write/publish-year';
 import { recordPresent } from './write/record-present';
 import { recordProgramme } from './write/record-programme';
 import { recordSite } from './write/record-story';
+import { recordTrials } from './write/record-trials';
 
 export type SignIn = {
   readonly role: string;
@@ -96,6 +97,7 @@ export async function seedLarkmoor(today: string): Promise<SignIn[]> {
   );
   await recordProgramme(coordinator, siteIds, today);
   await publishYear(coordinator, today);
+  await recordTrials(coordinator, today);
   const [firstMember] = storyMembers;
   const signIn = (role: string, { name, email }: { name: string; email: string }) => ({
     role,

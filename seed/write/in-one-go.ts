@@ -21,11 +21,15 @@ export type Take = <S extends z.ZodType, T>(
   raw: unknown,
 ) => Promise<T>;
 
-/** Several commands of one actor in one transaction. */
-export async function inOneGo<T>(actor: Actor, steps: (take: Take) => Promise<T>): Promise<T> {
+/** Several commands of one actor in one transaction; `now`: the instant at which the story has them done. */
+export async function inOneGo<T>(
+  actor: Actor,
+  steps: (take: Take) => Promise<T>,
+  now = new Date(),
+): Promise<T> {
   const result = await writeAs(
     actor,
-    { origin: 'seed', confirmed: new Everything() },
+    { origin: 'seed', confirmed: new Everything(), now },
     async (context: WriteContext) => {
       const take: Take = async (schema, command, raw) => {
         const input = parseInput(schema, raw, readerLocale(actor));
