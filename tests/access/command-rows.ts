@@ -32,6 +32,7 @@ import { publishReport } from '@/lib/report/publish-report.command';
 import { twentyBags } from '../support/shed';
 import { batchEventRows } from './batch-event-rows';
 import { conditionRows } from './condition-rows';
+import { costRows } from './cost-rows';
 import { labelRows } from './label-rows';
 import { lotRows } from './lot-rows';
 import { command } from './operation-rows';
@@ -111,6 +112,7 @@ export const commandRows = [
   ...settingRows,
   ...conditionRows,
   ...programmeRows,
+  ...costRows,
   command('records/batch/start-batch.command', 'yy---', startBatchInput, startBatch, (w) => ({
     ...twentyBags(w.people, w.stock),
     id: newId(),

@@ -12,7 +12,7 @@ import { optionalTextField, textField } from '../fields/text-field';
 export const mostQuestions = 8;
 const longestAnswers = 1500;
 
-/** A question asked before and after: answers as typed one after the other, each from 1 to the end of the scale. */
+/** A question asked before and after (one without an answer is dropped): answers as typed one after the other, each from 1 to the end of the scale. */
 const question = z
   .object({
     wording: textField(200),
@@ -55,7 +55,7 @@ const training = {
   newNames: optionalTextField(4000),
   /** Whether those new people agreed to be counted in reports, on that day. */
   newCounted: optionalChoiceField(['yes', 'no']),
-  questions: rowsField(question, mostQuestions, (row) => isBlank(row.wording) && isBlank(row.before)),
+  questions: rowsField(question, mostQuestions, (row) => isBlank(row.before) && isBlank(row.after)),
   note: optionalTextField(),
 };
 

@@ -1,3 +1,12 @@
 /** Questions that have a page under /questions, by the last part of its address, in the order of the list. */
-export const questions = ['watch', 'methods', 'sites', 'lots', 'losses', 'treatments', 'records'] as const;
+export const questions = [
+  'watch',
+  'methods',
+  'sites',
+  'lots',
+  'losses',
+  'treatments',
+  'costs',
+  'records',
+] as const;
 export type Question = (typeof questions)[number];

@@ -3,6 +3,7 @@ import batches from './en/batches.json';
 import common from './en/common.json';
 import comparison from './en/comparison.json';
 import conditions from './en/conditions.json';
+import costs from './en/costs.json';
 import entry from './en/entry.json';
 import errors from './en/errors.json';
 import exported from './en/export.json';
@@ -42,6 +43,7 @@ export const en = {
   common,
   comparison,
   conditions,
+  costs,
   entry,
   errors,
   export: exported,

@@ -4,6 +4,7 @@ import batches from './es/batches.json';
 import common from './es/common.json';
 import comparison from './es/comparison.json';
 import conditions from './es/conditions.json';
+import costs from './es/costs.json';
 import entry from './es/entry.json';
 import errors from './es/errors.json';
 import exported from './es/export.json';
@@ -43,6 +44,7 @@ export const es: Messages = {
   common,
   comparison,
   conditions,
+  costs,
   entry,
   errors,
   export: exported,

@@ -17,6 +17,7 @@ import { BedLayers } from '@/lib/ui/batches/bed-layers';
 import { ScannedUnit } from '@/lib/ui/batches/scanned-unit';
 import { StartedNext } from '@/lib/ui/batches/started-next';
 import { BatchConditionsSection } from '@/lib/ui/conditions/batch-conditions-section';
+import { CostLink } from '@/lib/ui/costs/cost-link';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
@@ -116,6 +117,7 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
       {lives.length === 0 ? null : (
         <BatchLives lives={lives} unit={actor.massUnit} timeZone={batch.timeZone} />
       )}
+      <CostLink of="batch" id={id} />
       <p className="record-links">
         {batch.voidReason === null ? (
           <>

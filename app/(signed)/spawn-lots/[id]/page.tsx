@@ -5,6 +5,7 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { getSpawnLot } from '@/lib/records/spawn-lot/get-spawn-lot.query';
+import { CostLink } from '@/lib/ui/costs/cost-link';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { LotUses } from '@/lib/ui/lots/lot-uses';
 import { Receipts } from '@/lib/ui/lots/receipts';
@@ -86,6 +87,7 @@ export default async function SpawnLotPage({ params }: PageProps<'/spawn-lots/[i
         </p>
       ) : null}
       <LotUses batches={lot.batches} />
+      <CostLink of="spawn-lot" id={id} />
       <RecordLinks
         path={`/spawn-lots/${id}`}
         kind="spawn-lot"

@@ -4,6 +4,7 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { getSubstrateLot } from '@/lib/records/substrate-lot/get-substrate-lot.query';
+import { CostLink } from '@/lib/ui/costs/cost-link';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { formatLength } from '@/lib/ui/format/length-text';
 import { lotMoisture } from '@/lib/ui/lots/lot-moisture';
@@ -58,6 +59,7 @@ export default async function SubstrateLotPage({ params }: PageProps<'/substrate
         </p>
       ) : null}
       <LotUses batches={lot.batches} />
+      <CostLink of="substrate-lot" id={id} />
       <RecordLinks
         path={`/substrate-lots/${id}`}
         kind="substrate-lot"

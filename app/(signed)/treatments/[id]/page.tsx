@@ -5,6 +5,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { getTreatment } from '@/lib/records/treatment/get-treatment.query';
+import { CostLink } from '@/lib/ui/costs/cost-link';
 import { InlineForm } from '@/lib/ui/form/inline-form';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { formatInstant } from '@/lib/ui/format/instant-text';
@@ -134,6 +135,7 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
       <LotUses
         batches={run.batches.map(({ id: batchId, code, siteName }) => ({ batchId, code, siteName }))}
       />
+      <CostLink of="treatment-run" id={id} />
       <RecordLinks path={`/treatments/${id}`} kind="treatment-run" id={id} voided={null} mayChange />
     </>
   );

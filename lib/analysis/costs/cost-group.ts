@@ -1,0 +1,115 @@
+import type { BatchCost, CostPart } from '@/lib/growing/batch-cost';
+import { costParts } from '@/lib/growing/batch-cost';
+import { ratioOfSums } from '@/lib/stats/ratio/ratio-of-sums';
+import { fewestClusters, type ShownInterval, shownLevel } from '../shown-figure';
+
+/** A closed batch with its cost, what it gave, and what its site was paid for a kilogram (minor units), if known. */
+export type CostedBatch = {
+  readonly id: string;
+  readonly siteId: string;
+  /** Method id, `mixed`, `second-life` or `none`. */
+  readonly method: string;
+  readonly run: string;
+  readonly freshGrams: number;
+  readonly cost: BatchCost;
+  readonly soldMinorPerKg: number | null;
+};
+
+/** Minor units for a kilogram picked; no interval from fewer than three independent groups. */
+export type PerKilogram =
+  | {
+      readonly kind: 'figure';
+      readonly minorPerKg: number;
+      readonly batches: number;
+      readonly groups: number;
+      readonly interval: ShownInterval;
+    }
+  | { readonly kind: 'cannot'; readonly reason: 'no-full-costs' | 'nothing-picked' | 'no-sales' };
+
+export type CostGroup = {
+  readonly key: string;
+  readonly batches: number;
+  readonly fullBatches: number;
+  readonly freshGrams: number;
+  readonly cost: PerKilogram;
+  readonly margin: PerKilogram;
+  readonly labourMinutesPerKg: number | null;
+  readonly missing: readonly { readonly part: CostPart; readonly batches: number }[];
+};
+
+type Sums = { readonly numerator: number; readonly denominator: number; readonly cluster: string };
+
+const gramsPerKg = 1000;
+
+/** Costs and margins of some batches; `clusterBy` says what is independent of each other. */
+export function costGroup(
+  key: string,
+  batches: readonly CostedBatch[],
+  clusterBy: 'site' | 'run',
+): CostGroup {
+  const label = (batch: CostedBatch) => (clusterBy === 'site' ? batch.siteId : batch.run);
+  const full = batches.flatMap((batch) =>
+    batch.cost.kind === 'full' ? [{ ...batch, cluster: label(batch), cost: batch.cost }] : [],
+  );
+  const freshGrams = full.reduce((sum, batch) => sum + batch.freshGrams, 0);
+  const minutes = full.reduce((sum, { cost }) => sum + cost.labourMinutes, 0);
+  const cost = perKilogram(
+    full.map((batch) => ({
+      numerator: batch.cost.minor,
+      denominator: batch.freshGrams,
+      cluster: batch.cluster,
+    })),
+    clusterBy,
+  );
+  const priced = full.flatMap(({ soldMinorPerKg, freshGrams: grams, cost: { minor }, cluster }) =>
+    soldMinorPerKg === null
+      ? []
+      : [{ numerator: (grams * soldMinorPerKg) / gramsPerKg - minor, denominator: grams, cluster }],
+  );
+  return {
+    ...{ key, batches: batches.length, fullBatches: full.length, freshGrams, cost },
+    margin:
+      full.length > 0 && priced.length === 0
+        ? { kind: 'cannot', reason: 'no-sales' }
+        : perKilogram(priced, clusterBy),
+    labourMinutesPerKg: freshGrams === 0 ? null : (minutes * gramsPerKg) / freshGrams,
+    missing: missingParts(batches),
+  };
+}
+
+/** How many batches lack each part, the most often missing first. */
+export function missingParts(batches: readonly CostedBatch[]): CostGroup['missing'] {
+  return costParts
+    .map((part) => ({
+      part,
+      batches: batches.filter(({ cost }) => cost.kind === 'missing' && cost.parts.includes(part)).length,
+    }))
+    .filter(({ batches: count }) => count > 0)
+    .sort((a, b) => b.batches - a.batches);
+}
+
+function perKilogram(rows: readonly Sums[], clusterBy: 'site' | 'run'): PerKilogram {
+  if (rows.length === 0) return { kind: 'cannot', reason: 'no-full-costs' };
+  const sum = (of: 'numerator' | 'denominator') => rows.reduce((total, row) => total + row[of], 0);
+  if (sum('denominator') === 0) return { kind: 'cannot', reason: 'nothing-picked' };
+  const groups = new Set(rows.map(({ cluster }) => cluster)).size;
+  const minorPerKg = (sum('numerator') * gramsPerKg) / sum('denominator');
+  const about = { kind: 'figure' as const, minorPerKg, batches: rows.length, groups };
+  if (groups < fewestClusters) {
+    const reason = clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs';
+    return { ...about, interval: { kind: 'none', reason } };
+  }
+  const answer = ratioOfSums({
+    numerator: rows.map(({ numerator }) => numerator),
+    denominator: rows.map(({ denominator }) => denominator),
+    cluster: rows.map(({ cluster }) => cluster),
+    level: shownLevel,
+  });
+  if (answer.kind === 'cannot-compute' || answer.interval.kind === 'cannot-compute')
+    return { ...about, interval: { kind: 'none', reason: 'not-enough-data' } };
+  const { low, high, level, method } = answer.interval;
+  return {
+    ...about,
+    interval: { kind: 'interval', low: low * gramsPerKg, high: high * gramsPerKg, level, method },
+  };
+}

@@ -1,0 +1,113 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { batchCost } from '@/lib/growing/batch-cost';
+import { addDays, todayInZone } from '@/lib/growing/calendar-date';
+import { clusterOfRun } from '../comparison/cluster-of-run';
+import { mixed, notRecorded, parseComparisonQuery, secondLife } from '../comparison/comparison-filter.input';
+import type { Period } from '../production/read-production';
+import { grouped } from '../programme/grouped';
+import { readSales } from '../programme/read-sales';
+import { type CostedBatch, type CostGroup, costGroup, missingParts } from './cost-group';
+import {
+  type BoughtRow,
+  type CostBatch,
+  readBoughtSpawn,
+  readBoughtSubstrate,
+  readCostBatches,
+} from './read-cost-rows';
+import { readRunShares } from './read-run-shares';
+
+export type CostsAnswer = {
+  readonly period: Period;
+  readonly currency: string;
+  /** Null: work is not in the sums, it is shown in minutes. */
+  readonly labourMinorPerHour: number | null;
+  readonly batches: number;
+  readonly fullBatches: number;
+  readonly missing: CostGroup['missing'];
+  /** Keys: method id, `mixed`, `second-life`, `none`; site id. */
+  readonly methods: readonly CostGroup[];
+  readonly sites: readonly CostGroup[];
+  readonly methodNames: ReadonlyMap<string, { readonly en: string; readonly es: string }>;
+  readonly siteNames: ReadonlyMap<string, string>;
+};
+
+type Query = Record<string, string | string[] | undefined>;
+
+const daysBack = 365;
+
+/** What a kilogram cost, by method and site, of the batches inoculated in a period (a year unless said) and closed. */
+export async function readCosts(context: ReadContext, query: Query, now: Date): Promise<CostsAnswer> {
+  const { db, actor } = context;
+  const network = await db.network.findFirstOrThrow({ where: { id: actor.networkId } });
+  const { currency, labourMinorPerHour } = network;
+  const today = todayInZone(network.timeZone, now);
+  const asked = parseComparisonQuery(query);
+  const ends: [string, string] = [asked.from ?? addDays(today, -daysBack), asked.to ?? today];
+  const [from, to] = ends[0] <= ends[1] ? ends : [ends[1], ends[0]];
+  const period = { from, to };
+  const rows = await readCostBatches(context, period, currency);
+  const substrate = grouped(await readBoughtSubstrate(context, period, currency), ({ batchId }) => batchId);
+  const spawn = grouped(await readBoughtSpawn(context, period, currency), ({ batchId }) => batchId);
+  const runs = await readRunShares(context, period, currency);
+  const prices = await sitePrices(context, period, currency);
+  const cluster = clusterOfRun(
+    rows.map(({ id }) => ({ id, runIds: (runs.get(id) ?? []).flatMap(({ runId }) => runId ?? []) })),
+  );
+  const batches = rows.map((row): CostedBatch => {
+    const treatments = runs.get(row.id) ?? [];
+    const facts = {
+      substrates: (substrate.get(row.id) ?? []).map(bought),
+      spawns: spawnOf(row, spawn.get(row.id) ?? []).map(bought),
+      own: row,
+      treatments,
+    };
+    return {
+      ...{ id: row.id, siteId: row.siteId, freshGrams: row.freshGrams, method: methodKey(row) },
+      run: cluster.get(row.id) ?? row.id,
+      cost: batchCost(facts, labourMinorPerHour),
+      soldMinorPerKg: prices.get(row.siteId) ?? null,
+    };
+  });
+  const groups = (key: (batch: CostedBatch) => string, by: 'site' | 'run') =>
+    [...grouped(batches, key)].map(([name, some]) => costGroup(name, some, by));
+  const methods = await db.method.findMany({ select: { id: true, nameEn: true, nameEs: true } });
+  const sites = await db.site.findMany({ select: { id: true, name: true } });
+  return {
+    ...{ period, currency, labourMinorPerHour, batches: batches.length },
+    fullBatches: batches.filter(({ cost }) => cost.kind === 'full').length,
+    missing: missingParts(batches),
+    methods: groups(({ method }) => method, 'site'),
+    sites: groups(({ siteId }) => siteId, 'run'),
+    methodNames: new Map(methods.map(({ id, nameEn, nameEs }) => [id, { en: nameEn, es: nameEs }])),
+    siteNames: new Map(sites.map(({ id, name }) => [id, name])),
+  };
+}
+
+/** What each site was paid for a kilogram in the period, in minor units, as far as it recorded sales. */
+async function sitePrices(context: ReadContext, period: Period, currency: string) {
+  const sales = (await readSales(context, period)).filter((row) => row.currency === currency);
+  return new Map(
+    [...grouped(sales, ({ siteId }) => siteId)].map(([siteId, same]) => {
+      const grams = same.reduce((sum, row) => sum + row.grams, 0);
+      return [siteId, (same.reduce((sum, row) => sum + row.amountMinor, 0) * 1000) / grams];
+    }),
+  );
+}
+
+function methodKey({ methodId, mixedMethod, secondLife: later }: CostBatch): string {
+  if (later) return secondLife;
+  return mixedMethod ? mixed : (methodId ?? notRecorded);
+}
+
+function bought({ grams, paidMinor, forGrams }: BoughtRow) {
+  return { grams, price: paidMinor === null || forGrams === null ? null : { paidMinor, forGrams } };
+}
+
+/** A single share without a mass of its own has the batch's. */
+function spawnOf({ spawnGrams }: CostBatch, shares: readonly BoughtRow[]): BoughtRow[] {
+  return shares.map((share) => ({
+    ...share,
+    grams: share.grams ?? (shares.length === 1 ? spawnGrams : null),
+  }));
+}

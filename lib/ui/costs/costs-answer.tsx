@@ -1,0 +1,67 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import type { CostsAnswer } from '@/lib/analysis/costs/read-costs';
+import { DataTable } from '../table/data-table';
+import { CostsTable } from './costs-table';
+import type { CostsWords } from './costs-words';
+
+type Props = { readonly answer: CostsAnswer; readonly words: CostsWords };
+
+/** What a kilogram cost in one sentence, then what is missing, then the tables behind it. */
+export function CostsAnswerView({ answer, words }: Props) {
+  const { t, money } = words;
+  const { batches, labourMinorPerHour, missing } = answer;
+  const [first] = missing;
+  return (
+    <>
+      <p className="answer-sentence">{sentenceOf(answer, words)}</p>
+      {first ? <p>{t('mostMissing', { part: t(`part.${first.part}`), batches: first.batches })}</p> : null}
+      <p>
+        {labourMinorPerHour === null ? t('without') : t('with', { value: money(labourMinorPerHour) })}{' '}
+        <Link href={'/settings/money' as Route}>{t('change')}</Link>
+      </p>
+      {batches === 0 ? null : (
+        <>
+          <CostsTable by="method" groups={answer.methods} words={words} />
+          <CostsTable by="site" groups={answer.sites} words={words} />
+        </>
+      )}
+      {missing.length === 0 ? null : (
+        <>
+          <h2>{t('missingHeading')}</h2>
+          <p>{t('missingHelp')}</p>
+          <DataTable
+            caption={t('missingCaption')}
+            rows={missing}
+            rowKey={({ part }) => part}
+            columns={[
+              { key: 'part', header: t('missingPartHeader'), cell: ({ part }) => t(`part.${part}`) },
+              {
+                key: 'batches',
+                header: t('missingBatches'),
+                numeric: true,
+                cell: ({ batches: count }) => t('fullOf', { full: count, all: batches }),
+              },
+            ]}
+          />
+        </>
+      )}
+      <p className="quiet">{t('method')}</p>
+    </>
+  );
+}
+
+function sentenceOf({ batches, fullBatches, methods }: CostsAnswer, words: CostsWords): string {
+  const { t, locale, money, method } = words;
+  if (batches === 0) return t('noBatches');
+  if (fullBatches === 0) return t('noneFull', { all: batches });
+  const parts = methods
+    .flatMap(({ key, cost }) =>
+      cost.kind === 'figure' ? [{ name: method(key), cost: money(cost.minorPerKg) }] : [],
+    )
+    .sort((a, b) => a.name.localeCompare(b.name, locale))
+    .map(({ name, cost }) => t('answerPart', { cost, method: name.toLocaleLowerCase(locale) }));
+  if (parts.length === 0) return t('nothingPicked');
+  const list = new Intl.ListFormat(locale, { type: 'conjunction' });
+  return t('answer', { parts: list.format(parts), full: fullBatches, all: batches });
+}

@@ -1,0 +1,33 @@
+import { getLocale, getTranslations } from 'next-intl/server';
+import type { CostGroup, PerKilogram } from '@/lib/analysis/costs/cost-group';
+import type { CostsAnswer } from '@/lib/analysis/costs/read-costs';
+import type { Language } from '@/lib/database/generated/enums';
+import { formatMoney } from '../format/money-text';
+
+/** Costs in the reader's words: money of a kilogram with its limits, names of methods and sites. */
+export async function costsWords(answer: CostsAnswer, language: Language) {
+  const t = await getTranslations('insight.costs');
+  const locale = await getLocale();
+  const money = (minor: number) =>
+    formatMoney({ minor: Math.round(minor), currency: answer.currency }, locale);
+  const plural: Readonly<Record<string, string>> = {
+    mixed: t('mixed'),
+    'second-life': t('secondLife'),
+    none: t('notRecorded'),
+  };
+  const method = (key: string) => plural[key] ?? answer.methodNames.get(key)?.[language] ?? '–';
+  const site = (key: string) => answer.siteNames.get(key) ?? '–';
+  const limits = ({ interval }: Extract<PerKilogram, { kind: 'figure' }>) =>
+    interval.kind === 'interval'
+      ? `${money(interval.low)} … ${money(interval.high)}`
+      : t(interval.reason === 'not-enough-data' ? 'noLimits' : 'fewGroups');
+  const missing = ({ missing: parts }: Pick<CostGroup, 'missing'>) => {
+    const [first] = parts;
+    return first
+      ? t('missingPart', { part: t(`part.${first.part}`), batches: first.batches })
+      : t('nothingMissing');
+  };
+  return { t, locale, money, method, site, limits, missing };
+}
+
+export type CostsWords = Awaited<ReturnType<typeof costsWords>>;
