@@ -27,6 +27,14 @@ describe('the settings of npm start', () => {
     expect(() => startSettings(store)).not.toThrow();
   });
 
+  it('refuse a mail server without a sender, in one line', () => {
+    expect(() => startSettings({ ...good, SMTP_URL: 'smtp://mail.example' })).toThrow(
+      /^SMTP_URL and MAIL_FROM/,
+    );
+    const mail = { ...good, SMTP_URL: 'smtp://mail.example', MAIL_FROM: 'pinset@example.org' };
+    expect(() => startSettings(mail)).not.toThrow();
+  });
+
   it('need no database of their own', () => {
     const { databaseUrl, ownerUrl } = startSettings({
       ...good,
