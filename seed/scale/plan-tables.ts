@@ -42,6 +42,7 @@ create temp table planned_batch as
     1 / (1 + exp(2.9 - 0.5 * s.luck - 0.7 * r.luck - 0.4 * (r.way = 1)::int
       - 0.5 * pg_temp.z(1 + ((${days} - (date '${today}' - r.on_day)) / 14 * 10 + (pg_temp.u(b, 35) * 10)::int)::bigint, 40))) as risk
   from generate_series(1, ${batches}) b join planned_run r on r.r = (b + 1) / 2 join planned_site s on s.s = r.s;
+create index on planned_run (r);
 analyze planned_site, planned_run, planned_batch;
 grant select on planned_site, planned_run, planned_batch to public;
 `;

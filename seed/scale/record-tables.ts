@@ -38,7 +38,7 @@ export function stockStatements({ networkId, today, days }: ScalePlan): readonly
     `insert into public.batch_component (network_id, id, batch_id, site_id, substrate_lot_id, method_id, treatment_run_id, role, mass_stage, origin)
      select ${network}, pg_temp.scale_id(8, b.i), b.id, b.site_id, pg_temp.scale_id(4, 2 * ((b.on_day - (date '${today}' - ${days})) / 14)),
        b.method_id, o.id, 'supplement', 'filled', 'seed'
-     from planned_batch b join lateral (select id from planned_run o where o.r = b.r + 1 and o.container not in ('log', 'bed') and o.way = (select way from planned_run x where x.r = b.r)) o on true
+     from planned_batch b join planned_run x on x.r = b.r join planned_run o on o.r = b.r + 1 and o.container not in ('log', 'bed') and o.way = x.way
      where b.treated and b.i % 20 = 0`,
     `insert into public.spawn_share (network_id, id, batch_id, site_id, spawn_lot_id, grams, origin)
      select ${network}, pg_temp.scale_id(9, b.i), b.id, b.site_id, pg_temp.scale_id(5, b.spawn_number * 8 + b.kind), b.units * 60, 'seed'

@@ -4,14 +4,27 @@
  *   npm run bench -- stats            the mixed models beside R's lme4, and on a very large network
  *   npm run bench -- stats small      only beside lme4
  *   npm run bench -- stats large      only the very large network
+ *   npm run bench -- pages            what pages read, in the large network of `npm run seed:scale`, in the database of
+ *                                     DATABASE_URL; --email of another coordinator, --times N readings each,
+ *                                     --url of a server on the same database to time whole pages, too
  */
+import { parseArgs } from 'node:util';
+import { benchPages } from './bench-pages';
 import { benchStatistics } from './bench-statistics';
 
-const [what, part] = process.argv.slice(2);
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { email: { type: 'string' }, times: { type: 'string' }, url: { type: 'string' } },
+});
+const [what, part] = positionals;
 if (what === 'stats' && (part === undefined || part === 'small' || part === 'large')) {
   const within = benchStatistics(part);
   process.exitCode = within ? 0 : 1;
+} else if (what === 'pages') {
+  const { email = 'large@network.example', times = '20', url } = values;
+  const within = await benchPages({ email, times: Number(times), url });
+  process.exitCode = within ? 0 : 1;
 } else {
-  console.log('usage: npm run bench -- stats [small | large]');
+  console.log('usage: npm run bench -- stats [small | large] | pages [--email E] [--times N] [--url U]');
   process.exitCode = 2;
 }
