@@ -70,6 +70,7 @@ export async function recordFinishedTrial(
   const size = 1 / finishedTrial.likeness - 1;
   const last = trial.slots.at(-1)?.id;
   const otherwise = trial.slots.find(({ arm, block }) => arm === ferment.label && block === 2)?.id;
+  const late = trial.slots.find(({ place }) => place === finishedTrial.plan.blocks * 2)?.id;
   await inOneGo(coordinator, async (take) => {
     for (const slot of trial.slots) {
       if (slot.id === last) continue;
@@ -77,7 +78,10 @@ export async function recordFinishedTrial(
       const method = slot.id === otherwise ? bath.method : drawn;
       const mean = finishedTrial.truth[method === bath.method ? 0 : 1] ?? 0;
       const lost = random.binomial(trial.unitsPerRun, random.beta(mean * size, (1 - mean) * size));
-      const inoculatedOn = addDays(slot.plannedOn, slot.place === 5 ? 20 : 2 + random.integer(4));
+      const inoculatedOn = addDays(
+        slot.plannedOn,
+        slot.id === late ? 20 : 1 + (slot.place % 2 === 0 ? 4 : 0),
+      );
       const { id: slotId, siteId } = slot;
       const units = trial.unitsPerRun;
       const batchId = await recordTrialRun(take, book, { slotId, siteId, method, inoculatedOn, units });

@@ -60,7 +60,7 @@ export async function recordTrials(coordinator: Actor, today: string): Promise<v
       if (slot.place > (made[book.siteCode(slot.siteId)] ?? 0)) continue;
       const method = runningTrial.arms.find(({ label }) => label === slot.arm)?.method;
       if (method === undefined || !isTrialMethod(method)) throw new Error(`no method for ${slot.arm}`);
-      const inoculatedOn = addDays(slot.plannedOn, 2 * slot.place);
+      const inoculatedOn = addDays(slot.plannedOn, 3 * slot.place);
       const { id: slotId, siteId } = slot;
       await recordTrialRun(take, book, { slotId, siteId, method, inoculatedOn, units: running.unitsPerRun });
     }

@@ -41,6 +41,7 @@ import { programmeRows } from './programme-rows';
 import { settingRows } from './setting-rows';
 import { signalRows } from './signal-rows';
 import { siteMethodRows } from './site-method-rows';
+import { trialRows } from './trial-rows';
 import { arrange, revisionOf, type World } from './world';
 
 const reason = 'tried';
@@ -104,6 +105,7 @@ async function membershipOfMember({ people }: World) {
 /** Every command, and who can do it to the records of Mill Lane. */
 export const commandRows = [
   ...batchEventRows,
+  ...trialRows,
   ...photoRows,
   ...signalRows,
   ...labelRows,
