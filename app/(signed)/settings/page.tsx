@@ -28,6 +28,9 @@ export default async function SettingsPage() {
         <Link href={'/settings/suitability' as Route}>{t('suitability.heading')}</Link>
       </p>
       <p>
+        <Link href={'/settings/export' as Route}>{(await getTranslations('export.archive'))('link')}</Link>
+      </p>
+      <p>
         <Link href={'/settings/money' as Route}>{t('money')}</Link>
       </p>
       <DataTable

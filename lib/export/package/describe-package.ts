@@ -3,7 +3,10 @@ import { columnText } from './column-texts';
 import { type PackageTable, packageTables } from './package-tables';
 import type { StoredColumn, StoredTable } from './read-columns';
 
-export type Licence = 'CC0-1.0' | 'CC-BY-4.0' | 'ODbL-1.0' | 'none';
+export const licenceNames = ['none', 'CC-BY-4.0', 'CC0-1.0', 'ODbL-1.0'] as const;
+
+/** Under what others may use the data, by its SPDX name. */
+export type Licence = (typeof licenceNames)[number];
 
 const licences = {
   'CC0-1.0': {

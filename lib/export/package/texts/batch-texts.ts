@@ -1,4 +1,4 @@
-import { amount, day, none, notApplicable, notRecorded, type TableTexts, text } from './column-text';
+import { amount, day, notApplicable, notRecorded, type TableTexts, text } from './column-text';
 
 /** Batches and what is written down about them. */
 export const batchTexts: TableTexts = {
