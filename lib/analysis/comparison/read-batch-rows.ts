@@ -1,6 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { BatchFacts } from './batch-facts';
+import { batchRowJson } from './batch-row-json';
 import { together } from './comparison-filter.input';
 import { decodeBatchRow, type EncodedBatch } from './decode-batch-row';
 
@@ -41,13 +42,7 @@ export async function readBatchRows(
   const { from, to, species, container, material } = boundsOf(wanted);
   const sites = wanted.sites === undefined ? null : [...wanted.sites];
   const [answer] = await db.$queryRaw<{ rows: string | null }[]>`
-    select json_agg(json_build_array(
-      batch_id, site_id, species_id, container, method_id, mixed_method, material_id, mixed_material,
-      unit_count, inoculated_on, closed_on, closed_as_lost, no_harvest, voided, second_life,
-      contamination_assessed_on, yield_assessed_on, dry_grams, dry_assumed, bed_area_cm2,
-      contaminated_by_window_end, contaminated_at_any_time, lost_clean, last_inspected_on,
-      fresh_grams_by_yield_day, fresh_grams, weighings, any_trimmed, any_as_picked, any_shared,
-      run_ids, run_missing))::text as rows
+    select json_agg(${batchRowJson})::text as rows
     from batch_outcome
     where network_id = ${actor.networkId}::uuid and inoculated_on between ${from}::date and ${to}::date
       and (${species}::uuid is null or species_id = ${species}::uuid)

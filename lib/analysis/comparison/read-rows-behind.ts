@@ -3,11 +3,12 @@ import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
 import type { LeftOutReason, ShownFigure } from '../shown-figure';
 import { singleBatchContamination } from '../single-batch-contamination';
-import { type ComparedRow, compareOne } from './compare';
+import type { ComparedRow } from './compare';
 import { type ComparisonChoices, readComparisonChoices } from './comparison-choices';
 import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './comparison-filter.input';
 import { type JudgedBatch, judgeBatches } from './judged-batch';
-import { readBatchRows } from './read-batch-rows';
+import { readBatchPage } from './read-batch-page';
+import { readComparedRow } from './read-compared-row';
 import { scaleOf } from './yield-figure';
 
 /** One batch behind a figure: what it counts for, or why it was left out. */
@@ -57,20 +58,17 @@ export async function readRowsBehind(
   if (choices.defaults === undefined) return undefined;
   const filter = completeFilter(parseComparisonQuery(query), choices.defaults);
   const asOf = now.toISOString();
-  const judged = judgeBatches(await readBatchRows(context, filter), choices.today);
-  const own = judged
-    .filter(
-      (batch) =>
-        (filter.method === undefined || batch.methodKey === filter.method) &&
-        (filter.site === undefined || batch.facts.siteId === filter.site),
-    )
-    .sort(
-      (a, b) =>
-        b.facts.inoculatedOn.localeCompare(a.facts.inoculatedOn) || a.facts.id.localeCompare(b.facts.id),
-    );
-  const pages = Math.max(1, Math.ceil(own.length / rowsPerPage));
+  const figures = await readComparedRow(context, filter, choices.today, now);
+  const { contamination } = figures;
+  // A batch counts for the rate or is left out of it, so both together are all there are.
+  const total = contamination.leftOut.reduce((sum, { batches }) => sum + batches, contamination.n.batches);
+  const pages = Math.max(1, Math.ceil(total / rowsPerPage));
   const page = Math.min(pageNumber.parse(query.page), pages);
-  const shown = own.slice((page - 1) * rowsPerPage, page * rowsPerPage);
+  const facts = await readBatchPage(context, filter, {
+    limit: rowsPerPage,
+    offset: (page - 1) * rowsPerPage,
+  });
+  const shown = judgeBatches(facts, choices.today);
   const codes = await context.db.batch.findMany({
     where: { id: { in: shown.map(({ facts }) => facts.id) } },
     select: { id: true, code: true },
@@ -79,9 +77,9 @@ export async function readRowsBehind(
   return {
     choices,
     filter,
-    figures: compareOne(judged, filter, asOf),
+    figures,
     rows: shown.map((batch) => rowBehind(batch, codeOf.get(batch.facts.id) ?? '', asOf)),
-    total: own.length,
+    total,
     page,
     pages,
   };

@@ -27,8 +27,9 @@ export async function readOutcomeSums(
 ): Promise<OutcomeSums> {
   const network = actor.networkId;
   const { from, to, species, container, material } = boundsOf(wanted);
+  // The sums of thousands of sites are grouped in memory, not on disk.
   const [held] = await db.$queryRaw<Held[]>`
-    select min(inoculated_on)::text as from, max(inoculated_on)::text as to from batch_outcome
+    select set_config('work_mem', '64MB', true), min(inoculated_on)::text as from, max(inoculated_on)::text as to from batch_outcome
     where network_id = ${network}::uuid and container = ${container}`;
   if (!held?.from || !held.to) return nothing;
   const { years, quarters, days } = splitPeriod({ from, to }, { from: held.from, to: held.to });
@@ -37,13 +38,15 @@ export async function readOutcomeSums(
   const [lists] = await db.$queryRaw<Lists[]>`
     with day as materialized (
       select * from unnest(${[...today.keys()]}::uuid[], ${[...today.values()]}::date[]) d (site_id, today)
-    ), ahead as materialized (
-      select p.*, d.today from app.outcome_part p join day d on d.site_id = p.site_id
+    ), later_days as materialized (
+      select p.* from app.outcome_part p
       where p.network_id = ${network}::uuid and p.container = ${container}
         and (p.contamination_enters_on > ${first}::date or p.yield_enters_on > ${first}::date)
-        and p.inoculated_on between ${from}::date and ${to}::date and p.enters_on > d.today
+        and p.inoculated_on between ${from}::date and ${to}::date and p.enters_on > ${first}::date
         and (${species}::uuid is null or p.species_id = ${species}::uuid)
         and (${material}::text is null or p.material_key = ${material}::text)
+    ), ahead as (
+      select p.* from later_days p join day d on d.site_id = p.site_id where p.enters_on > d.today
     ), parts as (
       select site_id, method_key, material_key, measure, class, batches, units, numerator, denominator, later, lost_clean,
         open_units, open_unit_days, runs, run_missing, trimmed, as_picked, dry_assumed, shared
@@ -77,7 +80,7 @@ export async function readOutcomeSums(
         sum(numerator) as numerator, sum(denominator) as denominator, sum(later) as later, sum(lost_clean) as lost_clean,
         sum(open_units) as open_units, sum(open_unit_days) as open_unit_days, sum(runs) as runs, sum(run_missing) as run_missing,
         sum(trimmed) as trimmed, sum(as_picked) as as_picked, sum(dry_assumed) as dry_assumed, sum(shared) as shared
-      from parts join day using (site_id) group by site_id, method_key, material_key, measure, class having sum(batches) > 0
+      from parts group by site_id, method_key, material_key, measure, class having sum(batches) > 0
     ), counted as (
       select site_id, method_key, measure, json_build_array(site_id, method_key, measure, sum(batches), sum(units), sum(numerator),
         sum(denominator), sum(later), sum(lost_clean), sum(open_units), sum(open_unit_days)) as sum

@@ -1,0 +1,29 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { readApartRuns } from '../outcomes/read-apart-runs';
+import { readOutcomeSums } from '../outcomes/read-outcome-sums';
+import { rowOfSums } from '../outcomes/row-of-sums';
+import type { SiteDates } from './batch-facts';
+import { clusterOfRun } from './cluster-of-run';
+import { type ComparedRow, compareOne } from './compare';
+import type { ComparisonFilter } from './comparison-filter.input';
+import { judgeBatches } from './judged-batch';
+import { readBatchRows } from './read-batch-rows';
+
+/**
+ * The row of everything that a filter chooses, as of `now`: of one site from its batches, which cluster by treatment run,
+ * of several from kept sums.
+ */
+export async function readComparedRow(
+  context: ReadContext,
+  filter: ComparisonFilter,
+  today: SiteDates,
+  now: Date,
+): Promise<ComparedRow> {
+  const apart = await readApartRuns(context, filter, today);
+  const asOf = now.toISOString();
+  if (filter.site === undefined)
+    return rowOfSums({ sums: await readOutcomeSums(context, filter, today), apart, today }, filter, asOf);
+  const facts = await readBatchRows(context, { ...filter, sites: [filter.site] });
+  return compareOne(judgeBatches(facts, today, clusterOfRun([...facts, ...apart])), filter, asOf);
+}
