@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, type Page } from '@playwright/test';
 import { submit } from './fill';
-import { ives, type OpenAs, wren } from './people';
+import { ives, type OpenAs, odell, wren } from './people';
 
 /** A page with a form: its address as the folders of `app` write it, who opens it, and how its ids are found. */
 export type FormPage = {
@@ -150,6 +150,12 @@ const entryFinder = (kind: string, pattern: string) =>
   kind.startsWith('loss') ? afterLoss(new RegExp(pattern)) : inStory(new RegExp(pattern));
 const setting = ['materials', 'methods', 'species', 'windows'] as const;
 
+const programmeLists = ['trainings', 'participants', 'sales', 'practices'] as const;
+const costAddresses = [
+  ['batch', openBatch],
+  ['spawn-lot', '/spawn-lots'],
+] as const;
+
 export const formPages: readonly FormPage[] = [
   { route: '/account', as: ives, keeps: 'name' },
   { route: '/account/password', as: ives, keeps: false },
@@ -207,6 +213,7 @@ export const formPages: readonly FormPage[] = [
   { route: '/treatments/[id]/allocate', as: wren, find: below('/treatments', '/allocate') },
   { route: '/sites/new', as: wren },
   { route: '/sites/[id]/correct', as: wren, find: below('/sites', '/correct') },
+  { route: '/sites/[id]/methods', as: odell, find: below('/sites', '/methods'), keeps: 'reason' },
   { route: '/sites/[id]/places/new', as: ives, find: below('/sites', '/places/new') },
   { route: '/sites/[id]/places/[place]/correct', as: ives, find: ofPlace('/correct') },
   { route: '/sites/[id]/places/[place]/readings/new', as: ives, find: ofPlace('/readings/new') },
@@ -235,8 +242,40 @@ export const formPages: readonly FormPage[] = [
     },
   },
   { route: '/settings/suitability/new', as: wren },
+  {
+    route: '/questions/watch/answer',
+    as: wren,
+    find: async (page) => {
+      await page.goto('/questions/watch?days=365');
+      const explain = page.getByRole('link', { name: /^Explain: / }).first();
+      return (await explain.getAttribute('href', { timeout: 60_000 })) ?? '';
+    },
+  },
+  { route: '/account/digest', as: wren, keeps: false },
   { route: '/labels/sheets/new', as: wren },
   { route: '/labels/sheets/[id]/correct', as: wren, find: labelSheet },
+  ...programmeLists.flatMap((list) => [
+    { route: `/programme/${list}/new`, as: ives },
+    {
+      route: `/programme/${list}/[id]/correct`,
+      as: wren,
+      find: below(`/programme/${list}`, '/correct'),
+    },
+  ]),
+  {
+    route: '/programme/participants/[id]/erase',
+    as: wren,
+    find: below('/programme/participants', '/erase'),
+    keeps: false,
+  },
+  { route: '/settings/money', as: wren, keeps: false },
+  ...costAddresses.map(([of, list]) => ({
+    route: '/costs/[of]/[id]',
+    name: `what a ${of} cost`,
+    as: wren,
+    find: async (page: Page) => `/costs/${of}/${(await below(list)(page)).split('/').at(-1)}`,
+    ...(of === 'batch' ? {} : { keeps: false as const }),
+  })),
   { route: '/reports/new', as: wren },
   ...voidable.map((kind) => ({
     route: '/void/[kind]/[id]',

@@ -10,10 +10,15 @@ const everybodys = [
   '/batches/new?repeat=last',
   '/weighings',
   '/weighings/new',
+  '/programme',
+  '/programme/trainings',
+  '/programme/trainings/new',
+  '/programme/participants',
   '/treatments',
   '/treatments/new?methodKind=cold_lime_soak&water=50&water__unit=L',
   '/sums?what=lime&water=50&water__unit=L',
   '/sums?what=bed&bedArea=4&bedArea__unit=m2',
+  '/questions/records',
 ];
 const coordinators = [
   '/comparison',
@@ -23,8 +28,14 @@ const coordinators = [
   '/settings',
   '/settings/suitability',
   '/settings/suitability/new',
+  '/questions/costs',
+  '/programme/sales',
+  '/programme/practices',
+  '/settings/money',
   '/reports/new',
   '/sites/new',
+  '/questions/watch',
+  '/account/digest',
 ];
 
 /** The main pages by who reads them and in which language; a new page is added here. */
