@@ -2,40 +2,9 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, type Page } from '@playwright/test';
 import { submit } from './fill';
+import { below, type FormPage, linkOn, openBatch, uuid } from './find-address';
 import { ives, type OpenAs, odell, wren } from './people';
-
-/** A page with a form: its address as the folders of `app` write it, who opens it, and how its ids are found. */
-export type FormPage = {
-  readonly route: string;
-  readonly name?: string;
-  readonly as?: string;
-  /** Finds an address to open, from links as a person would; without it the route is the address. */
-  readonly find?: (page: Page, openAs: OpenAs) => Promise<string>;
-  /** A text field whose words must come back; `false` where every field is a password or the one required text. */
-  readonly keeps?: string | false;
-};
-
-const uuid = '[0-9a-f-]{36}';
-const openBatch = '/batches?state=open';
-
-/** The first link of a page that leads to such an address. */
-async function linkOn(page: Page, start: string, pattern: RegExp): Promise<string | undefined> {
-  await page.goto(start);
-  const addresses = await page
-    .locator('main a[href]')
-    .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
-  return addresses.map((address) => address.split('?')[0] ?? '').find((address) => pattern.test(address));
-}
-
-/** An address below the first record of a list. */
-function below(list: string, rest = ''): (page: Page) => Promise<string> {
-  const folder = list.split('?')[0];
-  return async (page) => {
-    const found = await linkOn(page, list, new RegExp(`^${folder}/${uuid}$`));
-    if (found === undefined) throw new Error(`No record is linked on ${list}`);
-    return found + rest;
-  };
-}
+import { programmeForms } from './programme-forms';
 
 /** The address of an entry of a batch's story, from the first batches that have such an entry. */
 function inStory(pattern: RegExp): (page: Page) => Promise<string> {
@@ -142,6 +111,21 @@ function ofPlace(rest: string): (page: Page) => Promise<string> {
   };
 }
 
+/** A link of the first trial that has such a one: drafts can be changed, running trials noted, filled and ended. */
+function inTrial(pattern: RegExp): (page: Page) => Promise<string> {
+  return async (page) => {
+    await page.goto('/trials');
+    const trials = await page
+      .locator('main tbody a[href^="/trials/"]')
+      .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+    for (const trial of trials.filter((address) => !address.endsWith('/result'))) {
+      const found = await linkOn(page, trial, pattern);
+      if (found !== undefined) return found;
+    }
+    throw new Error(`No trial has a link like ${pattern}`);
+  };
+}
+
 const containers = ['bag', 'bucket', 'tray', 'bed', 'log', 'block'] as const;
 const methods = ['hot_water_bath', 'cold_lime_soak', 'cold_ferment', 'steam'] as const;
 const entries = ['looks', 'findings', 'losses', 'checks'] as const;
@@ -149,12 +133,6 @@ const voidable = ['look', 'finding', 'loss', 'check', 'weighing'] as const;
 const entryFinder = (kind: string, pattern: string) =>
   kind.startsWith('loss') ? afterLoss(new RegExp(pattern)) : inStory(new RegExp(pattern));
 const setting = ['materials', 'methods', 'species', 'windows'] as const;
-
-const programmeLists = ['trainings', 'participants', 'sales', 'practices'] as const;
-const costAddresses = [
-  ['batch', openBatch],
-  ['spawn-lot', '/spawn-lots'],
-] as const;
 
 export const formPages: readonly FormPage[] = [
   { route: '/account', as: ives, keeps: 'name' },
@@ -254,28 +232,7 @@ export const formPages: readonly FormPage[] = [
   { route: '/account/digest', as: wren, keeps: false },
   { route: '/labels/sheets/new', as: wren },
   { route: '/labels/sheets/[id]/correct', as: wren, find: labelSheet },
-  ...programmeLists.flatMap((list) => [
-    { route: `/programme/${list}/new`, as: ives },
-    {
-      route: `/programme/${list}/[id]/correct`,
-      as: wren,
-      find: below(`/programme/${list}`, '/correct'),
-    },
-  ]),
-  {
-    route: '/programme/participants/[id]/erase',
-    as: wren,
-    find: below('/programme/participants', '/erase'),
-    keeps: false,
-  },
-  { route: '/settings/money', as: wren, keeps: false },
-  ...costAddresses.map(([of, list]) => ({
-    route: '/costs/[of]/[id]',
-    name: `what a ${of} cost`,
-    as: wren,
-    find: async (page: Page) => `/costs/${of}/${(await below(list)(page)).split('/').at(-1)}`,
-    ...(of === 'batch' ? {} : { keeps: false as const }),
-  })),
+  ...programmeForms,
   { route: '/reports/new', as: wren },
   ...voidable.map((kind) => ({
     route: '/void/[kind]/[id]',

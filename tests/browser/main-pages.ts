@@ -15,12 +15,14 @@ const everybodys = [
   '/programme/trainings/new',
   '/programme/participants',
   '/treatments',
+  '/trials',
   '/treatments/new?methodKind=cold_lime_soak&water=50&water__unit=L',
   '/sums?what=lime&water=50&water__unit=L',
   '/sums?what=bed&bedArea=4&bedArea__unit=m2',
   '/questions/records',
 ];
 const coordinators = [
+  '/trials/new',
   '/comparison',
   '/comparison/rows',
   '/people',
