@@ -14,10 +14,12 @@ import {
 import { storySites } from './story/sites';
 import { truths } from './story/truths';
 import { addLots } from './write/add-lots';
+import { answerSignals } from './write/answer-signals';
 import { inOneGo } from './write/in-one-go';
 import { invite } from './write/invite';
 import { makeNetwork, storyZone } from './write/make-network';
 import { publishYear } from './write/publish-year';
+import { recordCosts } from './write/record-costs';
 import { recordPresent } from './write/record-present';
 import { recordProgramme } from './write/record-programme';
 import { recordSite } from './write/record-story';
@@ -96,7 +98,10 @@ export async function seedLarkmoor(today: string): Promise<SignIn[]> {
     }),
   );
   await recordProgramme(coordinator, siteIds, today);
+  await recordCosts(coordinator, today);
   await publishYear(coordinator, today);
+  const tarn = siteIds.get(truths.shortBath.site);
+  if (tarn !== undefined) await answerSignals(coordinator, tarn, today);
   await recordTrials(coordinator, today);
   const [firstMember] = storyMembers;
   const signIn = (role: string, { name, email }: { name: string; email: string }) => ({

@@ -2,7 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from '@playwright/test';
 import { submit } from './fill';
-import { type FormPage, formPages } from './form-addresses';
+import type { FormPage } from './find-address';
+import { formPages } from './form-addresses';
 import { expect, type OpenAs, test } from './people';
 
 const typed = 'Kept as typed: ñ 🍄 <b>&amp;';

@@ -233,6 +233,21 @@ export const formPages: readonly FormPage[] = [
   { route: '/labels/sheets/new', as: wren },
   { route: '/labels/sheets/[id]/correct', as: wren, find: labelSheet },
   ...programmeForms,
+  { route: '/trials/new', as: wren },
+  { route: '/trials/[id]/correct', as: wren, find: inTrial(new RegExp(`^/trials/${uuid}/correct$`)) },
+  {
+    route: '/trials/[id]/notes/new',
+    as: wren,
+    find: inTrial(new RegExp(`^/trials/${uuid}/notes/new$`)),
+    keeps: false,
+  },
+  { route: '/trials/[id]/end', as: wren, find: inTrial(new RegExp(`^/trials/${uuid}/end$`)), keeps: false },
+  {
+    route: '/trials/slots/[slot]',
+    as: ives,
+    find: inTrial(new RegExp(`^/trials/slots/${uuid}$`)),
+    keeps: false,
+  },
   { route: '/reports/new', as: wren },
   ...voidable.map((kind) => ({
     route: '/void/[kind]/[id]',

@@ -1,6 +1,7 @@
 import type { BatchCost, CostPart } from '@/lib/growing/batch-cost';
 import { costParts } from '@/lib/growing/batch-cost';
 import { ratioOfSums } from '@/lib/stats/ratio/ratio-of-sums';
+import { grouped } from '../programme/grouped';
 import { fewestClusters, type ShownInterval, shownLevel } from '../shown-figure';
 
 /** A closed batch with its cost, what it gave, and what its site was paid for a kilogram (minor units), if known. */
@@ -92,24 +93,49 @@ function perKilogram(rows: readonly Sums[], clusterBy: 'site' | 'run'): PerKilog
   if (rows.length === 0) return { kind: 'cannot', reason: 'no-full-costs' };
   const sum = (of: 'numerator' | 'denominator') => rows.reduce((total, row) => total + row[of], 0);
   if (sum('denominator') === 0) return { kind: 'cannot', reason: 'nothing-picked' };
-  const groups = new Set(rows.map(({ cluster }) => cluster)).size;
+  const groups = byCluster(rows);
   const minorPerKg = (sum('numerator') * gramsPerKg) / sum('denominator');
-  const about = { kind: 'figure' as const, minorPerKg, batches: rows.length, groups };
-  if (groups < fewestClusters) {
+  const about = { kind: 'figure' as const, minorPerKg, batches: rows.length, groups: groups.length };
+  if (groups.length < fewestClusters) {
     const reason = clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs';
     return { ...about, interval: { kind: 'none', reason } };
   }
+  return { ...about, interval: limitsOf(groups) };
+}
+
+function byCluster(rows: readonly Sums[]): Sums[] {
+  return [...grouped(rows, ({ cluster }) => cluster)].map(([cluster, same]) => ({
+    cluster,
+    numerator: same.reduce((total, row) => total + row.numerator, 0),
+    denominator: same.reduce((total, row) => total + row.denominator, 0),
+  }));
+}
+
+/**
+ * Limits of a ratio whose numerator may be below nothing, as a margin is. Raising each numerator by the same amount for
+ * a gram moves ratio and limits by that amount and leaves their width alone. A group that gave nothing and cost
+ * something cannot be raised: then there are no limits.
+ */
+function limitsOf(groups: readonly Sums[]): ShownInterval {
+  const raise = Math.max(
+    0,
+    ...groups.map(({ numerator, denominator }) => (denominator === 0 ? 0 : -numerator / denominator)),
+  );
+  const numerator = groups.map((group) => {
+    const raised = group.numerator + raise * group.denominator;
+    // The group that sets the raise ends at nothing, give or take the last bit.
+    return group.denominator > 0 ? Math.max(0, raised) : raised;
+  });
+  if (numerator.some((value) => value < 0)) return { kind: 'none', reason: 'not-enough-data' };
   const answer = ratioOfSums({
-    numerator: rows.map(({ numerator }) => numerator),
-    denominator: rows.map(({ denominator }) => denominator),
-    cluster: rows.map(({ cluster }) => cluster),
+    numerator,
+    denominator: groups.map(({ denominator }) => denominator),
+    cluster: groups.map(({ cluster }) => cluster),
     level: shownLevel,
   });
   if (answer.kind === 'cannot-compute' || answer.interval.kind === 'cannot-compute')
-    return { ...about, interval: { kind: 'none', reason: 'not-enough-data' } };
+    return { kind: 'none', reason: 'not-enough-data' };
   const { low, high, level, method } = answer.interval;
-  return {
-    ...about,
-    interval: { kind: 'interval', low: low * gramsPerKg, high: high * gramsPerKg, level, method },
-  };
+  const shown = (limit: number) => (limit - raise) * gramsPerKg;
+  return { kind: 'interval', low: shown(low), high: shown(high), level, method };
 }

@@ -30,6 +30,8 @@ export async function noteCost(
   const amounts = minorColumns(input, currency);
   if (amounts.kind !== 'ok') return amounts;
   const data = { labourMinutes, note, ...amounts.value };
+  const given = [labourMinutes, ...Object.values(amounts.value)].some((part) => part !== null);
+  if (!given && existing === null) return invalid('labourMinutes', 'cost-empty');
   if (existing) {
     if (revision !== null && reason === null) return invalid('reason', 'missing');
     const { count } = await db.costNote.updateMany({

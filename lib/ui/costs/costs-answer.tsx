@@ -12,9 +12,13 @@ export function CostsAnswerView({ answer, words }: Props) {
   const { t, money } = words;
   const { batches, labourMinorPerHour, missing } = answer;
   const [first] = missing;
+  const withoutLimits = answer.methods.some(
+    ({ cost }) => cost.kind === 'figure' && cost.interval.kind === 'none',
+  );
   return (
     <>
       <p className="answer-sentence">{sentenceOf(answer, words)}</p>
+      {withoutLimits ? <p>{t('doubt')}</p> : null}
       {first ? <p>{t('mostMissing', { part: t(`part.${first.part}`), batches: first.batches })}</p> : null}
       <p>
         {labourMinorPerHour === null ? t('without') : t('with', { value: money(labourMinorPerHour) })}{' '}

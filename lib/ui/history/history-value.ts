@@ -37,6 +37,7 @@ const vocabularyOf: Readonly<Record<string, string>> = {
   'check.kind': 'checkKind',
   'material.kind': 'materialKind',
   'method.kind': 'methodKind',
+  'signal_answer.answer': 'signalAnswerKind',
   'site.kind': 'siteKind',
   'batch_component.role': 'componentRole',
   'membership.role': 'membershipRole',
@@ -62,6 +63,7 @@ export function historyValue(table: string, name: string, value: unknown, reader
   if (value === null || value === undefined || value === '') return '–';
   if (typeof value === 'boolean') return words(value ? 'common.yes' : 'common.no');
   if (typeof value === 'number') return numberText(name, value, reader);
+  if (Array.isArray(value)) return value.map(String).join(', ');
   if (typeof value !== 'string') return '…';
   if (isCalendarDate(value)) return formatDate(value, locale);
   if (name.endsWith('_at')) return formatInstant(new Date(value), timeZone, locale);

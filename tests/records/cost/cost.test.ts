@@ -56,6 +56,14 @@ describe('what a batch cost', () => {
     expect(await readAs(neighbour, (context) => getCost(context, 'batch', batchId))).toBeUndefined();
   });
 
+  it('of nothing at all is refused', async () => {
+    const batchId = await startBags(people, stock);
+    const empty = { labourMinutes: '', supplies: '', fuel: '', water: '', note: 'nobody knows' };
+    expect(await costBatch(member, batchId, empty)).toMatchObject({
+      errors: [{ field: 'labourMinutes', code: 'cost-empty' }],
+    });
+  });
+
   it('takes no minutes below nothing and no half cents', async () => {
     const batchId = await startBags(people, stock);
     expect(await costBatch(member, batchId, { supplies: '1.005' })).toMatchObject({
