@@ -94,7 +94,7 @@ describe('the history', () => {
     const without = await column<string>(
       `select c.relname::text from pg_class c join pg_namespace n on n.oid = c.relnamespace
        where n.nspname = 'public' and c.relkind = 'r'
-         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history', 'entry_receipt', 'fitted_result', 'batch_outcome', 'outcome_summary', 'outcome_due', 'participant_contact'])
+         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history', 'entry_receipt', 'fitted_result', 'batch_outcome', 'outcome_summary', 'outcome_due', 'participant_contact', 'digest_sent'])
          and not exists (select 1 from pg_trigger t where t.tgrelid = c.oid and t.tgname = 'write_history')`,
     );
     expect(without).toEqual([]);
@@ -106,6 +106,16 @@ describe('a receipt of an entry', () => {
     const rights = await column<string>(
       `select privilege_type::text from information_schema.role_table_grants
        where grantee = 'pinset_app' and table_name = 'entry_receipt' order by 1`,
+    );
+    expect(rights).toEqual(['INSERT', 'SELECT']);
+  });
+});
+
+describe('a digest that went out', () => {
+  it('can be written once and read, and needs no history since it never changes', async () => {
+    const rights = await column<string>(
+      `select privilege_type::text from information_schema.role_table_grants
+       where grantee = 'pinset_app' and table_name = 'digest_sent' order by 1`,
     );
     expect(rights).toEqual(['INSERT', 'SELECT']);
   });
@@ -149,6 +159,7 @@ describe('the application role', () => {
       'allocated_to_mine',
       'colleague_name',
       'descends_from',
+      'digests_due',
       'invitation_lookup',
       'member_role',
       'my_networks',

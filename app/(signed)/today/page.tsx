@@ -56,7 +56,7 @@ export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
         </ButtonLink>
       </p>
       <p>
-        <Link href="/questions/records">{watch('ownLink')}</Link>
+        <Link href={'/questions/records' as Route}>{watch('ownLink')}</Link>
       </p>
     </>
   );

@@ -48,7 +48,7 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
         <Link href={`/batches?site=${site.id}` as Route}>{t('seeBatches')}</Link>
       </p>
       <p>
-        <Link href={`/questions/records?site=${site.id}#site-${site.id}`}>{watch('siteLink')}</Link>
+        <Link href={`/questions/records?site=${site.id}#site-${site.id}` as Route}>{watch('siteLink')}</Link>
       </p>
       {site.voided === null ? <SitePlaces siteId={site.id} timeZone={site.timeZone} places={places} /> : null}
       {actor.role === 'coordinator' ? (
