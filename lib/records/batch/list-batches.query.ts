@@ -36,8 +36,12 @@ export type BatchList = {
   readonly older: string | undefined;
 };
 
+/** The first condition follows from the second; it lets the database begin at the place instead of reading up to it. */
 function beyond({ inoculatedOn, id }: Place, way: 'lt' | 'gt'): Prisma.BatchWhereInput {
-  return { OR: [{ inoculatedOn: { [way]: inoculatedOn } }, { inoculatedOn, id: { [way]: id } }] };
+  return {
+    inoculatedOn: { [`${way}e` as const]: inoculatedOn },
+    OR: [{ inoculatedOn: { [way]: inoculatedOn } }, { inoculatedOn, id: { [way]: id } }],
+  };
 }
 
 type Listed = Pick<
