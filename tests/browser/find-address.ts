@@ -33,3 +33,18 @@ export function below(list: string, rest = ''): (page: Page) => Promise<string> 
     return found + rest;
   };
 }
+
+/** The address of an entry of a batch's story, from the first batches that have such an entry. */
+export function inStory(pattern: RegExp): (page: Page) => Promise<string> {
+  return async (page) => {
+    await page.goto('/batches?state=closed');
+    const batches = await page
+      .locator('main tbody a[href^="/batches/"]')
+      .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+    for (const batch of batches) {
+      const found = await linkOn(page, batch, pattern);
+      if (found !== undefined) return found;
+    }
+    throw new Error(`No batch of the list has an entry like ${pattern}`);
+  };
+}

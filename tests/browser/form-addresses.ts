@@ -2,24 +2,9 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, type Page } from '@playwright/test';
 import { submit } from './fill';
-import { below, type FormPage, linkOn, openBatch, uuid } from './find-address';
+import { below, type FormPage, inStory, linkOn, openBatch, uuid } from './find-address';
 import { ives, type OpenAs, odell, wren } from './people';
 import { programmeForms } from './programme-forms';
-
-/** The address of an entry of a batch's story, from the first batches that have such an entry. */
-function inStory(pattern: RegExp): (page: Page) => Promise<string> {
-  return async (page) => {
-    await page.goto('/batches?state=closed');
-    const batches = await page
-      .locator('main tbody a[href^="/batches/"]')
-      .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
-    for (const batch of batches) {
-      const found = await linkOn(page, batch, pattern);
-      if (found !== undefined) return found;
-    }
-    throw new Error(`No batch of the list has an entry like ${pattern}`);
-  };
-}
 
 const findingPattern = new RegExp(`^/batches/${uuid}/findings/${uuid}/follow-up$`);
 const followUpPattern = new RegExp(`^/batches/${uuid}/follow-ups/${uuid}/correct$`);
