@@ -17,7 +17,12 @@ export const siteMethodRows: readonly OperationRow[] = [
     prepare: async (world) => {
       const { coordinator, millLane } = world.people;
       const now = await readAs(coordinator, (context) => getSiteMethods(context, millLane));
-      return { id: millLane, revision: now?.revision ?? 0, methodIds: [world.stock.hotWater] };
+      return {
+        id: millLane,
+        revision: now?.revision ?? 0,
+        methodIds: [world.stock.hotWater],
+        reason: 'tried',
+      };
     },
   },
   query(

@@ -23,5 +23,6 @@ export async function siteMethodFields(methods: readonly Method[], language: Lan
         ...(method.used ? { hint: t('methods.used') } : {}),
       })),
     },
+    { kind: 'text', name: 'reason', label: sentenceCase(t('fields.reason')), hint: t('methods.reasonHint') },
   ];
 }

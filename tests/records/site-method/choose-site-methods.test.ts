@@ -23,7 +23,12 @@ const seen = async () => {
   return answer;
 };
 const choose = (revision: number, methodIds: readonly string[], who = people.member) =>
-  runAs(who, chooseSiteMethodsInput, chooseSiteMethods, { id: people.millLane, revision, methodIds });
+  runAs(who, chooseSiteMethodsInput, chooseSiteMethods, {
+    id: people.millLane,
+    revision,
+    methodIds,
+    reason: 'the drum was lent out',
+  });
 const available = ({ methods }: Awaited<ReturnType<typeof seen>>) =>
   methods.filter((method) => method.available).map(({ id }) => id);
 
