@@ -31,6 +31,7 @@ const coordinators = [
   '/settings/suitability',
   '/settings/suitability/new',
   '/questions/costs',
+  '/questions/treatments',
   '/programme/sales',
   '/programme/practices',
   '/settings/money',

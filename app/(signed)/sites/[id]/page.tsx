@@ -5,6 +5,7 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { listPlaces } from '@/lib/records/condition/list-places.query';
 import { getSite } from '@/lib/records/site/get-site.query';
+import { getSiteMethods } from '@/lib/records/site-method/get-site-methods.query';
 import { SitePlaces } from '@/lib/ui/conditions/site-places';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { DefinitionList } from '@/lib/ui/page/definition-list';
@@ -17,10 +18,16 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
   const actor = await requireActor('coordinator', 'member');
   const found = await readAs(actor, async (context) => {
     const row = await getSite(context, id);
-    return row && { site: row, places: await listPlaces(context, id) };
+    return (
+      row && {
+        site: row,
+        places: await listPlaces(context, id),
+        methods: (await getSiteMethods(context, id))?.methods.filter(({ available }) => available),
+      }
+    );
   });
   if (!found) return <NotThere />;
-  const { site, places } = found;
+  const { site, places, methods } = found;
   const t = await getTranslations('sites');
   const watch = await getTranslations('watch.records');
   const words = await getTranslations('vocabulary');
@@ -41,6 +48,14 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
           { label: t('columns.trimDefault'), value: words(`trimState.${site.trimDefault}`) },
           { label: t('columns.openedOn'), value: when(site.openedOn) },
           ...(site.closedOn === null ? [] : [{ label: t('columns.closedOn'), value: when(site.closedOn) }]),
+          ...(methods === undefined
+            ? []
+            : [
+                {
+                  label: t('columns.methods'),
+                  value: methods.map((method) => method[actor.language]).join(', ') || common('notRecorded'),
+                },
+              ]),
           ...(site.note === null ? [] : [{ label: t('columns.note'), value: site.note }]),
         ]}
       />
@@ -50,6 +65,11 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
       <p>
         <Link href={`/questions/records?site=${site.id}#site-${site.id}` as Route}>{watch('siteLink')}</Link>
       </p>
+      {methods === undefined ? null : (
+        <p>
+          <Link href={`/sites/${site.id}/methods` as Route}>{t('methods.link')}</Link>
+        </p>
+      )}
       {site.voided === null ? <SitePlaces siteId={site.id} timeZone={site.timeZone} places={places} /> : null}
       {actor.role === 'coordinator' ? (
         <p className="record-links">

@@ -1,6 +1,5 @@
 'use server';
 
-import type { Route } from 'next';
 import { redirect } from 'next/navigation';
 import { runForm } from '@/lib/access/run-command';
 import { chooseSiteMethods } from '@/lib/records/site-method/choose-site-methods.command';
@@ -10,6 +9,6 @@ import { toFormState } from '@/lib/ui/form/to-form-state';
 
 export async function chooseSiteMethodsAction(_state: FormState, data: FormData): Promise<FormState> {
   const result = await runForm(chooseSiteMethodsInput, chooseSiteMethods, data);
-  if (result.kind === 'ok') redirect(`/questions/next?site=${result.value.id}` as Route);
+  if (result.kind === 'ok') redirect(`/sites/${result.value.id}`);
   return toFormState('sites', data, result);
 }
