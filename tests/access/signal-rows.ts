@@ -31,8 +31,12 @@ export const signalRows: readonly OperationRow[] = [
   })),
   {
     file: 'records/signal/get-digest-choice.query',
-    may: 'y----',
-    prepare: (world) => arrange(world.people.coordinator, chooseDigestInput, chooseDigest, { wanted: 'yes' }),
-    attempt: async (_world, actor) => readAs(actor, getDigestChoice),
+    may: 'y---o',
+    // Each coordinator sees the own choice, in the own network.
+    prepare: async (world) => {
+      for (const chooser of [world.people.coordinator, world.people.stranger])
+        await arrange(chooser, chooseDigestInput, chooseDigest, { wanted: 'yes' });
+    },
+    attempt: async (_world, actor) => (await readAs(actor, getDigestChoice)) === true,
   },
 ];

@@ -31,7 +31,7 @@ export default async function DigestPage({ searchParams }: PageProps<'/account/d
             options: (['yes', 'no'] as const).map((value) => ({ value, label: t(`digest.${value}`) })),
           },
         ]}
-        values={{ wanted: wanted ? 'yes' : 'no' }}
+        values={wanted === undefined ? {} : { wanted: wanted ? 'yes' : 'no' }}
         submitLabel={t('digest.save')}
         words={await loadFormWords()}
         after={<Link href="/account">{(await getTranslations('access.account'))('heading')}</Link>}
