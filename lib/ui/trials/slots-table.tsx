@@ -34,11 +34,6 @@ export async function SlotsTable({ trial, own }: { trial: TrialView; own: boolea
         },
         { key: 'arm', header: t('list.columns.arm'), cell: ({ arm }) => arm },
         {
-          key: 'planned',
-          header: t('list.columns.planned'),
-          cell: ({ plannedOn }) => formatDate(plannedOn, locale),
-        },
-        {
           key: 'batch',
           header: t('list.columns.batch'),
           cell: (slot) => (
@@ -57,6 +52,11 @@ export async function SlotsTable({ trial, own }: { trial: TrialView; own: boolea
               ) : null}
             </>
           ),
+        },
+        {
+          key: 'planned',
+          header: t('list.columns.planned'),
+          cell: ({ plannedOn }) => formatDate(plannedOn, locale),
         },
         { key: 'state', header: t('list.columns.state'), cell: state },
       ]}

@@ -28,6 +28,7 @@ export default async function TrialPage({ params }: PageProps<'/trials/[id]'>) {
   const trial = await loadTrial(actor, id);
   if (!trial) return <NotThere />;
   const t = await getTranslations('trials');
+  const common = await getTranslations('common');
   const locale = await getLocale();
   const coordinates = actor.role === 'coordinator';
   const { state } = trial;
@@ -87,6 +88,11 @@ export default async function TrialPage({ params }: PageProps<'/trials/[id]'>) {
       )}
       <h2>{t('plan.heading')}</h2>
       <PlanFacts trial={trial} actor={actor} />
+      {coordinates ? (
+        <p className="record-links no-print">
+          <Link href={`/history/${id}` as Route}>{common('history.link')}</Link>
+        </p>
+      ) : null}
     </>
   );
 }
