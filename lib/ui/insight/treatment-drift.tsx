@@ -23,10 +23,13 @@ export function TreatmentDrift({ sites, words }: { sites: readonly SiteRuns[]; w
       names.siteName(a.siteId).localeCompare(names.siteName(b.siteId), language) ||
       names.methodName(a.methodId).localeCompare(names.methodName(b.methodId), language),
   );
-  const verdict = ({ drift }: SiteRuns) => {
+  const verdict = ({ drift, outside, runs }: SiteRuns) => {
     if (drift === null) return t('treatments.drift.tooFew');
     const signal = lastSignal(drift);
-    if (signal?.signal == null) return t('treatments.drift.steady');
+    if (signal?.signal == null)
+      return outside === 0
+        ? t('treatments.drift.steady')
+        : t('treatments.drift.steadyShort', { outside: number(outside), runs: number(runs) });
     return t(`treatments.drift.${signal.signal}`, { since: formatDate(signal.on, locale) });
   };
   const charted = sorted.flatMap(({ drift, ...site }) => (drift === null ? [] : [{ ...site, drift }]));

@@ -58,8 +58,10 @@ function doubt(
 ): string[] {
   if (difference?.kind !== 'figure' || difference.interval.kind !== 'interval') return [];
   const { value, interval } = difference;
+  // Whole numbers where they say enough: a limit just below nothing is not nothing.
+  const rounded = (limit: number) => number(limit, Math.abs(limit) < 2 ? 1 : 0);
   const tells = interval.low > 0 || interval.high < 0;
-  const limits = { low: number(interval.low), high: number(interval.high), units };
+  const limits = { low: rounded(interval.low), high: rounded(interval.high), units };
   return [
     tells
       ? t('treatments.levelled', {
