@@ -231,6 +231,22 @@ describe('the archive of a network', () => {
     expect(sums).toEqual([{ grams: 3000 }, { grams: 3000 }]);
   });
 
+  it('is given up with the reason when a table cannot be read', async () => {
+    const broken = path.join(folder, 'broken.zip');
+    const writing = readSnapshot(world.people.coordinator, ({ db, actor }) => {
+      const unread = Object.create(db, {
+        $queryRawUnsafe: {
+          value: (sql: string, ...values: unknown[]) =>
+            sql.includes('"finding"')
+              ? Promise.reject(new Error('lost'))
+              : db.$queryRawUnsafe(sql, ...values),
+        },
+      }) as typeof db;
+      return writePackage({ db: unread, actor }, broken, options);
+    });
+    await expect(writing).rejects.toThrow('lost');
+  });
+
   it('is not loaded into a network that has something, nor by a member', async () => {
     for (const actor of [world.people.coordinator, world.people.member])
       expect((await writeAs(actor, {}, (context) => loadRows(context, opened))).kind).toBe('not-found');

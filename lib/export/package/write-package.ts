@@ -16,7 +16,12 @@ import { readRows } from './read-rows';
 const csvOptions = { record_delimiter: 'windows' } as const;
 
 /** The CSV of one table, counted and hashed on its way. */
-function tableStream(context: ReadContext, table: StoredTable, done: (written: WrittenTable) => void) {
+function tableStream(
+  context: ReadContext,
+  table: StoredTable,
+  done: (written: WrittenTable) => void,
+  fail: (error: Error) => void,
+) {
   const isText = table.columns.map(({ type, categories }) => type === 'string' && categories === null);
   const hash = createHash('sha256');
   let rows = 0;
@@ -42,7 +47,7 @@ function tableStream(context: ReadContext, table: StoredTable, done: (written: W
   });
   const source = Readable.from(lines());
   const csv = stringify(csvOptions);
-  pipeline(source, csv, counted).catch((error: Error) => counted.destroy(error));
+  pipeline(source, csv, counted).catch(fail);
   return counted;
 }
 
@@ -72,13 +77,16 @@ export async function writePackage(
   const network = await networkColumns(context);
   const written: WrittenTable[] = [];
   const zip = new ZipFile();
-  const failed = new Promise<never>((_resolve, reject) => zip.on('error', reject));
+  // The archive waits for ever for a table that broke off, so what went wrong ends the writing here.
+  const stop = new AbortController();
+  const fail = (error: Error) => stop.abort(error);
+  zip.on('error', fail);
   for (const name of packageTableNames) {
     const table = await readColumns(context, name);
     zip.addReadStreamLazy(`data/${name}.csv`, { mtime: now }, (give) =>
       give(
         null,
-        tableStream(context, table, (one) => written.push(one)),
+        tableStream(context, table, (one) => written.push(one), fail),
       ),
     );
   }
@@ -87,6 +95,10 @@ export async function writePackage(
     give(null, Readable.from([Buffer.from(JSON.stringify(describePackage(facts, written), null, 2))]));
   });
   zip.end();
-  await Promise.race([pipeline(zip.outputStream, createWriteStream(file)), failed]);
+  try {
+    await pipeline(zip.outputStream, createWriteStream(file), { signal: stop.signal });
+  } catch (error) {
+    throw stop.signal.aborted ? stop.signal.reason : error;
+  }
   return written;
 }
