@@ -14,7 +14,7 @@ test('whether treatments do what they say is answered in a sentence that names t
   await expect(losses.getByRole('rowheader', { name: 'Well inside' })).toBeVisible();
   await page.getByText('Latest runs of Tarn Street Shed, hot-water bath').click();
   await page.getByRole('table', { name: 'Latest runs first' }).first().getByRole('link').first().click();
-  await expect(page).toHaveURL(/\/treatments\/[0-9a-f-]{36}$/);
+  await page.waitForURL(/\/treatments\/[0-9a-f-]{36}$/);
 });
 
 test('a site says which methods it can use, and its page shows them', async ({ openAs }) => {
@@ -25,6 +25,7 @@ test('a site says which methods it can use, and its page shows them', async ({ o
   await page.getByLabel('Cold-water fermentation').check();
   await page.getByLabel('Reason for the correction').fill('a second drum was bought');
   await page.getByRole('button', { name: 'Save' }).click();
+  await page.waitForURL(/\/sites\/[0-9a-f-]{36}$/);
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Gorse Hill Growers');
   await expect(page.locator('main dl')).toContainText('Cold-water fermentation');
 });
