@@ -29,6 +29,7 @@ const coordinators = [
   '/people/invite',
   '/settings',
   '/settings/suitability',
+  '/settings/export',
   '/settings/suitability/new',
   '/questions/costs',
   '/questions/treatments',
