@@ -27,9 +27,11 @@ export default async function ExportPage() {
       <p>{t('without')}</p>
       <form action="/settings/export/archive" method="get">
         <Field spec={licence} context={context} />
-        <button type="submit" className="button button-action">
-          {t('submit')}
-        </button>
+        <p>
+          <button type="submit" className="button button-action">
+            {t('submit')}
+          </button>
+        </p>
       </form>
       <h2>{t('tablesHeading')}</h2>
       <p>{t('tables')}</p>
