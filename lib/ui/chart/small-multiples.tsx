@@ -85,7 +85,12 @@ export function SmallMultiples(props: Props) {
                 {lines.map(({ at, text }) => (
                   <g key={at}>
                     <line x1="0" x2="100%" y1={y(at)} y2={y(at)} className="course-limit" />
-                    <text x="100%" y={y(at) - 3} textAnchor="end" className="chart-tick">
+                    <text
+                      x={y(at) < height / 2 ? '100%' : '0'}
+                      y={y(at) + (y(at) < height / 2 ? 14 : -3)}
+                      textAnchor={y(at) < height / 2 ? 'end' : 'start'}
+                      className="chart-tick"
+                    >
                       {text}
                     </text>
                   </g>
