@@ -33,6 +33,7 @@ export const guideSteps = {
     { words: 'correct' },
     { words: 'programme', href: '/programme' },
     { words: 'costs', href: '/questions/costs' },
+    { words: 'export', href: '/settings/export' },
     { words: 'report', href: '/reports' },
     { words: 'units', href: '/account' },
   ],
