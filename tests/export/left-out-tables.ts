@@ -1,0 +1,27 @@
+/** Tables that are not in the archive, each with its reason. */
+export const leftOut: Readonly<Record<string, readonly string[]>> = {
+  'people, their sign-ins and what they chose': [
+    ...['person', 'person_contact', 'account', 'session', 'setup_link', 'membership', 'membership_site'],
+    ...[
+      'invitation',
+      'digest_choice',
+      'digest_sent',
+      'participant',
+      'participant_contact',
+      'training_attendance',
+    ],
+  ],
+  'worked out from the records': [
+    'fitted_result',
+    'batch_outcome',
+    'outcome_summary',
+    'outcome_due',
+    'signal_answer',
+  ],
+  'how the records came to be': ['history', 'entry_receipt', 'intake_file', 'intake_content', 'intake_row'],
+  'documents of their own': ['report', 'report_story', 'report_picture', 'report_link', 'report_link_visit'],
+  pictures: ['photo', 'photo_content'],
+  'trials: a started one takes its arms and slots from the drawing alone, and its result is a page of its own':
+    [...['trial', 'trial_arm', 'trial_site', 'trial_slot', 'trial_note', 'trial_result']],
+  'the network itself, in the descriptor': ['network', '_prisma_migrations'],
+};
