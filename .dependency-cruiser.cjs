@@ -32,7 +32,7 @@ const modules = {
   },
   report: {
     from: '^lib/report/',
-    // Of the records, the fields of a form alone: a date is typed and refused in one way everywhere. Of labels, the letters.
+    // Of the records, the fields of a form alone: an id or a date is read and refused in one way everywhere.
     may: [
       '^lib/base/',
       '^lib/database/',
@@ -40,7 +40,6 @@ const modules = {
       '^lib/access/',
       '^lib/analysis/',
       '^lib/records/fields/',
-      '^lib/labels/print/(typeface|collect-pages|arrange-label)[.]',
       '^lib/report/',
     ],
   },

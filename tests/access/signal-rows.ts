@@ -13,7 +13,7 @@ const key = 'lot:0198f2c4-0000-7000-8000-000000000001';
 
 /** Answers to signals are the coordinators'; the choice of the digest is a coordinator's own. */
 export const signalRows: readonly OperationRow[] = [
-  command('records/signal/answer-signal.command', 'o---o', answerSignalInput, answerSignal, () => ({
+  command('records/signal/answer-signal.command', 'y---o', answerSignalInput, answerSignal, () => ({
     signalKey: `lot:${newId()}`,
     answer: 'explained',
     words: 'A new maker',
@@ -26,7 +26,7 @@ export const signalRows: readonly OperationRow[] = [
     attempt: async (_world, actor) =>
       (await readAs(actor, (context) => listSignalAnswers(context, [key]))).size > 0,
   },
-  command('records/signal/choose-digest.command', 'o---o', chooseDigestInput, chooseDigest, () => ({
+  command('records/signal/choose-digest.command', 'y---o', chooseDigestInput, chooseDigest, () => ({
     wanted: 'yes',
   })),
   {

@@ -18,8 +18,8 @@ export const leftOut: Readonly<Record<string, readonly string[]>> = {
     'outcome_due',
     'signal_answer',
   ],
-  'how the records came to be': ['history', 'entry_receipt', 'intake_file', 'intake_content', 'intake_row'],
-  'documents of their own': ['report', 'report_story', 'report_picture', 'report_link', 'report_link_visit'],
+  'how the records came to be': ['history', 'entry_receipt'],
+  'documents of their own': ['report'],
   pictures: ['photo', 'photo_content'],
   'trials: a started one takes its arms and slots from the drawing alone, and its result is a page of its own':
     [...['trial', 'trial_arm', 'trial_site', 'trial_slot', 'trial_note', 'trial_result']],

@@ -14,7 +14,6 @@ import help from './en/help.json';
 import history from './en/history.json';
 import insight from './en/insight.json';
 import labels from './en/labels.json';
-import links from './en/links.json';
 import lots from './en/lots.json';
 import offline from './en/offline.json';
 import people from './en/people.json';
@@ -25,7 +24,6 @@ import quick from './en/quick.json';
 import report from './en/report.json';
 import settings from './en/settings.json';
 import sites from './en/sites.json';
-import stories from './en/stories.json';
 import sums from './en/sums.json';
 import today from './en/today.json';
 import treatments from './en/treatments.json';
@@ -36,8 +34,6 @@ import weighings from './en/weighings.json';
 
 /** Every English text, one area a file. A new area needs one line here and one in `es.ts`. */
 export const en = {
-  stories,
-  links,
   access,
   batches,
   common,

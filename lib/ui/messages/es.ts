@@ -15,7 +15,6 @@ import help from './es/help.json';
 import history from './es/history.json';
 import insight from './es/insight.json';
 import labels from './es/labels.json';
-import links from './es/links.json';
 import lots from './es/lots.json';
 import offline from './es/offline.json';
 import people from './es/people.json';
@@ -26,7 +25,6 @@ import quick from './es/quick.json';
 import report from './es/report.json';
 import settings from './es/settings.json';
 import sites from './es/sites.json';
-import stories from './es/stories.json';
 import sums from './es/sums.json';
 import today from './es/today.json';
 import treatments from './es/treatments.json';
@@ -37,8 +35,6 @@ import weighings from './es/weighings.json';
 
 /** Every Spanish text; the type makes a missing one an error of the compiler. */
 export const es: Messages = {
-  stories,
-  links,
   access,
   batches,
   common,

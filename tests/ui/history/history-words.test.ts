@@ -19,6 +19,9 @@ const untold = [
   'Invitation',
   'EntryReceipt',
   'FittedResult',
+  'BatchOutcome',
+  'OutcomeSummary',
+  'OutcomeDue',
 ];
 
 /** Columns of the records, as the database names them. */
