@@ -38,7 +38,7 @@ export default defineConfig({
     // The condition makes modules of the server load: see runScript in lib/launch/run-step.ts.
     command: 'exec node --conditions=react-server lib/launch/browser-server.mjs',
     url: `${baseURL}/sign-in`,
-    timeout: 300_000,
+    timeout: 900_000,
     stdout: 'pipe',
     gracefulShutdown: { signal: 'SIGTERM', timeout: 20_000 },
   },
