@@ -176,7 +176,7 @@ export const formPages: readonly FormPage[] = [
   { route: '/treatments/[id]/allocate', as: wren, find: below('/treatments', '/allocate') },
   { route: '/sites/new', as: wren },
   { route: '/sites/[id]/correct', as: wren, find: below('/sites', '/correct') },
-  { route: '/sites/[id]/methods', as: odell, find: below('/sites', '/methods'), keeps: 'reason' },
+  { route: '/sites/[id]/methods', as: odell, find: below('/sites', '/methods'), keeps: false },
   { route: '/sites/[id]/places/new', as: ives, find: below('/sites', '/places/new') },
   { route: '/sites/[id]/places/[place]/correct', as: ives, find: ofPlace('/correct') },
   { route: '/sites/[id]/places/[place]/readings/new', as: ives, find: ofPlace('/readings/new') },
