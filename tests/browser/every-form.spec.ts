@@ -68,7 +68,7 @@ function routesWithForms(): string[] {
   return readdirSync(root, { recursive: true, encoding: 'utf8' })
     .filter((file) => path.basename(file) === 'page.tsx')
     .filter((file) =>
-      /<(RecordForm|(Harvest|Contamination|Check)OnPhone)\b/.test(
+      /<(RecordForm|AddRecordForm|(Harvest|Contamination|Check)OnPhone)\b/.test(
         readFileSync(path.join(root, file), 'utf8'),
       ),
     )

@@ -36,7 +36,7 @@ export type ColumnHead = {
   readonly words?: ChoiceWords;
 };
 
-type SavedColumn<R> = ColumnHead & { readonly cell: (row: R, language: Language) => Cell };
+export type SavedColumn<R> = ColumnHead & { readonly cell: (row: R, language: Language) => Cell };
 
 /** What an address asked for, as the list itself reads it. */
 export type SavedQuery = Readonly<Record<string, unknown>>;

@@ -17,7 +17,7 @@ type OwnFilter =
     }
   | { readonly name: 'name'; readonly label: string };
 
-type Props = {
+export type ProgrammeFilterProps = {
   readonly path: string;
   readonly address: Readonly<Record<string, string | string[] | undefined>>;
   readonly filter: ProgrammeFilter;
@@ -26,7 +26,7 @@ type Props = {
 };
 
 /** Filters of a list of the programme: its site, its days, and one choice of its own. */
-export async function ProgrammeFilterForm({ path, address, filter, sites, own }: Props) {
+export async function ProgrammeFilterForm({ path, address, filter, sites, own }: ProgrammeFilterProps) {
   const t = await getTranslations('programme.filter');
   const locale = await getLocale();
   const dated = own.name !== 'name';

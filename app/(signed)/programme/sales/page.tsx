@@ -11,13 +11,7 @@ import { listSales } from '@/lib/records/sale/list-sales.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { formatMoney } from '@/lib/ui/format/money-text';
-import { ButtonLink } from '@/lib/ui/page/button-link';
-import { EmptyState } from '@/lib/ui/page/empty-state';
-import { Heading } from '@/lib/ui/page/heading';
-import { Pager } from '@/lib/ui/page/pager';
-import { ProgrammeFilterForm } from '@/lib/ui/programme/programme-filter';
-import { addressWith } from '@/lib/ui/table/address-with';
-import { DataTable } from '@/lib/ui/table/data-table';
+import { ProgrammeList } from '@/lib/ui/programme/programme-list';
 
 const path = '/programme/sales';
 
@@ -33,61 +27,43 @@ export default async function SalesPage({ searchParams }: PageProps<'/programme/
   const words = await getTranslations('vocabulary');
   const locale = await getLocale();
   return (
-    <>
-      <Heading text={t('heading')} />
-      <p>
-        <ButtonLink href={`${path}/new` as Route}>{t('new')}</ButtonLink>
-      </p>
-      <ProgrammeFilterForm
-        path={path}
-        address={address}
-        filter={filter}
-        sites={sites}
-        own={{
-          name: 'outlet',
-          label: t('columns.outlet'),
-          options: outletKinds.map((value) => ({ value, label: words(`outletKind.${value}`) })),
-        }}
-      />
-      {sales.length === 0 ? (
-        <EmptyState text={t('empty')} />
-      ) : (
-        <DataTable
-          caption={t('caption')}
-          rows={sales}
-          rowKey={({ id }) => id}
-          columns={[
-            {
-              key: 'soldOn',
-              header: t('columns.soldOn'),
-              cell: ({ id, soldOn }) => (
-                <Link href={`${path}/${id}` as Route}>{formatDate(soldOn, locale)}</Link>
-              ),
-            },
-            {
-              key: 'outlet',
-              header: t('columns.outlet'),
-              cell: ({ outlet }) => words(`outletKind.${outlet}`),
-            },
-            {
-              key: 'mass',
-              header: t('columns.mass'),
-              numeric: true,
-              cell: ({ grams }) => formatMass(grams, actor.massUnit, locale),
-            },
-            {
-              key: 'price',
-              header: t('columns.price'),
-              numeric: true,
-              cell: ({ price }) => formatMoney(price, locale),
-            },
-            { key: 'site', header: t('columns.site'), cell: ({ siteName }) => siteName },
-          ]}
-        />
-      )}
-      <Pager
-        older={next === undefined ? undefined : (addressWith(path, address, { after: next }) as Route)}
-      />
-    </>
+    <ProgrammeList
+      list="sales"
+      address={address}
+      filter={filter}
+      sites={sites}
+      own={{
+        name: 'outlet',
+        label: t('columns.outlet'),
+        options: outletKinds.map((value) => ({ value, label: words(`outletKind.${value}`) })),
+      }}
+      rows={sales}
+      next={next}
+      columns={[
+        {
+          key: 'soldOn',
+          header: t('columns.soldOn'),
+          cell: ({ id, soldOn }) => <Link href={`${path}/${id}` as Route}>{formatDate(soldOn, locale)}</Link>,
+        },
+        {
+          key: 'outlet',
+          header: t('columns.outlet'),
+          cell: ({ outlet }) => words(`outletKind.${outlet}`),
+        },
+        {
+          key: 'mass',
+          header: t('columns.mass'),
+          numeric: true,
+          cell: ({ grams }) => formatMass(grams, actor.massUnit, locale),
+        },
+        {
+          key: 'price',
+          header: t('columns.price'),
+          numeric: true,
+          cell: ({ price }) => formatMoney(price, locale),
+        },
+        { key: 'site', header: t('columns.site'), cell: ({ siteName }) => siteName },
+      ]}
+    />
   );
 }

@@ -9,13 +9,7 @@ import { programmeFilterInput } from '@/lib/records/programme/programme-filter.i
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { listTrainings } from '@/lib/records/training/list-trainings.query';
 import { formatDate } from '@/lib/ui/format/date-text';
-import { ButtonLink } from '@/lib/ui/page/button-link';
-import { EmptyState } from '@/lib/ui/page/empty-state';
-import { Heading } from '@/lib/ui/page/heading';
-import { Pager } from '@/lib/ui/page/pager';
-import { ProgrammeFilterForm } from '@/lib/ui/programme/programme-filter';
-import { addressWith } from '@/lib/ui/table/address-with';
-import { DataTable } from '@/lib/ui/table/data-table';
+import { ProgrammeList } from '@/lib/ui/programme/programme-list';
 
 const path = '/programme/trainings';
 
@@ -31,54 +25,38 @@ export default async function TrainingsPage({ searchParams }: PageProps<'/progra
   const words = await getTranslations('vocabulary');
   const locale = await getLocale();
   return (
-    <>
-      <Heading text={t('heading')} />
-      <p>
-        <ButtonLink href={`${path}/new` as Route}>{t('new')}</ButtonLink>
-      </p>
-      <ProgrammeFilterForm
-        path={path}
-        address={address}
-        filter={filter}
-        sites={sites}
-        own={{
-          name: 'topic',
-          label: t('columns.topic'),
-          options: trainingTopics.map((value) => ({ value, label: words(`trainingTopic.${value}`) })),
-        }}
-      />
-      {trainings.length === 0 ? (
-        <EmptyState text={t('empty')} />
-      ) : (
-        <DataTable
-          caption={t('caption')}
-          rows={trainings}
-          rowKey={({ id }) => id}
-          columns={[
-            {
-              key: 'title',
-              header: t('columns.title'),
-              cell: ({ id, title }) => <Link href={`${path}/${id}` as Route}>{title}</Link>,
-            },
-            { key: 'heldOn', header: t('columns.heldOn'), cell: ({ heldOn }) => formatDate(heldOn, locale) },
-            {
-              key: 'topic',
-              header: t('columns.topic'),
-              cell: ({ topic }) => words(`trainingTopic.${topic}`),
-            },
-            { key: 'site', header: t('columns.site'), cell: ({ siteName }) => siteName },
-            {
-              key: 'attendances',
-              header: t('columns.attendances'),
-              numeric: true,
-              cell: ({ attendances }) => attendances,
-            },
-          ]}
-        />
-      )}
-      <Pager
-        older={next === undefined ? undefined : (addressWith(path, address, { after: next }) as Route)}
-      />
-    </>
+    <ProgrammeList
+      list="trainings"
+      address={address}
+      filter={filter}
+      sites={sites}
+      own={{
+        name: 'topic',
+        label: t('columns.topic'),
+        options: trainingTopics.map((value) => ({ value, label: words(`trainingTopic.${value}`) })),
+      }}
+      rows={trainings}
+      next={next}
+      columns={[
+        {
+          key: 'title',
+          header: t('columns.title'),
+          cell: ({ id, title }) => <Link href={`${path}/${id}` as Route}>{title}</Link>,
+        },
+        { key: 'heldOn', header: t('columns.heldOn'), cell: ({ heldOn }) => formatDate(heldOn, locale) },
+        {
+          key: 'topic',
+          header: t('columns.topic'),
+          cell: ({ topic }) => words(`trainingTopic.${topic}`),
+        },
+        { key: 'site', header: t('columns.site'), cell: ({ siteName }) => siteName },
+        {
+          key: 'attendances',
+          header: t('columns.attendances'),
+          numeric: true,
+          cell: ({ attendances }) => attendances,
+        },
+      ]}
+    />
   );
 }

@@ -1,51 +1,26 @@
-import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { newId } from '@/lib/base/new-id';
-import { todayInZone } from '@/lib/growing/calendar-date';
 import { getMoney } from '@/lib/records/settings/get-money.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
-import { loadFormWords } from '@/lib/ui/form/load-form-words';
-import { recentDays } from '@/lib/ui/form/recent-days';
-import { RecordForm } from '@/lib/ui/form/record-form';
-import { EmptyState } from '@/lib/ui/page/empty-state';
-import { Heading } from '@/lib/ui/page/heading';
+import { AddRecordForm } from '@/lib/ui/programme/add-record-form';
 import { saleFields } from '@/lib/ui/programme/sale-fields';
 import { recordSaleAction } from '../actions';
 
 export default async function NewSalePage() {
   const actor = await requireActor('coordinator', 'member');
-  const read = await readAs(actor, async (context) => ({
+  const { sites, money } = await readAs(actor, async (context) => ({
     sites: await listSites(context),
     money: await getMoney(context),
   }));
-  const t = await getTranslations('programme');
-  const { sites } = read;
-  const [first] = sites;
-  if (!first)
-    return (
-      <>
-        <Heading text={t('sales.new')} />
-        <EmptyState text={t('noSites')} />
-      </>
-    );
-  const today = todayInZone(first.timeZone, new Date());
-  const days = await recentDays(today);
+  const { massUnit } = actor;
+  const currency = money?.currency ?? '';
   return (
-    <RecordForm
+    <AddRecordForm
+      list="sales"
       action={recordSaleAction}
-      heading={t('sales.new')}
-      fields={
-        await saleFields({
-          form: { kind: 'add', sites },
-          days,
-          massUnit: actor.massUnit,
-          currency: read.money?.currency ?? '',
-        })
-      }
-      values={{ id: newId(), siteId: sites.length === 1 ? first.id : '', soldOn__quick: today }}
-      submitLabel={t('submit')}
-      words={await loadFormWords()}
+      sites={sites}
+      fields={(days) => saleFields({ form: { kind: 'add', sites }, days, massUnit, currency })}
+      day="soldOn"
     />
   );
 }
