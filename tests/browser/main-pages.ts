@@ -33,6 +33,7 @@ const coordinators = [
   '/settings/suitability/new',
   '/questions/costs',
   '/questions/treatments',
+  '/questions/losses',
   '/programme/sales',
   '/programme/practices',
   '/settings/money',

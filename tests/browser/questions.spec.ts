@@ -1,9 +1,9 @@
 import { expect, test, wren } from './people';
 
-test('the questions answer in a sentence first: which method works, how each site does, which lot is bad', async ({
+test('the questions answer in a sentence first: which method works, how each site does, which lot is bad, where losses come from', async ({
   openAs,
 }) => {
-  test.setTimeout(90_000);
+  test.setTimeout(150_000);
   const page = await openAs(wren);
   await page.goto('/questions');
   await page.getByRole('link', { name: /Which method works/ }).click();
@@ -23,4 +23,10 @@ test('the questions answer in a sentence first: which method works, how each sit
     /^\S+ loses more than its sites and methods would anyway: [\d,]+ \w+ were contaminated where about \d+ were to be expected\.$/,
     { timeout: 45_000 },
   );
+  await page.goto('/questions/losses');
+  await expect(page.locator('.answer-sentence')).toHaveText(
+    /the difference goes, out of 100: .*\d+ with the site \(\d+ to \d+\).*with the spawn lot/,
+    { timeout: 60_000 },
+  );
+  await expect(page.getByRole('link', { name: 'S-PEARL-07' }).first()).toBeVisible();
 });

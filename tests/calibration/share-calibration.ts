@@ -46,7 +46,7 @@ export async function shareCalibration(replicates: number): Promise<LevelRow[]> 
       rows.push({
         method: 'share of a source in what batches differ by',
         setting: `${source}; ${setting.lots} lots of ${setting.batchesPerLot} batches, lots deviate by ${setting.lotDeviation} on the logit`,
-        stated: 'the limits hold the true share in at least 95 %, with 14 sites about 90 %',
+        stated: 'the limits hold the true share in 95 %, with 14 sites at least in about 90 %',
         found: `${share.toFixed(1)} %`,
         holds: share >= 90 - noisePercent(5, judged),
       });
