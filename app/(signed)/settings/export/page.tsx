@@ -25,13 +25,15 @@ export default async function ExportPage() {
       <Heading text={t('heading')} />
       <p>{t('intro')}</p>
       <p>{t('without')}</p>
-      <form action="/settings/export/archive" method="get">
-        <Field spec={licence} context={context} />
-        <p>
+      <form action="/settings/export/archive" method="get" noValidate className="record-form">
+        <div className="record-fields">
+          <Field spec={licence} context={context} />
+        </div>
+        <div className="form-end">
           <button type="submit" className="button button-action">
             {t('submit')}
           </button>
-        </p>
+        </div>
       </form>
       <h2>{t('tablesHeading')}</h2>
       <p>{t('tables')}</p>
