@@ -1,16 +1,16 @@
 /**
- * Shares whole minor units out by weights so that the shares add up to the whole: each gets its part rounded down, and
- * what is left goes, one unit each, to the largest remainders (equal ones: the first). Weights are whole numbers of
- * 0 or more; all of them 0 gives null.
+ * Shares a whole number (grams, cents) out by weights so that the shares add up to the whole: each gets its part
+ * rounded down, and what is left goes, one each, to the largest remainders (equal ones: the first). Weights are whole
+ * numbers of 0 or more; all of them 0, or none at all, gives null.
  */
-export function shareOut(minor: number, weights: readonly number[]): number[] | null {
+export function shareOut(amount: number, weights: readonly number[]): number[] | null {
   const whole = weights.reduce((sum, weight) => sum + BigInt(weight), 0n);
   if (whole === 0n) return null;
   const parts = weights.map((weight, index) => {
-    const product = BigInt(minor) * BigInt(weight);
+    const product = BigInt(amount) * BigInt(weight);
     return { index, share: Number(product / whole), remainder: product % whole };
   });
-  const left = minor - parts.reduce((sum, { share }) => sum + share, 0);
+  const left = amount - parts.reduce((sum, { share }) => sum + share, 0);
   const byRemainder = [...parts].sort((a, b) =>
     a.remainder === b.remainder ? a.index - b.index : a.remainder > b.remainder ? -1 : 1,
   );
