@@ -2,13 +2,21 @@ import type { Route } from 'next';
 import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { readProgramme } from '@/lib/analysis/programme/read-programme';
+import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { Heading } from '@/lib/ui/page/heading';
+import { ProgrammeYear } from '@/lib/ui/programme/programme-year';
 
 const parts = ['trainings', 'participants', 'sales', 'practices'] as const;
+const yearDays = 365;
 
-/** What a programme does beside growing, by kind of record. */
+/** What a programme does beside growing, by kind of record, and what a year of it amounts to. */
 export default async function ProgrammePage() {
-  await requireActor('coordinator', 'member');
+  const actor = await requireActor('coordinator', 'member');
+  const to = todayInZone(actor.networkTimeZone, new Date());
+  const period = { from: addDays(to, 1 - yearDays), to };
+  const programme = await readAs(actor, (context) => readProgramme(context, period));
   const t = await getTranslations('programme');
   return (
     <>
@@ -22,6 +30,7 @@ export default async function ProgrammePage() {
           <p>{t(`${part}.note`)}</p>
         </section>
       ))}
+      <ProgrammeYear programme={programme} period={period} massUnit={actor.massUnit} />
     </>
   );
 }

@@ -8,13 +8,19 @@ export type LeftOutEffect = {
   /** Batches whose window has passed. */
   readonly due: number;
   readonly uninspected: number;
+  /** Of those due; null where none is. */
+  readonly uninspectedPercent: number | null;
   readonly uninspectedUnits: number;
   /** Percent of all units that are due: as counted, and if none or all of the units nobody looked at were contaminated. */
   readonly rate: { readonly counted: number; readonly low: number; readonly high: number } | null;
   /** Batches that have reached the day of their yield. */
   readonly yieldDue: number;
   readonly yieldLeftOut: number;
+  /** Of those that have reached it; null where none has. */
+  readonly yieldLeftOutPercent: number | null;
 };
+
+const percentOf = (part: number, whole: number) => (whole === 0 ? null : (100 * part) / whole);
 
 const yieldMissing: ReadonlySet<LeftOutReason> = new Set([
   'no-dry-mass',
@@ -49,10 +55,13 @@ export function leftOutEffect(container: ContainerKind, all: readonly JudgedBatc
     given.kind === 'left-out' ? [given.reason] : [],
   );
   const yieldLeftOut = yieldReasons.filter((reason) => yieldMissing.has(reason)).length;
+  const due = seen.batches + unseen.batches;
+  const yieldDue = batches.length - yieldReasons.length + yieldLeftOut;
   return {
     container,
-    due: seen.batches + unseen.batches,
+    due,
     uninspected: unseen.batches,
+    uninspectedPercent: percentOf(unseen.batches, due),
     uninspectedUnits: unseen.units,
     rate:
       seen.units === 0
@@ -62,7 +71,8 @@ export function leftOutEffect(container: ContainerKind, all: readonly JudgedBatc
             low: (100 * (seen.contaminated + unseen.contaminated)) / units,
             high: (100 * (seen.contaminated + unseen.units - unseen.clean)) / units,
           },
-    yieldDue: batches.length - yieldReasons.length + yieldLeftOut,
+    yieldDue,
     yieldLeftOut,
+    yieldLeftOutPercent: percentOf(yieldLeftOut, yieldDue),
   };
 }

@@ -25,5 +25,3 @@ export function participantView(row: Row) {
     voided: row.voidedAt === null ? null : { reason: row.voidReason ?? '' },
   };
 }
-
-export type ParticipantView = ReturnType<typeof participantView>;

@@ -1,11 +1,20 @@
 import { getLocale, getTranslations } from 'next-intl/server';
 import { tallyMean } from '@/lib/growing/answer-tally';
-import type { TrainingView } from '@/lib/records/training/training-view';
 import { formatNumber } from '../format/number-text';
 import { DataTable } from '../table/data-table';
 
+/** A question and how many gave each answer, 1 first. */
+type Asked = {
+  readonly wording: string;
+  readonly scaleMost: number;
+  readonly leastLabel: string | null;
+  readonly mostLabel: string | null;
+  readonly before: readonly number[];
+  readonly after: readonly number[];
+};
+
 /** Answers before and after a training: the scale, how many answered, and their mean. */
-export async function AnswersTable({ questions }: { readonly questions: TrainingView['questions'] }) {
+export async function AnswersTable({ questions }: { readonly questions: readonly Asked[] }) {
   const t = await getTranslations('programme.answers');
   const locale = await getLocale();
   const mean = (counts: readonly number[]) => {

@@ -12,13 +12,13 @@ export async function FaultEffectsTable({ effects, words }: Props) {
   const t = await getTranslations('watch.records');
   const kinds = await getTranslations('vocabulary.containerKind');
   const locale = await getLocale();
-  const share = (count: number, of: number) =>
-    of === 0
+  const share = (count: number, of: number, percent: number | null) =>
+    percent === null
       ? '–'
       : t('ofDue', {
           count: words.number(count),
           of: words.number(of),
-          share: words.number((100 * count) / of),
+          share: words.number(percent),
         });
   return (
     <>
@@ -32,7 +32,7 @@ export async function FaultEffectsTable({ effects, words }: Props) {
             key: 'uninspected',
             header: t('columns.uninspected'),
             numeric: true,
-            cell: ({ uninspected, due }) => share(uninspected, due),
+            cell: ({ uninspected, due, uninspectedPercent }) => share(uninspected, due, uninspectedPercent),
           },
           {
             key: 'figure',
@@ -52,7 +52,8 @@ export async function FaultEffectsTable({ effects, words }: Props) {
             key: 'yieldLeftOut',
             header: t('columns.yieldLeftOut'),
             numeric: true,
-            cell: ({ yieldLeftOut, yieldDue }) => share(yieldLeftOut, yieldDue),
+            cell: ({ yieldLeftOut, yieldDue, yieldLeftOutPercent }) =>
+              share(yieldLeftOut, yieldDue, yieldLeftOutPercent),
           },
         ]}
       />

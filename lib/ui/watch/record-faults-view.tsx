@@ -39,7 +39,7 @@ export async function RecordFaultsView({ found, kinds, implausible, site, words 
         ? t('noEffect', { units })
         : t('effect', {
             ...{ uninspected: number(main.uninspected), due: number(main.due), units },
-            share: number((100 * main.uninspected) / main.due),
+            share: number(main.uninspectedPercent ?? 0),
             ...{
               rate: number(main.rate.counted, 1),
               low: number(main.rate.low, 1),

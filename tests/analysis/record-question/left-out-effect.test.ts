@@ -12,8 +12,9 @@ describe('what missing looks do to the contamination rate', () => {
   const unseen = { unitCount: 20, lastInspectedOn: null };
 
   it('puts the rate between nobody else and everybody else of the unseen', () => {
-    const { rate, due, uninspected, uninspectedUnits } = bounds(looked, unseen);
+    const { rate, due, uninspected, uninspectedUnits, uninspectedPercent } = bounds(looked, unseen);
     expect({ due, uninspected, uninspectedUnits }).toEqual({ due: 2, uninspected: 1, uninspectedUnits: 20 });
+    expect(uninspectedPercent).toBe(50);
     expect(rate).toEqual({ counted: 10, low: 5, high: 55 });
   });
 

@@ -2,6 +2,8 @@ import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { formatMass } from '@/lib/growing/format-quantity';
+import { gramsPerKilogram } from '@/lib/growing/mass-units';
+import { costOfMass } from '@/lib/growing/share-out';
 import { isId } from '@/lib/records/fields/id-field';
 import { getSale } from '@/lib/records/sale/get-sale.query';
 import { formatDate } from '@/lib/ui/format/date-text';
@@ -41,7 +43,7 @@ export default async function SalePage({ params, searchParams }: PageProps<'/pro
           {
             label: t('columns.perKg'),
             value: formatMoney(
-              { ...sale.price, minor: Math.round((sale.price.minor * 1000) / sale.grams) },
+              { ...sale.price, minor: costOfMass(gramsPerKilogram, sale.price.minor, sale.grams) },
               locale,
             ),
           },
