@@ -108,7 +108,7 @@ describe('the drawn list', () => {
 
   it('is the same for the same seed, and another for most others', async () => {
     const list = async (seed: string) =>
-      (await startedTrial(people, stock, { blocks: '10' }, 'seed', seed)).slots.map(({ arm }) => arm).join();
+      (await startedTrial(people, stock, { blocks: '10' }, seed)).slots.map(({ arm }) => arm).join();
     const first = await list('one');
     expect(await list('one')).toBe(first);
     expect(await list('another')).not.toBe(first);
