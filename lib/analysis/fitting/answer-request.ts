@@ -1,7 +1,9 @@
 import { binomialMeansSource } from '../../stats/mixed/binomial/binomial-means';
+import { expectBinomial } from '../../stats/mixed/binomial/expect-binomial';
 import { fitBinomialMixed } from '../../stats/mixed/binomial/fit-binomial';
 import { predictBinomial } from '../../stats/mixed/binomial/predict-binomial';
 import { profileBinomialDeviations } from '../../stats/mixed/binomial/profile-binomial';
+import { expectLinear } from '../../stats/mixed/linear/expect-linear';
 import { fitLinearMixed } from '../../stats/mixed/linear/fit-linear';
 import { linearMeansSource } from '../../stats/mixed/linear/linear-means';
 import { predictLinear } from '../../stats/mixed/linear/predict-linear';
@@ -24,6 +26,7 @@ export function answerRequest(request: FitRequest): FitAnswer | CannotCompute {
       means: request.meansOf ? meansOf(linearMeansSource(fit), request.meansOf, level) : {},
       profiles: request.profiles ? profileDeviations(fit, level) : [],
       predictions: request.predict ? predictLinear(fit, request.predict, level) : [],
+      together: request.together ? expectLinear(fit, request.together) : [],
     };
   }
   const fit = fitBinomialMixed(request.input);
@@ -34,6 +37,7 @@ export function answerRequest(request: FitRequest): FitAnswer | CannotCompute {
     means: request.meansOf ? meansOf(binomialMeansSource(fit), request.meansOf, level) : {},
     profiles: request.profiles ? profileBinomialDeviations(fit, level) : [],
     predictions: request.predict ? predictBinomial(fit, request.predict, level) : [],
+    together: request.together ? expectBinomial(fit, request.together) : [],
   };
 }
 

@@ -1,6 +1,7 @@
 import type { BinomialMixedInput } from '../../stats/mixed/binomial/binomial-input';
 import type { BinomialPrediction } from '../../stats/mixed/binomial/predict-binomial';
 import type { NewRow } from '../../stats/mixed/design/fixed-term';
+import type { ExpectedTogether } from '../../stats/mixed/expected-together';
 import type { LinearMixedInput } from '../../stats/mixed/linear/linear-input';
 import type { LinearPrediction } from '../../stats/mixed/linear/predict-linear';
 import type { MarginalMean } from '../../stats/mixed/means/marginal-means';
@@ -16,6 +17,8 @@ export type FitQuestions = {
   /** Profile-likelihood intervals of the standard deviations: the slow part. */
   readonly profiles?: boolean;
   readonly predict?: readonly NewRow[];
+  /** Sets of rows whose expectations are wanted jointly, for differences within a set. */
+  readonly together?: readonly (readonly NewRow[])[];
   /** Confidence of all intervals; 0.95 by default. */
   readonly level?: number;
 };
@@ -34,4 +37,6 @@ export type FitAnswer = {
   >;
   readonly profiles: readonly DeviationInterval[];
   readonly predictions: readonly (LinearPrediction | BinomialPrediction | CannotCompute)[];
+  /** In the order of the sets asked for. */
+  readonly together: readonly ExpectedTogether[];
 };
