@@ -30,6 +30,7 @@ export const voidableKinds = [
   'training',
   'sale',
   'practice',
+  'trial',
   'site',
 ] as const;
 export type VoidableKind = (typeof voidableKinds)[number];

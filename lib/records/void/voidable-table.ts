@@ -141,6 +141,12 @@ export function voidableTable(db: ScopedDb, kind: VoidableKind): Table {
         find: (id) => db.adoptedPractice.findFirst({ where: { id }, select }),
         mark: (where, data) => db.adoptedPractice.updateMany({ where, data }),
       };
+    case 'trial':
+      // Once started a trial is ended, never taken out: what was planned and drawn stands.
+      return {
+        find: (id) => db.trial.findFirst({ where: { id, startedAt: null }, select }),
+        mark: (where, data) => db.trial.updateMany({ where: { ...where, startedAt: null }, data }),
+      };
     case 'site':
       return {
         find: (id) => db.site.findFirst({ where: { id }, select }),

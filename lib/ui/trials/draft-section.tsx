@@ -18,7 +18,8 @@ export async function DraftSection({ trial, size, start }: Props) {
     <>
       <SizeView trial={trial} size={size} />
       <p className="record-links">
-        <Link href={`/trials/${trial.id}/correct` as Route}>{t('correct')}</Link>
+        <Link href={`/trials/${trial.id}/correct` as Route}>{t('correct')}</Link>{' '}
+        <Link href={`/void/trial/${trial.id}?back=/trials` as Route}>{t('discard')}</Link>
       </p>
       <h2>{t('start.heading')}</h2>
       {trial.blocks === null ? (
