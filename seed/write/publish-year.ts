@@ -2,6 +2,7 @@ import type { Actor } from '@/lib/access/actor';
 import { addDays } from '@/lib/growing/calendar-date';
 import { buildReport } from '@/lib/report/build-report.command';
 import { buildReportInput, publishReportInput } from '@/lib/report/build-report.input';
+import { reportIndicators } from '@/lib/report/content/report-indicators.input';
 import { publishReport } from '@/lib/report/publish-report.command';
 import { inOneGo } from './in-one-go';
 
@@ -12,6 +13,7 @@ export async function publishYear(coordinator: Actor, today: string): Promise<vo
       title: 'Larkmoor Growers: the last year',
       from: addDays(today, -365),
       to: today,
+      indicators: [...reportIndicators],
     });
     await take(publishReportInput, publishReport, { id });
   });

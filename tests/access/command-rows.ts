@@ -26,9 +26,6 @@ import { voidRecordInput } from '@/lib/records/void/void-record.input';
 import { correctWeighing } from '@/lib/records/weighing/correct-weighing.command';
 import { recordWeighing } from '@/lib/records/weighing/record-weighing.command';
 import { correctWeighingInput, recordWeighingInput } from '@/lib/records/weighing/weighing.input';
-import { buildReport } from '@/lib/report/build-report.command';
-import { buildReportInput, publishReportInput } from '@/lib/report/build-report.input';
-import { publishReport } from '@/lib/report/publish-report.command';
 import { twentyBags } from '../support/shed';
 import { batchEventRows } from './batch-event-rows';
 import { conditionRows } from './condition-rows';
@@ -38,6 +35,7 @@ import { lotRows } from './lot-rows';
 import { command } from './operation-rows';
 import { photoRows } from './photo-rows';
 import { programmeRows } from './programme-rows';
+import { reportRows } from './report-rows';
 import { settingRows } from './setting-rows';
 import { signalRows } from './signal-rows';
 import { siteMethodRows } from './site-method-rows';
@@ -221,12 +219,5 @@ export const commandRows = [
       return { ...wanted, revision: await revisionOf(w, 'membership', wanted.id), reason };
     },
   ),
-  command('report/build-report.command', 'y---o', buildReportInput, buildReport, () => ({
-    title: 'A year',
-    from: '2026-01-01',
-    to: '2026-07-20',
-  })),
-  command('report/publish-report.command', 'y----', publishReportInput, publishReport, (w) => ({
-    id: w.draft,
-  })),
+  ...reportRows,
 ];

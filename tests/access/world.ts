@@ -18,6 +18,7 @@ import { recordWeighing } from '@/lib/records/weighing/record-weighing.command';
 import { recordWeighingInput } from '@/lib/records/weighing/weighing.input';
 import { buildReport } from '@/lib/report/build-report.command';
 import { buildReportInput, publishReportInput } from '@/lib/report/build-report.input';
+import { reportIndicators } from '@/lib/report/content/report-indicators.input';
 import { publishReport } from '@/lib/report/publish-report.command';
 import { type Growers, growers } from '../support/growers';
 import { type Shed, shed, twentyBags } from '../support/shed';
@@ -112,7 +113,12 @@ export async function makeWorld(superuser: string): Promise<World> {
       sold: 2_000,
     })
   ).id;
-  const year = { title: 'A year', from: '2026-01-01', to: '2026-07-20' };
+  const year = {
+    title: 'A year',
+    from: '2026-01-01',
+    to: '2026-07-20',
+    indicators: [...reportIndicators],
+  };
   const draft = (await arrange(coordinator, buildReportInput, buildReport, year)).id;
   const published = (await arrange(coordinator, buildReportInput, buildReport, year)).id;
   await arrange(coordinator, publishReportInput, publishReport, { id: published });

@@ -19,7 +19,8 @@ export const leftOut: Readonly<Record<string, readonly string[]>> = {
     'signal_answer',
   ],
   'how the records came to be': ['history', 'entry_receipt'],
-  'documents of their own': ['report'],
+  'documents of their own': ['report', 'report_story', 'report_picture'],
+  'links that would no longer open anything, and who opened them': ['report_link', 'report_link_visit'],
   pictures: ['photo', 'photo_content'],
   'trials: a started one takes its arms and slots from the drawing alone, and its result is a page of its own':
     [...['trial', 'trial_arm', 'trial_site', 'trial_slot', 'trial_note', 'trial_result']],

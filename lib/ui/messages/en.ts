@@ -14,6 +14,7 @@ import help from './en/help.json';
 import history from './en/history.json';
 import insight from './en/insight.json';
 import labels from './en/labels.json';
+import links from './en/links.json';
 import lots from './en/lots.json';
 import offline from './en/offline.json';
 import people from './en/people.json';
@@ -24,6 +25,7 @@ import quick from './en/quick.json';
 import report from './en/report.json';
 import settings from './en/settings.json';
 import sites from './en/sites.json';
+import stories from './en/stories.json';
 import sums from './en/sums.json';
 import today from './en/today.json';
 import treatments from './en/treatments.json';
@@ -50,6 +52,7 @@ export const en = {
   history,
   insight,
   labels,
+  links,
   lots,
   offline,
   people,
@@ -60,6 +63,7 @@ export const en = {
   report,
   settings,
   sites,
+  stories,
   sums,
   today,
   treatments,

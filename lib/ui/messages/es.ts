@@ -15,6 +15,7 @@ import help from './es/help.json';
 import history from './es/history.json';
 import insight from './es/insight.json';
 import labels from './es/labels.json';
+import links from './es/links.json';
 import lots from './es/lots.json';
 import offline from './es/offline.json';
 import people from './es/people.json';
@@ -25,6 +26,7 @@ import quick from './es/quick.json';
 import report from './es/report.json';
 import settings from './es/settings.json';
 import sites from './es/sites.json';
+import stories from './es/stories.json';
 import sums from './es/sums.json';
 import today from './es/today.json';
 import treatments from './es/treatments.json';
@@ -51,6 +53,7 @@ export const es: Messages = {
   history,
   insight,
   labels,
+  links,
   lots,
   offline,
   people,
@@ -61,6 +64,7 @@ export const es: Messages = {
   report,
   settings,
   sites,
+  stories,
   sums,
   today,
   treatments,

@@ -1,6 +1,7 @@
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
+import { reportIndicators } from '@/lib/report/content/report-indicators.input';
 import { dateValues } from '@/lib/ui/form/date-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
@@ -19,13 +20,49 @@ export default async function NewReportPage() {
       heading={t('new')}
       fields={[
         { kind: 'text', name: 'title', label: sentenceCase(t('fields.title')) },
+        {
+          kind: 'text',
+          name: 'programme',
+          label: sentenceCase(t('fields.programme')),
+          hint: t('programmeHint'),
+          optional: true,
+        },
         { kind: 'date', name: 'from', label: sentenceCase(t('fields.from')), quick: [] },
         { kind: 'date', name: 'to', label: sentenceCase(t('fields.to')), quick: [] },
+        {
+          kind: 'group',
+          name: 'baseline',
+          legend: t('baselineLegend'),
+          hint: t('baselineHint'),
+          fields: [
+            {
+              kind: 'date',
+              name: 'baselineFrom',
+              label: sentenceCase(t('fields.baselineFrom')),
+              quick: [],
+              optional: true,
+            },
+            {
+              kind: 'date',
+              name: 'baselineTo',
+              label: sentenceCase(t('fields.baselineTo')),
+              quick: [],
+              optional: true,
+            },
+          ],
+        },
+        {
+          kind: 'several',
+          name: 'indicators',
+          label: sentenceCase(t('fields.indicators')),
+          options: reportIndicators.map((value) => ({ value, label: t(`indicators.${value}`) })),
+        },
       ]}
       values={{
         title: t('defaultTitle', { network: actor.networkName }),
         ...dateValues('from', addDays(today, -yearDays)),
         ...dateValues('to', today),
+        indicators: [...reportIndicators],
       }}
       submitLabel={t('submitNew')}
       words={await loadFormWords()}

@@ -1,0 +1,55 @@
+import type { ReportDocument } from './report-document';
+
+/** One cell that two documents tell differently; undefined where one of them has no such line. */
+export type DocumentChange = {
+  readonly section: string;
+  readonly table: string;
+  readonly row: string;
+  readonly column: string;
+  readonly earlier: string | undefined;
+  readonly now: string | undefined;
+};
+
+type Place = Omit<DocumentChange, 'earlier' | 'now'> & { readonly text: string };
+
+/** Every figure of a document by where it stands. */
+function places(document: ReportDocument): Map<string, Place> {
+  const found = new Map<string, Place>();
+  for (const section of document.sections) {
+    for (const fact of section.facts ?? [])
+      found.set(`${section.key}/${fact.key}`, {
+        section: section.heading,
+        table: '',
+        row: fact.label,
+        column: '',
+        text: fact.text,
+      });
+    for (const table of section.tables ?? [])
+      for (const row of table.rows)
+        for (const [at, cell] of row.cells.entries()) {
+          const column = table.columns[at];
+          if (at === 0 || column === undefined) continue;
+          found.set(`${section.key}/${table.key}/${row.key}/${column.key}`, {
+            section: section.heading,
+            table: table.caption,
+            row: row.cells[0]?.text ?? row.key,
+            column: column.header,
+            text: cell.text,
+          });
+        }
+  }
+  return found;
+}
+
+/** Where two documents of one report differ, in the order in which they tell it. Words and instants are not figures. */
+export function documentChanges(then: ReportDocument, now: ReportDocument): DocumentChange[] {
+  const before = places(then);
+  const after = places(now);
+  return [...new Set([...before.keys(), ...after.keys()])].flatMap((key) => {
+    const [old, fresh] = [before.get(key), after.get(key)];
+    const named = fresh ?? old;
+    if (named === undefined || old?.text === fresh?.text) return [];
+    const { section, table, row, column } = named;
+    return [{ section, table, row, column, earlier: old?.text, now: fresh?.text }];
+  });
+}

@@ -1,0 +1,44 @@
+import 'server-only';
+import type { DocumentStory } from '../document/report-document';
+import { type Paper, sheet, writable } from './paper';
+import { writeText } from './write-text';
+
+const tallest = 230;
+
+/** A story with its picture, which a screen reader hears described. */
+export function writeStory(
+  paper: Paper,
+  parent: PDFKit.PDFStructureElement,
+  story: DocumentStory,
+  image: Uint8Array | undefined,
+): void {
+  const { document, left, width } = paper;
+  const { picture } = story;
+  const shown = picture && image ? { picture, image } : undefined;
+  const scale = shown ? Math.min(width / shown.picture.widthPx, tallest / shown.picture.heightPx, 1) : 0;
+  const height = shown ? shown.picture.heightPx * scale : 0;
+  const shownWidth = shown ? shown.picture.widthPx * scale : 0;
+  writeText(paper, parent, story.title, {
+    tag: 'H3',
+    sizePt: 12,
+    bold: true,
+    above: 10,
+    below: 4,
+    keepWith: height + 30,
+  });
+  if (shown) {
+    const top = document.y;
+    parent.add(
+      document.struct(
+        'Figure',
+        { alt: writable(shown.picture.alt, paper), bbox: [left, top, left + shownWidth, top + height] },
+        () => {
+          document.image(Buffer.from(shown.image), left, top, { width: shownWidth, height });
+        },
+      ),
+    );
+    document.y = top + height + 8;
+  }
+  for (const paragraph of story.words.split(/\n{2,}/))
+    writeText(paper, parent, paragraph, { tag: 'P', sizePt: sheet.body, below: 6 });
+}

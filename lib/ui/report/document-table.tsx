@@ -1,0 +1,44 @@
+import type { DocumentCell, DocumentRow, DocumentTable } from '@/lib/report/document/report-document';
+import type { Column } from '../table/column-header';
+import { DataTable } from '../table/data-table';
+
+function Cell({ cell, how }: { cell: DocumentCell | undefined; how: string }) {
+  if (!cell) return null;
+  return (
+    <>
+      {cell.text}
+      {cell.below === undefined || cell.below === '' ? null : (
+        <span className="cell-reason">{cell.below}</span>
+      )}
+      {cell.history === undefined ? null : (
+        <details className="figure-history no-print">
+          <summary>{how}</summary>
+          <ul>
+            {cell.history.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
+/** A table of a report as a page shows it. */
+export function ReportTable({ table, how }: { table: DocumentTable; how: string }) {
+  const columns: Column<DocumentRow>[] = table.columns.map(({ key, header, numeric }, at) => ({
+    ...{ key, header, numeric },
+    cell: (row) => <Cell cell={row.cells[at]} how={how} />,
+  }));
+  const grouped = table.rows.some(({ group }) => group !== undefined);
+  return (
+    <DataTable<DocumentRow>
+      caption={table.caption}
+      rows={table.rows}
+      rowKey={(row) => row.key}
+      isTotal={(row) => row.total === true}
+      {...(grouped ? { groupOf: (row) => row.group ?? '' } : {})}
+      columns={columns}
+    />
+  );
+}

@@ -1,0 +1,37 @@
+import { buildReport } from '@/lib/report/build-report.command';
+import { buildReportInput, publishReportInput } from '@/lib/report/build-report.input';
+import { publishReport } from '@/lib/report/publish-report.command';
+import { reviseReport } from '@/lib/report/revise-report.command';
+import { reviseReportInput } from '@/lib/report/revise-report.input';
+import { writeWords } from '@/lib/report/write-words.command';
+import { writeWordsInput } from '@/lib/report/write-words.input';
+import { command } from './operation-rows';
+import { arrange, revisionOf, type World } from './world';
+
+const year = { title: 'A year', from: '2026-01-01', to: '2026-07-20', indicators: ['harvest', 'methods'] };
+
+/** A draft of its own, so that a row changes nothing that another row stands on. */
+async function anotherDraft(world: World): Promise<string> {
+  return (await arrange(world.people.coordinator, buildReportInput, buildReport, year)).id;
+}
+
+async function anotherPublished(world: World): Promise<string> {
+  const id = await anotherDraft(world);
+  return (await arrange(world.people.coordinator, publishReportInput, publishReport, { id })).id;
+}
+
+/** Every command of a funder's report, and who may run it. */
+export const reportRows = [
+  command('report/build-report.command', 'y---o', buildReportInput, buildReport, () => year),
+  command('report/publish-report.command', 'y----', publishReportInput, publishReport, async (w) => ({
+    id: await anotherDraft(w),
+  })),
+  command('report/revise-report.command', 'y----', reviseReportInput, reviseReport, async (w) => ({
+    id: await anotherPublished(w),
+  })),
+  command('report/write-words.command', 'y----', writeWordsInput, writeWords, async (w) => {
+    const id = await anotherDraft(w);
+    const words = { opening: 'A year with more straw than ever.' };
+    return { id, revision: await revisionOf(w, 'report', id), title: 'A year', words };
+  }),
+];
