@@ -1,0 +1,63 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import type { ScopedDb } from '@/lib/access/scoped-db';
+import { linksBack } from './links-back';
+import { linksOn } from './links-on';
+import { nameEnds, nameOutOfSight } from './name-ends';
+import { readTracedBatches } from './read-traced-batches';
+import { readTracedHarvests } from './read-traced-harvests';
+import type { TracedKind, TraceEnd } from './trace-link';
+import type { Trace, TraceSide } from './trace-view';
+import { type Walked, walkLinks } from './walk-links';
+
+/**
+ * Where a lot, a run, a batch or a harvest came from and where it went, as far as the actor can see: lots made from lots,
+ * batches, their second lives through any number of sites, and the crates they were picked into.
+ */
+export async function getTrace(
+  { db }: ReadContext,
+  kind: TracedKind,
+  id: string,
+): Promise<Trace | undefined> {
+  const origin: TraceEnd = { kind, id };
+  const start = (await nameEnds(db, [origin])).get(id);
+  if (start === undefined) return undefined;
+  const back = await walkLinks(origin, 'from', (of, ids) => linksBack(db, of, ids));
+  const on = await walkLinks(origin, 'to', (of, ids) => linksOn(db, of, ids));
+  const all = [...back.links, ...back.takenOut, ...on.links, ...on.takenOut];
+  const names = await nameEnds(
+    db,
+    all.flatMap(({ from, to }) => [from, to]),
+  );
+  const pairs = all.flatMap(({ from, to }) => [
+    ...(names.has(to.id) ? [] : [{ seen: from.id, hidden: to.id }]),
+    ...(names.has(from.id) ? [] : [{ seen: to.id, hidden: from.id }]),
+  ]);
+  for (const [hidden, name] of await nameOutOfSight(db, pairs)) names.set(hidden, name);
+  return {
+    start,
+    names: names.set(id, start),
+    back: await sideOf(db, back, 'from', origin),
+    on: await sideOf(db, on, 'to', origin),
+  };
+}
+
+/** What was reached in one direction; a start that is a batch counts among the batches on its way on. */
+async function sideOf(
+  db: ScopedDb,
+  walked: Walked,
+  toward: 'from' | 'to',
+  start: TraceEnd,
+): Promise<TraceSide> {
+  const reached = walked.links.map((link) => link[toward]);
+  if (toward === 'to') reached.push(start);
+  const ids = (kind: TracedKind) => [
+    ...new Set(reached.filter((end) => end.kind === kind).map(({ id }) => id)),
+  ];
+  const batches = ids('batch');
+  return {
+    ...walked,
+    batches: await readTracedBatches(db, batches),
+    harvests: toward === 'from' ? [] : await readTracedHarvests(db, ids('weighing'), new Set(batches)),
+  };
+}
