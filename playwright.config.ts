@@ -23,7 +23,8 @@ export default defineConfig({
     ...devices['Desktop Chrome'],
     baseURL,
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
+    // Recording every test slows all of them; whoever hunts a failure sets the variable.
+    trace: process.env.PINSET_TRACE ? 'retain-on-failure' : 'off',
     launchOptions: {
       executablePath: process.env.CHROMIUM,
       args: [

@@ -14,10 +14,15 @@ const addresses = new Map<string, string>();
 
 async function openForm(one: FormPage, anyone: Page, openAs: OpenAs, script: boolean): Promise<Page> {
   const key = one.name ?? one.route;
-  const finder = one.as === undefined ? anyone : await openAs(one.as);
-  const address = addresses.get(key) ?? (await one.find?.(finder, openAs)) ?? one.route;
-  addresses.set(key, address);
-  const page = script ? finder : await openAs(one.as, { javaScriptEnabled: false });
+  const open = async (javaScriptEnabled: boolean) =>
+    javaScriptEnabled && one.as === undefined ? anyone : openAs(one.as, { javaScriptEnabled });
+  const page = await open(script);
+  let address = addresses.get(key);
+  if (address === undefined) {
+    // Finding a record may take steps that need script, so the form without script is found with it.
+    address = (await one.find?.(script ? page : await open(true), openAs)) ?? one.route;
+    addresses.set(key, address);
+  }
   await page.goto(address);
   await expect(page.locator(form)).toBeVisible();
   return page;
