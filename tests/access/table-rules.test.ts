@@ -94,7 +94,7 @@ describe('the history', () => {
     const without = await column<string>(
       `select c.relname::text from pg_class c join pg_namespace n on n.oid = c.relnamespace
        where n.nspname = 'public' and c.relkind = 'r'
-         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history', 'entry_receipt', 'fitted_result', 'batch_outcome', 'outcome_summary', 'outcome_due', 'participant_contact', 'digest_sent'])
+         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history', 'entry_receipt', 'fitted_result', 'batch_outcome', 'outcome_summary', 'outcome_site_total', 'outcome_network_total', 'outcome_due', 'participant_contact', 'digest_sent', 'api_receipt', 'report_ground', 'report_link_visit', 'intake_content', 'intake_row'])
          and not exists (select 1 from pg_trigger t where t.tgrelid = c.oid and t.tgname = 'write_history')`,
     );
     expect(without).toEqual([]);
@@ -111,6 +111,27 @@ describe('a receipt of an entry', () => {
   });
 });
 
+describe('a token', () => {
+  it('is only ever withdrawn, and its hash is read by nobody', async () => {
+    const rights = await column<string>(
+      `select privilege_type || ' ' || column_name from information_schema.column_privileges
+       where grantee = 'pinset_app' and table_name = 'api_token'
+         and (privilege_type = 'UPDATE' or column_name = 'secret_hash') order by 1`,
+    );
+    expect(rights).toEqual(['INSERT secret_hash', 'UPDATE void_reason', 'UPDATE voided_at']);
+  });
+});
+
+describe('an answer to a token', () => {
+  it('can be written once and read, and needs no history since it never changes', async () => {
+    const rights = await column<string>(
+      `select privilege_type::text from information_schema.role_table_grants
+       where grantee = 'pinset_app' and table_name = 'api_receipt' order by 1`,
+    );
+    expect(rights).toEqual(['INSERT', 'SELECT']);
+  });
+});
+
 describe('a digest that went out', () => {
   it('can be written once and read, and needs no history since it never changes', async () => {
     const rights = await column<string>(
@@ -118,6 +139,36 @@ describe('a digest that went out', () => {
        where grantee = 'pinset_app' and table_name = 'digest_sent' order by 1`,
     );
     expect(rights).toEqual(['INSERT', 'SELECT']);
+  });
+});
+
+describe('the file that a table came in', () => {
+  it('can be written once and read, and needs no history since it never changes', async () => {
+    const rights = await column<string>(
+      `select privilege_type::text from information_schema.role_table_grants
+       where grantee = 'pinset_app' and table_name = 'intake_content' order by 1`,
+    );
+    expect(rights).toEqual(['INSERT', 'SELECT']);
+  });
+});
+
+describe('what the sums of a report were made of', () => {
+  it('can be written once and read, and needs no history since it never changes', async () => {
+    const rights = await column<string>(
+      `select privilege_type::text from information_schema.role_table_grants
+       where grantee = 'pinset_app' and table_name = 'report_ground' order by 1`,
+    );
+    expect(rights).toEqual(['INSERT', 'SELECT']);
+  });
+});
+
+describe('a visit by a link', () => {
+  it('is written by the link alone, and needs no history since it never changes', async () => {
+    const rights = await column<string>(
+      `select privilege_type::text from information_schema.role_table_grants
+       where grantee = 'pinset_app' and table_name = 'report_link_visit' order by 1`,
+    );
+    expect(rights).toEqual(['SELECT']);
   });
 });
 
@@ -135,9 +186,15 @@ describe('what is kept of batches', () => {
   it('is only read by the application, and needs no history, since it follows from the records', async () => {
     const rights = await column<string>(
       `select table_name || ' ' || privilege_type from information_schema.role_table_grants where grantee = 'pinset_app'
-         and table_name in ('batch_outcome', 'outcome_summary', 'outcome_due') order by 1`,
+         and table_name in ('batch_outcome', 'outcome_summary', 'outcome_site_total', 'outcome_network_total', 'outcome_due') order by 1`,
     );
-    expect(rights).toEqual(['batch_outcome SELECT', 'outcome_due SELECT', 'outcome_summary SELECT']);
+    expect(rights).toEqual([
+      'batch_outcome SELECT',
+      'outcome_due SELECT',
+      'outcome_network_total SELECT',
+      'outcome_site_total SELECT',
+      'outcome_summary SELECT',
+    ]);
   });
 });
 
@@ -164,13 +221,16 @@ describe('the application role', () => {
       'member_role',
       'my_networks',
       'note_sign_in_failure',
+      'note_token_use',
       'second_life_ends',
       'session_lookup',
       'setup_link_lookup',
       'shares_network_with',
+      'shown_sites',
       'sign_in_lookup',
       'site_colleagues',
       'site_ids',
+      'token_lookup',
       'use_setup_link',
     ]);
   });

@@ -2,105 +2,33 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
 import { type BatchRowsWanted, boundsOf } from '../comparison/read-batch-rows';
-import type { CountedSum, LeftOutSum, MarkedSum, OutcomeSums } from './outcome-sums';
+import type { OutcomeSums } from './outcome-sums';
+import { readFineSums } from './read-fine-sums';
+import { readSumsOfTotals } from './read-sums-of-totals';
 import { splitPeriod } from './split-period';
 
-type Lists = {
-  counted: string | null;
-  marked: string | null;
-  left_out: string | null;
-  sites: string[] | null;
-};
 type Held = { from: string | null; to: string | null };
 
 const nothing: OutcomeSums = { counted: [], marked: [], leftOut: [], sites: [] };
 
 /**
- * Adds up everything within the filter from the kept sums of whole years and quarters, and batch by batch only at the
+ * Adds up everything within the filter from kept sums of whole years and quarters, and batch by batch only at the
  * period's ends. The kept sums hold each batch as if its day had come; those whose day lies ahead at their site are
- * taken off again and counted as too young, so that a batch enters as the clock moves and nothing is written.
+ * taken off again and counted as too young, so that a batch enters as the clock moves and nothing is written. Who sees
+ * the whole network and asks for no material is answered from the coarser totals, which give the same.
  */
 export async function readOutcomeSums(
-  { db, actor }: ReadContext,
+  context: ReadContext,
   wanted: BatchRowsWanted & { readonly container: string },
   today: SiteDates,
 ): Promise<OutcomeSums> {
-  const network = actor.networkId;
-  const { from, to, species, container, material } = boundsOf(wanted);
+  const { from, to, container, material } = boundsOf(wanted);
   // The sums of thousands of sites are grouped in memory, not on disk.
-  const [held] = await db.$queryRaw<Held[]>`
+  const [held] = await context.db.$queryRaw<Held[]>`
     select set_config('work_mem', '64MB', true), min(inoculated_on)::text as from, max(inoculated_on)::text as to from batch_outcome
-    where network_id = ${network}::uuid and container = ${container}`;
-  if (!held?.from || !held.to) return nothing;
-  const { years, quarters, days } = splitPeriod({ from, to }, { from: held.from, to: held.to });
-  const [first] = [...today.values()].sort();
-  if (first === undefined) return nothing;
-  const [lists] = await db.$queryRaw<Lists[]>`
-    with day as materialized (
-      select * from unnest(${[...today.keys()]}::uuid[], ${[...today.values()]}::date[]) d (site_id, today)
-    ), later_days as materialized (
-      select p.* from app.outcome_part p
-      where p.network_id = ${network}::uuid and p.container = ${container}
-        and (p.contamination_enters_on > ${first}::date or p.yield_enters_on > ${first}::date)
-        and p.inoculated_on between ${from}::date and ${to}::date and p.enters_on > ${first}::date
-        and (${species}::uuid is null or p.species_id = ${species}::uuid)
-        and (${material}::text is null or p.material_key = ${material}::text)
-    ), ahead as (
-      select p.* from later_days p join day d on d.site_id = p.site_id where p.enters_on > d.today
-    ), parts as (
-      select site_id, method_key, material_key, measure, class, batches, units, numerator, denominator, later, lost_clean,
-        open_units, open_unit_days, runs, run_missing, trimmed, as_picked, dry_assumed, shared
-      from outcome_summary where network_id = ${network}::uuid and container = ${container}
-        and ((span = 'year' and starts_on = any (${[...years]}::date[]))
-          or (span = 'quarter' and starts_on = any (${[...quarters]}::date[])))
-        and (${species}::uuid is null or species_id = ${species}::uuid)
-        and (${material}::text is null or material_key = ${material}::text)
-      union all
-      select p.site_id, p.method_key, p.material_key, p.measure, p.class, count(*), sum(p.units), sum(p.numerator), sum(p.denominator),
-        sum(p.later), sum(p.lost_clean), sum(p.open_units), sum(p.open_unit_days), count(distinct p.cluster) filter (where not p.apart),
-        count(*) filter (where p.run_missing), count(*) filter (where p.any_trimmed), count(*) filter (where p.any_as_picked),
-        count(*) filter (where p.dry_assumed), count(*) filter (where p.any_shared)
-      from unnest(${days.map(([start]) => start)}::date[], ${days.map(([, end]) => end)}::date[]) e (start, finish)
-        join app.outcome_part p on p.network_id = ${network}::uuid and p.container = ${container}
-          and p.inoculated_on between e.start and e.finish
-      where (${species}::uuid is null or p.species_id = ${species}::uuid)
-        and (${material}::text is null or p.material_key = ${material}::text)
-      group by p.site_id, p.method_key, p.material_key, p.measure, p.class
-      union all
-      select site_id, method_key, material_key, measure, class, -count(*), -sum(units), -sum(numerator), -sum(denominator), -sum(later),
-        -sum(lost_clean), -sum(open_units), -sum(open_unit_days), -count(distinct cluster) filter (where not apart),
-        -count(*) filter (where run_missing), -count(*) filter (where any_trimmed), -count(*) filter (where any_as_picked),
-        -count(*) filter (where dry_assumed), -count(*) filter (where any_shared)
-      from ahead group by site_id, method_key, material_key, measure, class
-      union all
-      select site_id, method_key, material_key, measure, 'window-open', count(*), sum(units), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0
-      from ahead where measure <> 'cropped' group by site_id, method_key, material_key, measure
-    ), sums as materialized (
-      select site_id, method_key, material_key, measure, class, sum(batches) as batches, sum(units) as units,
-        sum(numerator) as numerator, sum(denominator) as denominator, sum(later) as later, sum(lost_clean) as lost_clean,
-        sum(open_units) as open_units, sum(open_unit_days) as open_unit_days, sum(runs) as runs, sum(run_missing) as run_missing,
-        sum(trimmed) as trimmed, sum(as_picked) as as_picked, sum(dry_assumed) as dry_assumed, sum(shared) as shared
-      from parts group by site_id, method_key, material_key, measure, class having sum(batches) > 0
-    ), counted as (
-      select site_id, method_key, measure, json_build_array(site_id, method_key, measure, sum(batches), sum(units), sum(numerator),
-        sum(denominator), sum(later), sum(lost_clean), sum(open_units), sum(open_unit_days)) as sum
-      from sums where class = 'counted' group by site_id, method_key, measure
-    ), marked as (
-      select json_build_array(method_key, measure, sum(runs), sum(run_missing), sum(trimmed), sum(as_picked), sum(dry_assumed),
-        sum(shared), array_agg(distinct material_key)) as sum
-      from sums where class = 'counted' group by method_key, measure
-    ), left_out as (
-      select json_build_array(method_key, measure, class, sum(batches), sum(units)) as sum
-      from sums where class <> 'counted' group by method_key, measure, class
-    )
-    select (select json_agg(sum)::text from counted) as counted, (select json_agg(sum)::text from marked) as marked,
-      (select json_agg(sum)::text from left_out) as left_out,
-      (select array_agg(distinct site_id::text) from sums where measure = 'contamination') as sites`;
-  // The shapes are the statement's own.
-  return {
-    counted: JSON.parse(lists?.counted ?? '[]') as CountedSum[],
-    marked: JSON.parse(lists?.marked ?? '[]') as MarkedSum[],
-    leftOut: JSON.parse(lists?.left_out ?? '[]') as LeftOutSum[],
-    sites: lists?.sites ?? [],
-  };
+    where network_id = ${context.actor.networkId}::uuid and container = ${container}`;
+  if (!held?.from || !held.to || today.size === 0) return nothing;
+  const period = splitPeriod({ from, to }, { from: held.from, to: held.to });
+  const whole = context.actor.role === 'coordinator' && material === null;
+  return (whole ? readSumsOfTotals : readFineSums)(context, wanted, period, today);
 }

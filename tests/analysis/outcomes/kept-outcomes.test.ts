@@ -25,7 +25,10 @@ beforeAll(async () => {
 afterAll(() => admin.end());
 
 async function wrong(): Promise<unknown[]> {
-  const { rows } = await admin.query('select * from app.wrong_outcomes($1)', [people.coordinator.networkId]);
+  const { rows } = await admin.query(
+    'select * from app.wrong_outcomes($1) union all select * from app.wrong_totals($1)',
+    [people.coordinator.networkId],
+  );
   return rows;
 }
 
@@ -56,8 +59,10 @@ describe('what is kept of batches', () => {
   });
 
   it('is rebuilt as it was kept', async () => {
-    const state = async () =>
-      (await admin.query(`select * from outcome_summary order by ${'1,2,3,4,5,6,7,8,9,10'}`)).rows;
+    const rowsOf = async (table: string) =>
+      (await admin.query(`select to_jsonb(t) as row from ${table} t order by t::text`)).rows;
+    const state = () =>
+      Promise.all(['outcome_summary', 'outcome_site_total', 'outcome_network_total'].map(rowsOf));
     const before = await state();
     await admin.query('select app.rebuild_outcomes($1)', [people.coordinator.networkId]);
     expect(await state()).toEqual(before);
@@ -92,7 +97,18 @@ describe('what is kept of batches', () => {
       select batch_id from batch_outcome where cardinality(run_ids) = 1 limit 1)`);
     const whats = (await wrong()).map((row) => (row as { what: string }).what);
     await admin.query('rollback');
-    expect(new Set(whats)).toEqual(new Set(['cluster', 'quarter', 'year']));
+    expect(new Set(whats)).toEqual(new Set(['cluster', 'quarter', 'year', 'site total', 'network total']));
+  });
+
+  it('is seen to be wrong when only a total is', async () => {
+    await admin.query('begin');
+    await admin.query(
+      `update outcome_site_total set fresh = fresh + 1 where span = 'quarter' and yield_batches > 0`,
+    );
+    await admin.query(`update outcome_network_total set runs = runs + 1 where span = 'year'`);
+    const whats = (await wrong()).map((row) => (row as { what: string }).what);
+    await admin.query('rollback');
+    expect(new Set(whats)).toEqual(new Set(['site total', 'network total']));
   });
 
   it('cannot be written by the application', async () => {
