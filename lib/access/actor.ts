@@ -19,6 +19,14 @@ export type Person = {
   readonly volumeUnit: VolumeUnit;
 };
 
+/** The token by which a script acts as a person. */
+export type ActingToken = {
+  readonly id: string;
+  readonly mayWrite: boolean;
+  /** Ids of the sites it is narrowed to; undefined: all that the person may see. */
+  readonly siteScope: readonly string[] | undefined;
+};
+
 /** A person acting within one network: what every command and query is asked by. */
 export type Actor = Person & {
   readonly networkId: string;
@@ -28,4 +36,6 @@ export type Actor = Person & {
   readonly role: MembershipRole;
   /** Sites of a member; empty for the other roles. The database decides by its own rows, this is for display. */
   readonly siteIds: readonly string[];
+  /** Undefined when the person is here themselves. */
+  readonly token?: ActingToken;
 };

@@ -1,9 +1,9 @@
 import 'server-only';
-import type { Result } from '@/lib/base/result';
+import { notFound, type Result } from '@/lib/base/result';
 import { unscopedDatabase } from '@/lib/database/client';
 import type { Prisma } from '@/lib/database/generated/client';
 import type { RecordOrigin } from '@/lib/database/generated/enums';
-import type { Actor } from './actor';
+import type { ActingToken, Actor } from './actor';
 import type { ReadContext, WriteContext } from './context';
 import { failureOfError } from './failure-of-error';
 
@@ -16,12 +16,23 @@ class RolledBack<T> extends Error {
   }
 }
 
-type Settings = { personId: string; networkId: string; reason?: string; origin?: RecordOrigin };
+type Settings = {
+  personId: string;
+  networkId: string;
+  token?: ActingToken;
+  reason?: string;
+  origin?: RecordOrigin;
+};
+
+const asking = ({ personId, networkId, token }: Actor): Settings =>
+  token === undefined ? { personId, networkId } : { personId, networkId, token };
 
 /** Sets who asks for the length of one transaction. */
 async function introduce(db: ScopedDb, settings: Settings): Promise<void> {
+  const scope = settings.token?.siteScope;
   await db.$queryRaw`select set_config('app.person_id', ${settings.personId}, true),
     set_config('app.network_id', ${settings.networkId}, true),
+    set_config('app.site_scope', ${scope === undefined ? '' : `{${scope.join(',')}}`}, true),
     set_config('app.reason', ${settings.reason ?? ''}, true),
     set_config('app.origin', ${settings.origin ?? ''}, true)`;
 }
@@ -33,7 +44,7 @@ function transactionLimits({ longestMilliseconds }: WriteOptions): { timeout?: n
 /** Runs queries as the actor, all in one transaction. */
 export function readAs<T>(actor: Actor, ask: (context: ReadContext) => Promise<T>): Promise<T> {
   return unscopedDatabase().$transaction(async (db) => {
-    await introduce(db, { personId: actor.personId, networkId: actor.networkId });
+    await introduce(db, asking(actor));
     return ask({ db, actor });
   });
 }
@@ -49,7 +60,7 @@ export function readSnapshot<T>(actor: Actor, ask: (context: ReadContext) => Pro
   return unscopedDatabase().$transaction(
     async (db) => {
       await db.$executeRaw`set transaction read only`;
-      await introduce(db, { personId: actor.personId, networkId: actor.networkId });
+      await introduce(db, asking(actor));
       return ask({ db, actor });
     },
     { isolationLevel: 'RepeatableRead', timeout: longestSnapshotMs },
@@ -67,7 +78,8 @@ export type WriteOptions = {
 
 /**
  * Runs a command as the actor: commits when it answers ok, takes everything back otherwise. What the row
- * policies refuse is answered as not found; a broken rule that no command foresaw is thrown on.
+ * policies refuse is answered as not found, and so is every write of a token that only reads; a broken rule that no
+ * command foresaw is thrown on.
  */
 export async function writeAs<T>(
   actor: Actor,
@@ -75,11 +87,11 @@ export async function writeAs<T>(
   command: (context: WriteContext) => Promise<Result<T>>,
 ): Promise<Result<T>> {
   const origin = options.origin ?? 'form';
+  if (actor.token?.mayWrite === false) return notFound;
   try {
     return await unscopedDatabase().$transaction(async (db) => {
       await introduce(db, {
-        personId: actor.personId,
-        networkId: actor.networkId,
+        ...asking(actor),
         origin,
         ...(options.reason === undefined ? {} : { reason: options.reason }),
       });

@@ -37,8 +37,11 @@ import { photoRows } from './photo-rows';
 import { programmeRows } from './programme-rows';
 import { reportRows } from './report-rows';
 import { settingRows } from './setting-rows';
+import { sharingRows } from './sharing-rows';
 import { signalRows } from './signal-rows';
 import { siteMethodRows } from './site-method-rows';
+import { tokenRows } from './token-rows';
+import { traceRows } from './trace-rows';
 import { trialRows } from './trial-rows';
 import { arrange, revisionOf, type World } from './world';
 
@@ -104,10 +107,13 @@ async function membershipOfMember({ people }: World) {
 export const commandRows = [
   ...batchEventRows,
   ...trialRows,
+  ...traceRows,
   ...photoRows,
   ...signalRows,
   ...labelRows,
   ...siteMethodRows,
+  ...sharingRows,
+  ...tokenRows,
   ...lotRows,
   ...settingRows,
   ...conditionRows,

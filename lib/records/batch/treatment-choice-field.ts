@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { alwaysTakes, scriptShapes } from '../fields/script-shape';
 
 /** How a component was treated: in a recorded run, which says the method, or by a method without a recorded run. */
 export type TreatmentChoice = { readonly kind: 'run' | 'method'; readonly id: string };
@@ -20,4 +21,5 @@ export const treatmentChoiceField = z
       return { kind, id: parsed.data.toLowerCase() };
     context.addIssue({ code: 'custom', message: 'not-an-option' });
     return z.NEVER;
-  });
+  })
+  .register(scriptShapes, alwaysTakes({ json: z.string().regex(/^(run|method):[0-9a-f-]{36}$/) }));

@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { squareFeetToSquareMetres } from '@/lib/growing/area-units';
 import { parseNumberEntry } from '@/lib/growing/number-entry';
 import { entryField, optionalEntryField, type Reader, type Reading, read, wrong } from './entry-field';
@@ -34,12 +35,14 @@ const readCm2: Reader<number> = (typed) => {
   return number.kind === 'read' ? limited(toSquareMetres[unit](number.value)) : number;
 };
 
+const shape = { json: z.int().min(1).max(largestCm2), unit: 'SquareCentimetres' } as const;
+
 /** An area in whole square centimetres, up to a hectare: from `{ text, unit }` with unit m2 or ft2. */
 export function areaField() {
-  return entryField(readCm2);
+  return entryField(readCm2, shape);
 }
 
 /** An area that may be left out; blank is null. */
 export function optionalAreaField() {
-  return optionalEntryField(readCm2);
+  return optionalEntryField(readCm2, shape);
 }

@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { parseTemperatureEntry } from '@/lib/growing/temperature-entry';
 import { entryField, optionalEntryField, type Reader, read, wrong } from './entry-field';
 import { readerSign } from './reader-sign';
@@ -23,12 +24,14 @@ const readCelsius: Reader<number> = (typed) => {
   return limited(entry.celsius, entry.understood.unit);
 };
 
+const shape = { json: z.number().min(-20).max(130) };
+
 /** A temperature in degrees Celsius to a tenth, -20 to 130: from `{ text, unit }` with unit celsius or fahrenheit. */
 export function celsiusField() {
-  return entryField(readCelsius);
+  return entryField(readCelsius, shape);
 }
 
 /** A temperature that may be left out; blank is null. */
 export function optionalCelsiusField() {
-  return optionalEntryField(readCelsius);
+  return optionalEntryField(readCelsius, shape);
 }

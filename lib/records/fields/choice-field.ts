@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { alwaysTakes, mayTake, scriptShapes } from './script-shape';
 
 /** One of a closed list. */
 export function choiceField<const V extends readonly string[]>(values: V) {
@@ -12,7 +13,8 @@ export function choiceField<const V extends readonly string[]>(values: V) {
         message: raw === undefined || raw === null || raw === '' ? 'missing-choice' : 'not-an-option',
       });
       return z.NEVER;
-    });
+    })
+    .register(scriptShapes, alwaysTakes({ json: z.enum(values) }));
 }
 
 /** One of a closed list, or null when left out. */
@@ -25,5 +27,6 @@ export function optionalChoiceField<const V extends readonly string[]>(values: V
       if (typeof raw === 'string' && (values as readonly string[]).includes(raw)) return raw as V[number];
       context.addIssue({ code: 'custom', message: 'not-an-option' });
       return z.NEVER;
-    });
+    })
+    .register(scriptShapes, mayTake({ json: z.enum(values) }));
 }

@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { parseCountEntry } from '@/lib/growing/count-entry';
 import { entryField, optionalEntryField, type Reader, read, wrong } from './entry-field';
 import { readNumber } from './number-field';
@@ -16,12 +17,16 @@ function countReader({ least = 1, most = 100_000 }: CountLimits): Reader<number>
   };
 }
 
+function countShape({ least = 1, most = 100_000 }: CountLimits) {
+  return { json: z.int().min(least).max(most) };
+}
+
 /** A whole number of things, 1 to 100,000 unless said otherwise. */
 export function countField(limits: CountLimits = {}) {
-  return entryField(countReader(limits));
+  return entryField(countReader(limits), countShape(limits));
 }
 
 /** A whole number of things that may be left out; blank is null. */
 export function optionalCountField(limits: CountLimits = {}) {
-  return optionalEntryField(countReader(limits));
+  return optionalEntryField(countReader(limits), countShape(limits));
 }

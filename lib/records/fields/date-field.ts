@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { isoDateOf } from '@/lib/growing/typed-date';
+import { alwaysTakes, mayTake, scriptShapes } from './script-shape';
 
 const iso = /^(\d{4})-(\d{2})-(\d{2})$/;
 
@@ -31,7 +32,8 @@ export const dateField = z
     if (text) return text;
     context.addIssue({ code: 'custom', message: text === '' ? 'missing' : 'not-a-date' });
     return z.NEVER;
-  });
+  })
+  .register(scriptShapes, alwaysTakes({ json: z.iso.date() }));
 
 export const optionalDateField = z
   .unknown()
@@ -42,4 +44,5 @@ export const optionalDateField = z
     if (text) return text;
     context.addIssue({ code: 'custom', message: 'not-a-date' });
     return z.NEVER;
-  });
+  })
+  .register(scriptShapes, mayTake({ json: z.iso.date() }));

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { FieldError } from '@/lib/base/result';
+import { alwaysTakes, mayTake, type ScriptJson, scriptShapes } from './script-shape';
 
 /** What a number field brought: the text as typed with the unit beside it, or a number from a script. */
 export type Typed = { readonly text: string; readonly unit: string | null } | number;
@@ -46,7 +47,7 @@ function readInto<T>(raw: unknown, reader: Reader<T>, context: z.RefinementCtx):
 }
 
 /** A field whose entry must be given. */
-export function entryField<T>(reader: Reader<T>) {
+export function entryField<T>(reader: Reader<T>, shape: ScriptJson) {
   return z
     .unknown()
     .optional()
@@ -55,13 +56,15 @@ export function entryField<T>(reader: Reader<T>) {
       if (value !== undefined || context.issues.length > 0) return value as T;
       context.addIssue({ code: 'custom', message: 'missing' });
       return z.NEVER;
-    });
+    })
+    .register(scriptShapes, alwaysTakes(shape));
 }
 
 /** A field whose entry may be left out; blank is null. */
-export function optionalEntryField<T>(reader: Reader<T>) {
+export function optionalEntryField<T>(reader: Reader<T>, shape: ScriptJson) {
   return z
     .unknown()
     .optional()
-    .transform((raw, context): T | null => readInto(raw, reader, context) ?? null);
+    .transform((raw, context): T | null => readInto(raw, reader, context) ?? null)
+    .register(scriptShapes, mayTake(shape));
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { alwaysTakes, mayTake, scriptShapes } from './script-shape';
 
 const uuid = z.uuid();
 
@@ -19,7 +20,8 @@ export const idField = z
       message: raw === undefined || raw === null || raw === '' ? 'missing-choice' : 'not-an-option',
     });
     return z.NEVER;
-  });
+  })
+  .register(scriptShapes, alwaysTakes({ json: uuid }));
 
 /** The id of a record that may be left out; also the id that a client made for a new record. */
 export const optionalIdField = z
@@ -31,7 +33,8 @@ export const optionalIdField = z
     if (parsed.success) return parsed.data.toLowerCase();
     context.addIssue({ code: 'custom', message: 'not-an-option' });
     return z.NEVER;
-  });
+  })
+  .register(scriptShapes, mayTake({ json: uuid }));
 
 /** Ids ticked in a list of boxes: none, one or many. */
 export const idListField = z
@@ -43,4 +46,5 @@ export const idListField = z
     if (parsed.success) return parsed.data.map((id) => id.toLowerCase());
     context.addIssue({ code: 'custom', message: 'not-an-option' });
     return z.NEVER;
-  });
+  })
+  .register(scriptShapes, mayTake({ json: z.array(uuid) }));

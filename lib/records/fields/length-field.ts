@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { type LengthEntryUnit, parseLengthEntry } from '@/lib/growing/length-entry';
 import { entryField, optionalEntryField, type Reader, type Reading, read, wrong } from './entry-field';
 import { readerSign } from './reader-sign';
@@ -23,12 +24,14 @@ const readMillimetres: Reader<number> = (typed) => {
   return limited(entry.millimetres);
 };
 
+const shape = { json: z.int().min(1).max(longestMillimetres), unit: 'Millimetres' } as const;
+
 /** A length in whole millimetres, up to 100 m: from `{ text, unit }` with unit cm, mm, m, in or ft. */
 export function lengthField() {
-  return entryField(readMillimetres);
+  return entryField(readMillimetres, shape);
 }
 
 /** A length that may be left out; blank is null. */
 export function optionalLengthField() {
-  return optionalEntryField(readMillimetres);
+  return optionalEntryField(readMillimetres, shape);
 }

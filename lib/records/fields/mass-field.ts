@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { type MassEntryUnit, massEntryUnits, parseMassEntry } from '@/lib/growing/mass-entry';
 import {
   entryField,
@@ -24,6 +25,18 @@ export type EnteredMass = {
   readonly entered: { readonly text: string; readonly unit: string } | null;
 };
 
+const largestGrams = 100_000_000;
+
+function massShape({ mostGrams = largestGrams, zero = false }: MassLimits) {
+  return {
+    json: z
+      .int()
+      .min(zero ? 0 : 1)
+      .max(mostGrams),
+    unit: 'Grams',
+  } as const;
+}
+
 function isMassUnit(unit: string): unit is MassEntryUnit {
   return (massEntryUnits as readonly string[]).includes(unit);
 }
@@ -33,7 +46,7 @@ function spoken(grams: number): string {
   return grams >= 1000 ? `${Number((grams / 1000).toFixed(3))} kg` : `${Number(grams.toFixed(1))} g`;
 }
 
-function limited(grams: number, { mostGrams = 100_000_000, zero = false }: MassLimits): Reading<number> {
+function limited(grams: number, { mostGrams = largestGrams, zero = false }: MassLimits): Reading<number> {
   const whole = Math.round(grams);
   if (grams < 0) return wrong(zero ? 'negative' : 'not-positive');
   if (whole === 0 && !(zero && grams === 0)) return wrong('not-positive');
@@ -71,20 +84,20 @@ function gramsReader(limits: MassLimits): Reader<number> {
 
 /** A mass in whole grams: from `{ text, unit }` with unit kg, g, lb or oz, or from a number of grams. */
 export function massField(limits: MassLimits = {}) {
-  return entryField(gramsReader(limits));
+  return entryField(gramsReader(limits), massShape(limits));
 }
 
 /** A mass that may be left out; blank is null. */
 export function optionalMassField(limits: MassLimits = {}) {
-  return optionalEntryField(gramsReader(limits));
+  return optionalEntryField(gramsReader(limits), massShape(limits));
 }
 
 /** A mass with what was typed. */
 export function enteredMassField(limits: MassLimits = {}) {
-  return entryField(enteredReader(limits));
+  return entryField(enteredReader(limits), massShape(limits));
 }
 
 /** A mass with what was typed, that may be left out; blank is null. */
 export function optionalEnteredMassField(limits: MassLimits = {}) {
-  return optionalEntryField(enteredReader(limits));
+  return optionalEntryField(enteredReader(limits), massShape(limits));
 }

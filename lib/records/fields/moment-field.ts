@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { dateTextOf } from './date-field';
+import { alwaysTakes, mayTake, scriptShapes } from './script-shape';
 
 const clock = /^([01]?\d|2[0-3])[:.h]?([0-5]\d)$/;
 const instant = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,3})?)?(Z|[+-]\d{2}:\d{2})$/;
@@ -24,6 +25,8 @@ function momentOf(raw: unknown): Moment | 'missing' | 'not-a-date' | 'not-a-time
     : 'not-a-time';
 }
 
+const instantText = z.iso.datetime({ offset: true });
+
 /** A moment that must be given: the parts a moment field posts, or an ISO instant. */
 export const momentField = z
   .unknown()
@@ -33,7 +36,8 @@ export const momentField = z
     if (typeof moment !== 'string') return moment;
     context.addIssue({ code: 'custom', message: moment });
     return z.NEVER;
-  });
+  })
+  .register(scriptShapes, alwaysTakes({ json: instantText }));
 
 /** A moment that may be left out; without a date it is null. */
 export const optionalMomentField = z
@@ -45,4 +49,5 @@ export const optionalMomentField = z
     if (typeof moment !== 'string') return moment;
     context.addIssue({ code: 'custom', message: moment });
     return z.NEVER;
-  });
+  })
+  .register(scriptShapes, mayTake({ json: instantText }));

@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { parseNumberEntry } from '@/lib/growing/number-entry';
 import { entryField, optionalEntryField, type Reader } from './entry-field';
 import { readNumber, within } from './number-field';
@@ -12,12 +13,14 @@ const readAmount: Reader<number> = (typed) => {
   return number.kind === 'read' ? within(number.value, { least: 0, most }) : number;
 };
 
+const shape = { json: z.number().min(0).max(most) };
+
 /** An amount of money in main units (dollars), 0 or more, as typed; a currency sign beside it is dropped. */
 export function moneyField() {
-  return entryField(readAmount);
+  return entryField(readAmount, shape);
 }
 
 /** An amount that may be left out; blank is null, 0 says that it cost nothing. */
 export function optionalMoneyField() {
-  return optionalEntryField(readAmount);
+  return optionalEntryField(readAmount, shape);
 }

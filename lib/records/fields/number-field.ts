@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import type { DecimalSign } from '@/lib/growing/decimal-reading';
 import { type NumberEntry, parseNumberEntry } from '@/lib/growing/number-entry';
 import {
@@ -49,12 +50,17 @@ function numberReader(limits: NumberLimits): Reader<number> {
   };
 }
 
+function numberShape({ least, most }: NumberLimits) {
+  const above = least === undefined ? z.number() : z.number().min(least);
+  return { json: most === undefined ? above : above.max(most) };
+}
+
 /** A number that must be given. */
 export function numberField(limits: NumberLimits = {}) {
-  return entryField(numberReader(limits));
+  return entryField(numberReader(limits), numberShape(limits));
 }
 
 /** A number that may be left out; blank is null. */
 export function optionalNumberField(limits: NumberLimits = {}) {
-  return optionalEntryField(numberReader(limits));
+  return optionalEntryField(numberReader(limits), numberShape(limits));
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { mayTake, scriptShapes } from './script-shape';
 
 /** Blank: nothing but empty text (and units and choices preselected beside it) was given in the row. */
 export type RowIsBlank = (row: Readonly<Record<string, unknown>>) => boolean;
@@ -44,7 +45,8 @@ export function rowsField<S extends z.ZodType>(row: S, most: number, blank: RowI
         else for (const issue of parsed.error.issues) passOn(index, issue, context);
       }
       return rows;
-    });
+    })
+    .register(scriptShapes, mayTake({ rows: row, most }));
 }
 
 function passOn(index: string, issue: z.core.$ZodIssue, context: z.RefinementCtx) {

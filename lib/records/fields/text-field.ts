@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { alwaysTakes, mayTake, scriptShapes } from './script-shape';
 
 // Control characters other than tab and line breaks, and the marks that reverse the reading direction.
 const unwanted = /[\p{Cc}\u202A-\u202E\u2066-\u2069]/u;
@@ -23,7 +24,8 @@ export function textField(longest = 200) {
         return z.NEVER;
       }
       return checked(text, longest, context);
-    });
+    })
+    .register(scriptShapes, alwaysTakes({ json: z.string().max(longest) }));
 }
 
 /** A text that may be left out; blank is null. */
@@ -34,5 +36,6 @@ export function optionalTextField(longest = 2000) {
     .transform((raw, context): string | null => {
       const text = typeof raw === 'string' ? raw.trim() : '';
       return text === '' ? null : checked(text, longest, context);
-    });
+    })
+    .register(scriptShapes, mayTake({ json: z.string().max(longest) }));
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { mayTake, scriptShapes } from './script-shape';
 
 const part = /^(\d{1,6})(?:\s*[-–]\s*(\d{1,6}))?$/;
 const most = 1000;
@@ -34,4 +35,5 @@ export const unitNumbersField = z
       context.addIssue({ code: 'custom', message: 'duplicate-units' });
     else return numbers;
     return z.NEVER;
-  });
+  })
+  .register(scriptShapes, mayTake({ json: z.array(z.int().min(1)).max(most) }));

@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { parseVolumeEntry, type VolumeEntryUnit } from '@/lib/growing/volume-entry';
 import { optionalEntryField, type Reader, type Reading, read, wrong } from './entry-field';
 import { readerSign } from './reader-sign';
@@ -23,7 +24,9 @@ const readMillilitres: Reader<number> = (typed) => {
   return limited(entry.litres * 1000);
 };
 
+const shape = { json: z.int().min(1).max(mostMillilitres), unit: 'Millilitres' } as const;
+
 /** A volume in whole millilitres that may be left out: from `{ text, unit }` with unit L, mL, gal, qt or cup. */
 export function optionalVolumeField() {
-  return optionalEntryField(readMillilitres);
+  return optionalEntryField(readMillilitres, shape);
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { alwaysTakes, scriptShapes } from './script-shape';
 
 /** An IANA time zone that this machine knows, for instance 'America/Chicago'. */
 export const zoneField = z
@@ -16,4 +17,5 @@ export const zoneField = z
       context.addIssue({ code: 'custom', message: 'not-an-option' });
       return z.NEVER;
     }
-  });
+  })
+  .register(scriptShapes, alwaysTakes({ json: z.string() }));
