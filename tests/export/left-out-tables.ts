@@ -32,6 +32,7 @@ export const leftOut: Readonly<Record<string, readonly string[]>> = {
   'documents of their own': ['report', 'report_ground', 'report_story', 'report_picture'],
   'links that would no longer open anything, and who opened them': ['report_link', 'report_link_visit'],
   'what each site agreed with this network': ['sharing_agreement'],
+  'what people of the network told each other': ['lot_notice', 'lot_notice_site', 'lot_notice_read'],
   pictures: ['photo', 'photo_content'],
   'trials: a started one takes its arms and slots from the drawing alone, and its result is a page of its own':
     [...['trial', 'trial_arm', 'trial_site', 'trial_slot', 'trial_note', 'trial_result']],
