@@ -12,6 +12,7 @@ import figures from './en/figures.json';
 import findings from './en/findings.json';
 import help from './en/help.json';
 import history from './en/history.json';
+import importing from './en/import.json';
 import insight from './en/insight.json';
 import labels from './en/labels.json';
 import links from './en/links.json';
@@ -24,10 +25,12 @@ import questions from './en/questions.json';
 import quick from './en/quick.json';
 import report from './en/report.json';
 import settings from './en/settings.json';
+import sharing from './en/sharing.json';
 import sites from './en/sites.json';
 import stories from './en/stories.json';
 import sums from './en/sums.json';
 import today from './en/today.json';
+import trace from './en/trace.json';
 import treatments from './en/treatments.json';
 import trials from './en/trials.json';
 import vocabulary from './en/vocabulary.json';
@@ -50,6 +53,7 @@ export const en = {
   findings,
   help,
   history,
+  import: importing,
   insight,
   labels,
   links,
@@ -62,10 +66,12 @@ export const en = {
   quick,
   report,
   settings,
+  sharing,
   sites,
   stories,
   sums,
   today,
+  trace,
   treatments,
   trials,
   vocabulary,

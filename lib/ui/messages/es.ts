@@ -13,6 +13,7 @@ import figures from './es/figures.json';
 import findings from './es/findings.json';
 import help from './es/help.json';
 import history from './es/history.json';
+import importing from './es/import.json';
 import insight from './es/insight.json';
 import labels from './es/labels.json';
 import links from './es/links.json';
@@ -25,10 +26,12 @@ import questions from './es/questions.json';
 import quick from './es/quick.json';
 import report from './es/report.json';
 import settings from './es/settings.json';
+import sharing from './es/sharing.json';
 import sites from './es/sites.json';
 import stories from './es/stories.json';
 import sums from './es/sums.json';
 import today from './es/today.json';
+import trace from './es/trace.json';
 import treatments from './es/treatments.json';
 import trials from './es/trials.json';
 import vocabulary from './es/vocabulary.json';
@@ -51,6 +54,7 @@ export const es: Messages = {
   findings,
   help,
   history,
+  import: importing,
   insight,
   labels,
   links,
@@ -63,10 +67,12 @@ export const es: Messages = {
   quick,
   report,
   settings,
+  sharing,
   sites,
   stories,
   sums,
   today,
+  trace,
   treatments,
   trials,
   vocabulary,

@@ -23,6 +23,7 @@ import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Notice } from '@/lib/ui/page/notice';
 import { PhotoList } from '@/lib/ui/photo/photo-list';
+import { TraceLink } from '@/lib/ui/trace/trace-link';
 import { lookTodayAction } from './actions';
 import { livesOf } from './lives-of';
 
@@ -117,6 +118,7 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
       {lives.length === 0 ? null : (
         <BatchLives lives={lives} unit={actor.massUnit} timeZone={batch.timeZone} />
       )}
+      <TraceLink kind="batch" id={id} />
       <CostLink of="batch" id={id} />
       <p className="record-links">
         {batch.voidReason === null ? (

@@ -5,6 +5,7 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { getSpawnLot } from '@/lib/records/spawn-lot/get-spawn-lot.query';
+import { getTrace } from '@/lib/records/trace/get-trace.query';
 import { CostLink } from '@/lib/ui/costs/cost-link';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { LotUses } from '@/lib/ui/lots/lot-uses';
@@ -14,14 +15,19 @@ import { DefinitionList } from '@/lib/ui/page/definition-list';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { RecordLinks } from '@/lib/ui/page/record-links';
+import { LotWhereabouts } from '@/lib/ui/trace/lot-whereabouts';
 
 export default async function SpawnLotPage({ params }: PageProps<'/spawn-lots/[id]'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
-  const lot = /^[0-9a-f-]{36}$/i.test(id)
-    ? await readAs(actor, (context) => getSpawnLot(context, id))
+  const read = /^[0-9a-f-]{36}$/i.test(id)
+    ? await readAs(actor, async (context) => ({
+        lot: await getSpawnLot(context, id),
+        trace: await getTrace(context, 'spawn-lot', id),
+      }))
     : undefined;
-  if (!lot) return <NotThere />;
+  if (!read?.lot) return <NotThere />;
+  const { lot, trace } = read;
   const t = await getTranslations('lots');
   const words = await getTranslations('vocabulary.spawnForm');
   const locale = await getLocale();
@@ -86,6 +92,7 @@ export default async function SpawnLotPage({ params }: PageProps<'/spawn-lots/[i
           </ButtonLink>
         </p>
       ) : null}
+      <LotWhereabouts kind="spawn-lot" trace={trace} reader={actor} />
       <LotUses batches={lot.batches} />
       <CostLink of="spawn-lot" id={id} />
       <RecordLinks

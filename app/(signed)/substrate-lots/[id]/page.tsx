@@ -4,6 +4,7 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { getSubstrateLot } from '@/lib/records/substrate-lot/get-substrate-lot.query';
+import { getTrace } from '@/lib/records/trace/get-trace.query';
 import { CostLink } from '@/lib/ui/costs/cost-link';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { formatLength } from '@/lib/ui/format/length-text';
@@ -15,14 +16,19 @@ import { DefinitionList } from '@/lib/ui/page/definition-list';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { RecordLinks } from '@/lib/ui/page/record-links';
+import { LotWhereabouts } from '@/lib/ui/trace/lot-whereabouts';
 
 export default async function SubstrateLotPage({ params }: PageProps<'/substrate-lots/[id]'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
-  const lot = /^[0-9a-f-]{36}$/i.test(id)
-    ? await readAs(actor, (context) => getSubstrateLot(context, id))
+  const read = /^[0-9a-f-]{36}$/i.test(id)
+    ? await readAs(actor, async (context) => ({
+        lot: await getSubstrateLot(context, id),
+        trace: await getTrace(context, 'substrate-lot', id),
+      }))
     : undefined;
-  if (!lot) return <NotThere />;
+  if (!read?.lot) return <NotThere />;
+  const { lot, trace } = read;
   const t = await getTranslations('lots');
   const locale = await getLocale();
   const moisture = await lotMoisture();
@@ -58,6 +64,7 @@ export default async function SubstrateLotPage({ params }: PageProps<'/substrate
           </ButtonLink>
         </p>
       ) : null}
+      <LotWhereabouts kind="substrate-lot" trace={trace} reader={actor} />
       <LotUses batches={lot.batches} />
       <CostLink of="substrate-lot" id={id} />
       <RecordLinks

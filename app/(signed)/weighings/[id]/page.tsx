@@ -9,6 +9,7 @@ import { DefinitionList } from '@/lib/ui/page/definition-list';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Notice } from '@/lib/ui/page/notice';
+import { TraceLink } from '@/lib/ui/trace/trace-link';
 import { loadWeighingWords } from '@/lib/ui/weighings/load-weighing-words';
 
 export default async function WeighingPage({ params, searchParams }: PageProps<'/weighings/[id]'>) {
@@ -53,6 +54,7 @@ export default async function WeighingPage({ params, searchParams }: PageProps<'
           </li>
         ))}
       </ul>
+      <TraceLink kind="weighing" id={id} />
       {weighing.voided === null ? (
         <p className="record-links">
           <Link href={`/weighings/${id}/correct`}>{common('correct')}</Link>{' '}
