@@ -32,6 +32,7 @@ import { conditionRows } from './condition-rows';
 import { costRows } from './cost-rows';
 import { labelRows } from './label-rows';
 import { lotRows } from './lot-rows';
+import { noticeRows } from './notice-rows';
 import { command } from './operation-rows';
 import { photoRows } from './photo-rows';
 import { programmeRows } from './programme-rows';
@@ -108,6 +109,7 @@ export const commandRows = [
   ...batchEventRows,
   ...trialRows,
   ...traceRows,
+  ...noticeRows,
   ...photoRows,
   ...signalRows,
   ...labelRows,

@@ -1,0 +1,36 @@
+import 'server-only';
+import type { z } from 'zod';
+import type { WriteContext } from '@/lib/access/context';
+import { newId } from '@/lib/base/new-id';
+import { invalid, notFound, ok, type Result } from '@/lib/base/result';
+import type { writeNoticeInput } from './lot-notice.input';
+
+/** Tells sites about a lot: what happened and what to do. Only the coordinator writes notices. */
+export async function writeNotice(
+  { db, actor, origin }: WriteContext,
+  input: z.output<typeof writeNoticeInput>,
+): Promise<Result<{ id: string }>> {
+  if (actor.role !== 'coordinator') return notFound;
+  const { lotKind, lotId, whatHappened, whatToDo } = input;
+  const id = input.id ?? newId();
+  if (await db.lotNotice.findFirst({ where: { id, createdById: actor.personId } })) return ok({ id });
+  const standing = { where: { id: lotId, voidedAt: null } };
+  const lot =
+    lotKind === 'spawn-lot' ? await db.spawnLot.count(standing) : await db.substrateLot.count(standing);
+  if (lot === 0) return notFound;
+  const siteIds = [...new Set(input.siteIds)];
+  if (siteIds.length === 0) return invalid('siteIds', 'missing-choice');
+  const known = await db.site.count({ where: { id: { in: siteIds }, voidedAt: null } });
+  if (known !== siteIds.length) return invalid('siteIds', 'not-an-option');
+  const made = { networkId: actor.networkId, origin, createdById: actor.personId };
+  await db.lotNotice.create({
+    data: {
+      ...{ ...made, id, whatHappened, whatToDo },
+      ...(lotKind === 'spawn-lot' ? { spawnLotId: lotId } : { substrateLotId: lotId }),
+    },
+  });
+  await db.lotNoticeSite.createMany({
+    data: siteIds.map((siteId) => ({ ...made, id: newId(), noticeId: id, siteId })),
+  });
+  return ok({ id });
+}
