@@ -32,7 +32,7 @@ const modules = {
   },
   report: {
     from: '^lib/report/',
-    // Of the records, the fields of a form alone: an id or a date is read and refused in one way everywhere.
+    // Of the records, the fields of a form alone: an id or a date is read and refused in one way everywhere. Of labels, the letters.
     may: [
       '^lib/base/',
       '^lib/database/',
@@ -40,6 +40,7 @@ const modules = {
       '^lib/access/',
       '^lib/analysis/',
       '^lib/records/fields/',
+      '^lib/labels/print/(typeface|collect-pages)[.]',
       '^lib/report/',
     ],
   },
@@ -67,6 +68,7 @@ const modules = {
       '^lib/analysis/',
       '^lib/report/',
       '^lib/export/',
+      '^lib/intake/',
       words,
     ],
   },

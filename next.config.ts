@@ -13,6 +13,14 @@ const headers = [
 /** Answers of the interface for programs are data and never a page. */
 const dataPolicy = { key: 'Content-Security-Policy', value: "default-src 'none'; frame-ancestors 'none'" };
 
+const letters = ['./node_modules/@expo-google-fonts/atkinson-hyperlegible-next/{400Regular,700Bold}/*.ttf'];
+
+/** A link to a report is a key: it is not handed on to other sites, and no search engine keeps what it opens. */
+const linkHeaders = [
+  { key: 'Referrer-Policy', value: 'no-referrer' },
+  { key: 'X-Robots-Tag', value: 'noindex, nofollow' },
+];
+
 export default {
   output: 'standalone',
   outputFileTracingRoot: import.meta.dirname,
@@ -21,9 +29,9 @@ export default {
   serverExternalPackages: ['pg', '@node-rs/argon2', 'pdfkit'],
   // Read at run time, from the folder the server runs in.
   outputFileTracingIncludes: {
-    '/labels/pdf': [
-      './node_modules/@expo-google-fonts/atkinson-hyperlegible-next/{400Regular,700Bold}/*.ttf',
-    ],
+    '/labels/pdf': letters,
+    '/reports/[id]/pdf': letters,
+    '/shared/[token]/pdf': letters,
   },
   turbopack: {
     root: import.meta.dirname,
@@ -38,5 +46,6 @@ export default {
   headers: async () => [
     { source: '/:path*', headers },
     { source: '/api/:path*', headers: [dataPolicy] },
+    { source: '/shared/:path*', headers: linkHeaders },
   ],
 } satisfies NextConfig;

@@ -3,6 +3,7 @@ import PDFDocument from 'pdfkit';
 import { fillSheets } from '../sheet/fill-sheets';
 import { placeBox, type SheetLayout } from '../sheet/sheet-layout';
 import { millimetresPerPoint } from './arrange-label';
+import { collectPages } from './collect-pages';
 import { drawLabel } from './draw-label';
 import type { LabelText } from './label-text';
 import { openTypeface, regularFile } from './typeface';
@@ -29,15 +30,6 @@ function printAtFullSize(document: PDFKit.PDFDocument): void {
   Reflect.set(data, 'PrintScaling', 'None');
 }
 
-function collected(document: PDFKit.PDFDocument): Promise<Uint8Array<ArrayBuffer>> {
-  return new Promise((resolve, reject) => {
-    const parts: Buffer[] = [];
-    document.on('data', (part: Buffer) => parts.push(part));
-    document.on('end', () => resolve(new Uint8Array(Buffer.concat(parts))));
-    document.on('error', reject);
-  });
-}
-
 /**
  * Label sheets as a tagged PDF whose page and label boxes have exactly the sizes of the layout.
  *
@@ -54,7 +46,7 @@ export async function labelPdf(print: LabelPrint): Promise<Uint8Array<ArrayBuffe
     displayTitle: true,
     info: { Title: title },
   });
-  const whole = collected(document);
+  const whole = collectPages(document);
   printAtFullSize(document);
   const typeface = openTypeface(document);
   const structure = document.struct('Document');
