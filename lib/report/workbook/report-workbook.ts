@@ -1,0 +1,50 @@
+import 'server-only';
+import writeXlsx, { type SheetData } from 'write-excel-file/node';
+import type { DocumentSection, ReportDocument } from '../document/report-document';
+import { boldCell, type SheetCell, textCell } from './sheet-cells';
+import { tableRows, type WorkbookWords } from './table-rows';
+
+export type { WorkbookWords };
+
+type Rows = (SheetCell | null)[][];
+
+/** Names of sheets: at most 31 letters, none of those a workbook forbids, each once. */
+function sheetName(heading: string, at: number): string {
+  return `${at + 1} ${heading.replaceAll(/[\\/?*[\]:']/g, ' ')}`.slice(0, 31).trim();
+}
+
+function sectionRows(section: DocumentSection, words: WorkbookWords): Rows {
+  const said = [...(section.words?.split(/\n{2,}/) ?? []), ...section.paragraphs];
+  return [
+    [boldCell(section.heading)],
+    ...said.map((line) => [textCell(line)]),
+    ...(section.facts ?? []).map(({ label, text, value }) => [
+      textCell(label),
+      value === undefined ? textCell(text) : { value, type: Number },
+    ]),
+    ...(section.tables ?? []).flatMap((table) => [[], ...tableRows(table, words)]),
+    ...(section.stories ?? []).flatMap((story) => [[boldCell(story.title)], [textCell(story.words)]]),
+    ...(section.notes ?? []).map((line) => [textCell(line)]),
+  ];
+}
+
+/** A report as a workbook: the report's own lines first, then one sheet a section. */
+export async function reportWorkbook(
+  report: ReportDocument,
+  words: WorkbookWords,
+): Promise<Uint8Array<ArrayBuffer>> {
+  const first: Rows = [
+    [boldCell(report.title)],
+    ...[report.lead, report.standing, ...report.colophon].map((line) => [textCell(line)]),
+  ];
+  const sheets = report.sections.map((section, at) => ({
+    sheet: sheetName(section.heading, at + 1),
+    columns: [{ width: 52 }, ...Array.from({ length: 12 }, () => ({ width: 24 }))],
+    data: sectionRows(section, words) as SheetData,
+  }));
+  const buffer = await writeXlsx([
+    { data: first as SheetData, sheet: sheetName(report.title, 0), columns: [{ width: 90 }] },
+    ...sheets,
+  ]).toBuffer();
+  return new Uint8Array(buffer);
+}

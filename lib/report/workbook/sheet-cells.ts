@@ -1,0 +1,29 @@
+import type { DocumentCell } from '../document/report-document';
+
+export type SheetCell = {
+  readonly value: string | number;
+  readonly type: StringConstructor | NumberConstructor;
+  readonly fontWeight?: 'bold';
+  readonly wrap?: true;
+  readonly alignVertical?: 'top';
+};
+
+export const boldCell = (value: string): SheetCell => ({
+  value,
+  type: String,
+  fontWeight: 'bold',
+  wrap: true,
+  alignVertical: 'top',
+});
+
+/** Given as text, so that words which begin like a formula stay words. */
+export const textCell = (value: string): SheetCell => ({
+  value,
+  type: String,
+  wrap: true,
+  alignVertical: 'top',
+});
+
+/** A figure unrounded; nothing where there is none. */
+export const numberCell = (cell: DocumentCell | undefined): SheetCell | null =>
+  cell?.value === undefined ? null : { value: cell.value, type: Number, alignVertical: 'top' };
