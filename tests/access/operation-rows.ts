@@ -19,6 +19,8 @@ export type OperationRow = {
   /** What the attempt needs, arranged by the coordinator and not counted as the asker's doing. */
   readonly prepare: (world: World, actor: Actor) => Promise<unknown>;
   readonly attempt: (world: World, actor: Actor, prepared: unknown) => Promise<boolean>;
+  /** Of a query: all that it answers. */
+  readonly answer?: (world: World, actor: Actor) => Promise<unknown>;
 };
 
 /** A command: done or not. A refusal for any other reason than absence means that the row is wrong. */
@@ -62,5 +64,6 @@ export function query<T>(
     may,
     prepare: async () => undefined,
     attempt: (world, actor) => readAs(actor, async (context) => seen(await ask(context, world), world)),
+    answer: (world, actor) => readAs(actor, (context) => ask(context, world)),
   };
 }

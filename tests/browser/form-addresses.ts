@@ -3,6 +3,7 @@ import path from 'node:path';
 import { expect, type Page } from '@playwright/test';
 import { submit } from './fill';
 import { below, type FormPage, inStory, linkOn, openBatch, uuid } from './find-address';
+import { leavingForms } from './leaving-forms';
 import { ives, type OpenAs, odell, wren } from './people';
 import { programmeForms } from './programme-forms';
 
@@ -218,6 +219,7 @@ export const formPages: readonly FormPage[] = [
   { route: '/labels/sheets/new', as: wren },
   { route: '/labels/sheets/[id]/correct', as: wren, find: labelSheet },
   ...programmeForms,
+  ...leavingForms,
   { route: '/trials/new', as: wren },
   { route: '/trials/[id]/correct', as: wren, find: inTrial(new RegExp(`^/trials/${uuid}/correct$`)) },
   {

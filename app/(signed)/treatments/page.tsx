@@ -16,6 +16,7 @@ import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
 import { Pager } from '@/lib/ui/page/pager';
 import { Status } from '@/lib/ui/page/status';
+import { loadSiteWords } from '@/lib/ui/sharing/site-words';
 import { addressWith } from '@/lib/ui/table/address-with';
 import { DataTable } from '@/lib/ui/table/data-table';
 
@@ -30,6 +31,7 @@ export default async function TreatmentsPage({ searchParams }: PageProps<'/treat
   }));
   const t = await getTranslations('treatments');
   const locale = await getLocale();
+  const siteWords = await loadSiteWords();
   const without = (name: string) =>
     addressWith('/treatments', address, { [name]: undefined, after: undefined }) as Route;
   const site = sites.find((one) => one.id === filter.site);
@@ -78,7 +80,7 @@ export default async function TreatmentsPage({ searchParams }: PageProps<'/treat
               cell: (run) => <Link href={`/treatments/${run.id}`}>{run.code}</Link>,
             },
             { key: 'method', header: t('columns.method'), cell: (run) => run.method[actor.language] },
-            { key: 'site', header: t('columns.site'), cell: (run) => run.siteName },
+            { key: 'site', header: t('columns.site'), cell: (run) => siteWords(run.site) },
             {
               key: 'started',
               header: t('columns.started'),

@@ -7,7 +7,7 @@ import type { ColumnKey } from './column-key';
 export type Cell = string | number | boolean | null;
 
 /** What an empty cell of a column means. `never`: the column has none. */
-export type Blank = 'never' | 'notRecorded' | 'notApplicable' | 'notYet' | 'none';
+export type Blank = 'never' | 'notRecorded' | 'notApplicable' | 'notYet' | 'none' | 'notShared';
 
 /** Groups of the vocabulary from which a choice is written in the reader's words. */
 export type ChoiceWords =

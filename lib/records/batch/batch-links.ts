@@ -1,15 +1,17 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import type { ShownSite } from '../sharing/shown-sites';
 import { secondLifeEnds } from './moved-units';
 
 /**
- * A batch at the other end of a second life: the code on its units and the name of its site, which both ends may
- * know; `visible` tells whether the actor may open it.
+ * A batch at the other end of a second life: the code on its units and what its site shares of itself; `visible` tells
+ * whether the actor may open it.
  */
 export type LinkedBatch = {
   readonly id: string;
-  readonly code: string;
-  readonly siteName: string;
+  /** Null where its site shares nothing. */
+  readonly code: string | null;
+  readonly site: ShownSite;
   readonly units: number;
   readonly visible: boolean;
 };
@@ -40,7 +42,7 @@ export async function batchLinks(context: ReadContext, batchId: string): Promise
     const found = ends.find((one) => one.batchId === id);
     if (found === undefined) return [];
     const visible = seen.some((one) => one.id === id);
-    return [{ id, code: found.code, siteName: found.siteName, units, visible }];
+    return [{ id, code: found.code, site: found.site, units, visible }];
   };
   const secondLives = links
     .filter((link) => link.sourceBatchId === batchId)

@@ -2,6 +2,7 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { asCalendarDate } from '../fields/stored-date';
 import { listChoices } from '../network/list-choices.query';
+import { sitesAsShown } from '../sharing/sites-as-shown';
 
 const mostLots = 100;
 const mostRuns = 60;
@@ -28,7 +29,7 @@ export async function listStartChoices(context: ReadContext, proposedRunId: stri
     orderBy: { id: 'desc' },
     take: mostLots,
   });
-  const withMethod = { method: true, site: true };
+  const withMethod = { method: true };
   const latest = await db.treatmentRun.findMany({
     where: { voidedAt: null },
     include: withMethod,
@@ -50,6 +51,10 @@ export async function listStartChoices(context: ReadContext, proposedRunId: stri
         ...latest,
       ]
     : latest;
+  const siteOf = await sitesAsShown(
+    context,
+    runs.map(({ siteId }) => siteId),
+  );
   const named = (row: { nameEn: string; nameEs: string }): LocalName => ({ en: row.nameEn, es: row.nameEs });
   return {
     ...choices,
@@ -72,8 +77,8 @@ export async function listStartChoices(context: ReadContext, proposedRunId: stri
       id: run.id,
       code: run.code,
       method: named(run.method),
-      siteName: run.site.name,
-      timeZone: run.site.timeZone,
+      site: siteOf(run.siteId).shown,
+      timeZone: siteOf(run.siteId).timeZone,
       startedAt: run.startedAt,
     })),
   };

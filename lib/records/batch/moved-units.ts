@@ -1,18 +1,31 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { type ShownSite, shownSiteOf } from '../sharing/shown-sites';
 
 type Reader = Pick<ReadContext, 'db'>;
 
-type End = { readonly batchId: string; readonly code: string; readonly siteName: string };
+type End = {
+  readonly batchId: string;
+  /** Null where its site shares nothing. */
+  readonly code: string | null;
+  readonly site: ShownSite;
+  /** Of a site that is named to the reader. */
+  readonly siteName: string | null;
+};
 
 /**
  * The other ends of a batch's second lives, voided batches left out, also at sites that the actor cannot see: their
- * codes and sites are all that is told.
+ * codes and what their sites share of themselves are all that is told.
  */
 export async function secondLifeEnds({ db }: Reader, batchId: string): Promise<End[]> {
-  const rows = await db.$queryRaw<{ batch_id: string; code: string; site_name: string }[]>`
-    select batch_id, code, site_name from app.second_life_ends(${batchId}::uuid)`;
-  return rows.map((row) => ({ batchId: row.batch_id, code: row.code, siteName: row.site_name }));
+  const rows = await db.$queryRaw<{ batch_id: string; code: string | null; site_name: string | null }[]>`
+    select batch_id, code, site_name, shared::text, mark from app.second_life_ends(${batchId}::uuid)`;
+  return rows.map((row) => ({
+    batchId: row.batch_id,
+    code: row.code,
+    site: shownSiteOf(row),
+    siteName: row.site_name,
+  }));
 }
 
 /** Links to a batch's standing second lives, wherever those are. */

@@ -16,8 +16,14 @@ export type Shed = {
 
 /** Open batches, running treatments and what is due at the actor's sites, in a number of queries that does not grow. */
 export async function getShed(context: ReadContext, now: Date): Promise<Shed> {
+  const { role, siteIds } = context.actor;
   const runs = await context.db.treatmentRun.findMany({
-    where: { voidedAt: null, endedAt: null },
+    where: {
+      voidedAt: null,
+      endedAt: null,
+      // A run that another site lets mine draw on is tended there, and its site is out of sight.
+      ...(role === 'member' ? { siteId: { in: [...siteIds] } } : {}),
+    },
     select: {
       id: true,
       code: true,

@@ -2,14 +2,16 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { judgeRun } from '@/lib/growing/judge-run';
 import { asCalendarDate } from '../fields/stored-date';
+import { sitesAsShown } from '../sharing/sites-as-shown';
 import { methodWindow } from './method-window';
-import { openRun } from './open-run';
+import { readRun } from './read-run';
 
 /** A run with its readings, the judgement against its window, and the batches the actor may see that it fed. */
 export async function getTreatment(context: ReadContext, id: string, now: Date) {
   const { db } = context;
-  const run = await openRun(context, id);
+  const run = await readRun(db, id);
   if (!run) return undefined;
+  const site = (await sitesAsShown(context, [run.siteId]))(run.siteId);
   const readings = run.readings.map((reading) => ({
     id: reading.id,
     at: reading.readAt,
@@ -37,7 +39,7 @@ export async function getTreatment(context: ReadContext, id: string, now: Date) 
     id: run.id,
     revision: run.revision,
     code: run.code,
-    site: { id: run.siteId, name: run.site.name, timeZone: run.site.timeZone },
+    site,
     method: { id: run.methodId, kind: run.method.kind, en: run.method.nameEn, es: run.method.nameEs },
     ...facts,
     waterMillilitres: run.waterMillilitres,

@@ -1,11 +1,13 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { lotsPerPage } from '../fields/lot-filter.input';
+import { sitesAsShown } from '../sharing/sites-as-shown';
 import type { TreatmentFilter } from './treatment-filter.input';
 import { treatmentWhere } from './treatment-where';
 
 /** Runs that the actor may see, latest started first, a page at a time. */
-export async function listTreatments({ db }: ReadContext, filter: TreatmentFilter) {
+export async function listTreatments(context: ReadContext, filter: TreatmentFilter) {
+  const { db } = context;
   const [at = '', id = ''] = (filter.after ?? '').split('_');
   const startedAt = new Date(at);
   const after =
@@ -22,15 +24,19 @@ export async function listTreatments({ db }: ReadContext, filter: TreatmentFilte
             ],
           }),
     },
-    include: { site: true, method: true },
+    include: { method: true },
     orderBy: [{ startedAt: 'desc' }, { id: 'desc' }],
     take: lotsPerPage + 1,
   });
+  const siteOf = await sitesAsShown(
+    context,
+    rows.map(({ siteId }) => siteId),
+  );
   const runs = rows.slice(0, lotsPerPage).map((run) => ({
     id: run.id,
     code: run.code,
-    siteName: run.site.name,
-    timeZone: run.site.timeZone,
+    site: siteOf(run.siteId).shown,
+    timeZone: siteOf(run.siteId).timeZone,
     method: { kind: run.method.kind, en: run.method.nameEn, es: run.method.nameEs },
     startedAt: run.startedAt,
     endedAt: run.endedAt,

@@ -1,15 +1,10 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { readRun } from './read-run';
 
-/** A run that the actor may see and that is not voided, with its site, method and readings. */
+/** A run to change: not voided, at a site that the actor can see, with that site, its method and readings. */
 export async function openRun({ db }: ReadContext, id: string) {
-  const run = await db.treatmentRun.findFirst({
-    where: { id, voidedAt: null },
-    include: {
-      site: true,
-      method: true,
-      readings: { where: { voidedAt: null }, orderBy: { readAt: 'asc' } },
-    },
-  });
-  return run ?? undefined;
+  const run = await readRun(db, id);
+  const site = run && (await db.site.findFirst({ where: { id: run.siteId } }));
+  return run && site ? { ...run, site } : undefined;
 }

@@ -6,6 +6,7 @@ import type { StartChoices } from '@/lib/records/batch/list-start-choices.query'
 import type { ChoiceOption } from '../form/field-spec';
 import { namedOptions } from '../form/named-options';
 import { formatDayMonth } from '../format/date-text';
+import { loadSiteWords } from '../sharing/site-words';
 
 export type StartOptions = {
   readonly sites: readonly ChoiceOption[];
@@ -22,13 +23,14 @@ export type StartOptions = {
 export async function startOptions(choices: StartChoices, language: Language): Promise<StartOptions> {
   const t = await getTranslations('batches');
   const locale = await getLocale();
+  const siteWords = await loadSiteWords();
   const runs = choices.runs.map((run) => ({
     value: `run:${run.id}`,
     label: t('runOption', {
       method: run.method[language],
       code: run.code,
       date: formatDayMonth(dateInZone(run.startedAt, run.timeZone), locale),
-      site: run.siteName,
+      site: siteWords(run.site),
     }),
   }));
   const methods = choices.methods.map((method) => ({

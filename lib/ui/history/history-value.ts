@@ -38,6 +38,8 @@ const vocabularyOf: Readonly<Record<string, string>> = {
   'material.kind': 'materialKind',
   'method.kind': 'methodKind',
   'signal_answer.answer': 'signalAnswerKind',
+  'sharing_agreement.with_funder': 'sharingLevel',
+  'sharing_agreement.with_members': 'sharingLevel',
   'site.kind': 'siteKind',
   'batch_component.role': 'componentRole',
   'membership.role': 'membershipRole',

@@ -1,4 +1,5 @@
 import access from './en/access.json';
+import api from './en/api.json';
 import batches from './en/batches.json';
 import common from './en/common.json';
 import comparison from './en/comparison.json';
@@ -17,6 +18,7 @@ import insight from './en/insight.json';
 import labels from './en/labels.json';
 import links from './en/links.json';
 import lots from './en/lots.json';
+import notices from './en/notices.json';
 import offline from './en/offline.json';
 import people from './en/people.json';
 import photos from './en/photos.json';
@@ -40,6 +42,7 @@ import weighings from './en/weighings.json';
 /** Every English text, one area a file. A new area needs one line here and one in `es.ts`. */
 export const en = {
   access,
+  api,
   batches,
   common,
   comparison,
@@ -58,6 +61,7 @@ export const en = {
   labels,
   links,
   lots,
+  notices,
   offline,
   people,
   photos,

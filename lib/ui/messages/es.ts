@@ -1,5 +1,6 @@
 import type { Messages } from './en';
 import access from './es/access.json';
+import api from './es/api.json';
 import batches from './es/batches.json';
 import common from './es/common.json';
 import comparison from './es/comparison.json';
@@ -18,6 +19,7 @@ import insight from './es/insight.json';
 import labels from './es/labels.json';
 import links from './es/links.json';
 import lots from './es/lots.json';
+import notices from './es/notices.json';
 import offline from './es/offline.json';
 import people from './es/people.json';
 import photos from './es/photos.json';
@@ -41,6 +43,7 @@ import weighings from './es/weighings.json';
 /** Every Spanish text; the type makes a missing one an error of the compiler. */
 export const es: Messages = {
   access,
+  api,
   batches,
   common,
   comparison,
@@ -59,6 +62,7 @@ export const es: Messages = {
   labels,
   links,
   lots,
+  notices,
   offline,
   people,
   photos,

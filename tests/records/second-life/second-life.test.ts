@@ -135,11 +135,17 @@ describe('the two ends of a second life', () => {
     const there = await pageOf(id, people.neighbour);
     expect(there?.batch).toMatchObject({ secondLife: true, secondLifeWay: 'mulched_with_straw' });
     expect(there?.sources).toEqual([
-      { id: first, code: await codeOf(first), siteName: 'Mill Lane Garden', units: 12, visible: false },
+      {
+        id: first,
+        code: await codeOf(first),
+        site: { kind: 'named', name: 'Mill Lane Garden' },
+        units: 12,
+        visible: false,
+      },
     ]);
     expect(await pageOf(first, people.neighbour)).toBeUndefined();
     expect((await pageOf(first, people.member))?.secondLives).toEqual([
-      { id, code, siteName: 'Quarry Farm', units: 12, visible: false },
+      { id, code, site: { kind: 'named', name: 'Quarry Farm' }, units: 12, visible: false },
     ]);
   });
 

@@ -30,6 +30,7 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
   const { site, places, methods } = found;
   const t = await getTranslations('sites');
   const watch = await getTranslations('watch.records');
+  const sharing = await getTranslations('sharing');
   const words = await getTranslations('vocabulary');
   const common = await getTranslations('common');
   const locale = await getLocale();
@@ -70,6 +71,11 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
           <Link href={`/sites/${site.id}/methods` as Route}>{t('methods.link')}</Link>
         </p>
       )}
+      {site.voided === null ? (
+        <p>
+          <Link href={`/sites/${site.id}/sharing` as Route}>{sharing('link')}</Link>
+        </p>
+      ) : null}
       {site.voided === null ? <SitePlaces siteId={site.id} timeZone={site.timeZone} places={places} /> : null}
       {actor.role === 'coordinator' ? (
         <p className="record-links">

@@ -18,6 +18,7 @@ import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { RecordLinks } from '@/lib/ui/page/record-links';
 import { Status } from '@/lib/ui/page/status';
+import { loadSiteWords } from '@/lib/ui/sharing/site-words';
 import { Evidence } from '@/lib/ui/treatments/evidence';
 import { FallsNote } from '@/lib/ui/treatments/falls-note';
 import { loadClock } from '@/lib/ui/treatments/load-clock';
@@ -42,6 +43,8 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
   const judgement = await loadJudgement(run, actor.temperatureUnit);
   const clock = await loadClock(run, now);
   const zone = run.site.timeZone;
+  // A run that another site made is read here, and tended there.
+  const mine = run.site.id !== null;
   const optional = (label: string, value: string | null) => (value === null ? [] : [{ label, value }]);
   return (
     <>
@@ -52,7 +55,7 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
       {clock === undefined ? null : <RunClock {...clock} />}
       <p className="lead">{judgement.sentence}</p>
       <FallsNote run={run} temperatureUnit={actor.temperatureUnit} />
-      {run.endedAt === null ? (
+      {run.endedAt === null && mine ? (
         <div className="no-print reading-now">
           <InlineForm
             action={addReadingAction}
@@ -64,20 +67,22 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
           />
         </div>
       ) : null}
-      <p className="chips no-print">
-        {run.endedAt === null ? (
-          <ButtonLink href={`/treatments/${id}/end` as Route} plain>
-            {t('endSubmit')}
+      {mine ? (
+        <p className="chips no-print">
+          {run.endedAt === null ? (
+            <ButtonLink href={`/treatments/${id}/end` as Route} plain>
+              {t('endSubmit')}
+            </ButtonLink>
+          ) : null}
+          <ButtonLink href={`/treatments/${id}/readings/new` as Route} plain>
+            {t(run.endedAt === null ? 'readingEarlier' : 'addReading')}
           </ButtonLink>
-        ) : null}
-        <ButtonLink href={`/treatments/${id}/readings/new` as Route} plain>
-          {t(run.endedAt === null ? 'readingEarlier' : 'addReading')}
-        </ButtonLink>
-      </p>
+        </p>
+      ) : null}
       <RunChart run={run} temperatureUnit={actor.temperatureUnit} />
       <DefinitionList
         items={[
-          { label: t('columns.site'), value: run.site.name },
+          { label: t('columns.site'), value: (await loadSiteWords())(run.site.shown) },
           { label: t('columns.started'), value: formatInstant(run.startedAt, zone, locale) },
           {
             label: t('columns.ended'),
@@ -135,8 +140,12 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
       <LotUses
         batches={run.batches.map(({ id: batchId, code, siteName }) => ({ batchId, code, siteName }))}
       />
-      <CostLink of="treatment-run" id={id} />
-      <RecordLinks path={`/treatments/${id}`} kind="treatment-run" id={id} voided={null} mayChange />
+      {mine ? (
+        <>
+          <CostLink of="treatment-run" id={id} />
+          <RecordLinks path={`/treatments/${id}`} kind="treatment-run" id={id} voided={null} mayChange />
+        </>
+      ) : null}
     </>
   );
 }

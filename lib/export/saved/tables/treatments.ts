@@ -4,18 +4,20 @@ import { treatmentWhere } from '@/lib/records/treatment/treatment-where';
 import { decimalCell, momentCell, nameCell } from '../cells';
 import { readPages } from '../read-pages';
 import { savedTable } from '../saved-table';
+import { nameOfSite, type WithSite, withSites } from './with-sites';
 
 const include = {
-  site: true,
   method: true,
   _count: { select: { readings: { where: { voidedAt: null } } } },
 } satisfies Prisma.TreatmentRunInclude;
 
+type Run = WithSite<Prisma.TreatmentRunGetPayload<{ include: typeof include }>>;
+
 /** The list of treatments: one line a run. */
-export const treatments = savedTable<Prisma.TreatmentRunGetPayload<{ include: typeof include }>>(
+export const treatments = savedTable<Run>(
   [
     { key: 'run', kind: 'text', blank: 'never', cell: (row) => row.code },
-    { key: 'site', kind: 'text', blank: 'never', cell: (row) => row.site.name },
+    { key: 'site', kind: 'text', blank: 'notShared', cell: (row) => nameOfSite(row.site) },
     { key: 'method', kind: 'text', blank: 'never', cell: (row, language) => nameCell(row.method, language) },
     {
       key: 'startedAt',
@@ -45,11 +47,12 @@ export const treatments = savedTable<Prisma.TreatmentRunGetPayload<{ include: ty
   ],
   (context, query) => {
     const where = treatmentWhere(treatmentFilterInput.parse(query));
-    return readPages(context, (start) =>
-      context.db.treatmentRun.findMany({
+    return readPages(context, async (start) => {
+      const runs = await context.db.treatmentRun.findMany({
         ...{ where, include, orderBy: [{ startedAt: 'desc' }, { id: 'desc' }] },
         ...start,
-      }),
-    );
+      });
+      return withSites(context, runs, (run) => run.siteId);
+    });
   },
 );

@@ -1,4 +1,4 @@
-import { getLocale, getTranslations } from 'next-intl/server';
+import { getTranslations } from 'next-intl/server';
 import { readAs } from '@/lib/access/scoped-db';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
@@ -39,10 +39,9 @@ export default async function CorrectBatchPage({ params, searchParams }: PagePro
     spent: batch.secondLife ? await listSourceBatches(context) : [],
   }));
   const options = withOwnChoices(await startOptions(choices, actor.language), batch, actor.language);
-  const from = sourceOptions(
+  const from = await sourceOptions(
     spent.filter(({ id }) => id !== batch.id),
     sources,
-    await getLocale(),
   );
   const days = await recentDays(today);
   const t = await getTranslations('batches');

@@ -1,4 +1,4 @@
-import { getLocale, getTranslations } from 'next-intl/server';
+import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
@@ -30,7 +30,6 @@ export default async function SecondLifePage({
   }));
   if (!batch) return <NotThere />;
   const t = await getTranslations('batches');
-  const locale = await getLocale();
   return (
     <RecordForm
       key={container}
@@ -41,10 +40,9 @@ export default async function SecondLifePage({
           container,
           sites: sites.map((site) => ({ value: site.id, label: site.name })),
           days: await recentDays(batch.today),
-          batches: sourceOptions(
+          batches: await sourceOptions(
             others.filter((one) => one.id !== id && one.speciesId === batch.speciesId),
             [],
-            locale,
           ),
           massUnit: actor.massUnit,
           start: { volumeUnit: actor.volumeUnit, standing: batch.live },

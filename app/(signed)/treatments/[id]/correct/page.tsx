@@ -25,7 +25,7 @@ export default async function CorrectTreatmentPage({ params }: PageProps<'/treat
     methods: (await listChoices(context)).methods.filter((method) => method.kind !== 'untreated'),
     sites: await listSites(context),
   }));
-  if (!run) return <NotThere />;
+  if (!run?.site.id) return <NotThere />;
   const t = await getTranslations('treatments');
   const zone = run.site.timeZone;
   return (

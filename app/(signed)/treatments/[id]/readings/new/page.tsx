@@ -17,7 +17,7 @@ export default async function NewReadingPage({ params }: PageProps<'/treatments/
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
   const run = await readAs(actor, (context) => getTreatment(context, id, now));
-  if (!run) return <NotThere />;
+  if (!run?.site.id) return <NotThere />;
   const t = await getTranslations('treatments');
   const zone = run.site.timeZone;
   return (

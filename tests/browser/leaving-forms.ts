@@ -1,0 +1,7 @@
+import { below, type FormPage } from './find-address';
+import { ives } from './people';
+
+/** Forms about what a site shares, and about leaving. */
+export const leavingForms: readonly FormPage[] = [
+  { route: '/sites/[id]/sharing', as: ives, find: below('/sites', '/sharing') },
+];
