@@ -52,6 +52,10 @@ const modules = {
     from: '^lib/export/',
     may: ['^lib/base/', '^lib/database/', '^lib/growing/', '^lib/access/', '^lib/records/', '^lib/export/'],
   },
+  api: {
+    from: '^lib/api/',
+    may: ['^lib/(base|database|growing|access|records|analysis|intake|api)/'],
+  },
   digest: {
     from: '^lib/digest/',
     may: ['^lib/(base|growing|access|analysis|digest)/', '^lib/ui/(format|i18n|watch)/'],
@@ -69,12 +73,13 @@ const modules = {
       '^lib/report/',
       '^lib/export/',
       '^lib/intake/',
+      '^lib/api/',
       words,
     ],
   },
   app: {
     from: '^(app/|proxy[.]ts$)',
-    may: ['^lib/(base|growing|labels|access|records|analysis|report|export|intake|offline|ui)/', '^app/'],
+    may: ['^lib/(base|growing|labels|access|records|analysis|report|export|intake|api|offline|ui)/', '^app/'],
     types: [words],
   },
   launch: {

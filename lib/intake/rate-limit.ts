@@ -3,6 +3,8 @@ type Bucket = { tokens: number; filledAt: number };
 export type RateLimit = {
   /** Whole seconds to wait; 0 when the request may pass. `now` in milliseconds. */
   take(who: string, now: number): number;
+  /** How many requests may pass at this moment. */
+  left(who: string, now: number): number;
 };
 
 /**
@@ -25,6 +27,10 @@ export function rateLimit(burst: number, perSecond: number): RateLimit {
       const passes = tokens >= 1;
       buckets.set(who, { tokens: passes ? tokens - 1 : tokens, filledAt: now });
       return passes ? 0 : Math.max(1, Math.ceil((1 - tokens) / perSecond));
+    },
+    left(who, now) {
+      const bucket = buckets.get(who);
+      return bucket === undefined ? burst : Math.floor(filled(bucket, now));
     },
   };
 }
