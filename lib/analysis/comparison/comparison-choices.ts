@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { Prisma } from '@/lib/database/generated/client';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 import type { SiteDates } from './batch-facts';
@@ -41,8 +42,10 @@ async function readDefaults({ db, actor }: ReadContext): Promise<ComparisonDefau
   const to = latest?.on;
   if (!to) return undefined;
   const from = addDays(to, -daysShown);
+  // Whoever sees the whole network has its totals; a member's own sites have few sums.
+  const kept = Prisma.raw(actor.role === 'coordinator' ? 'outcome_network_total' : 'outcome_summary');
   const [most] = await db.$queryRaw<{ species: string; container: ContainerKind }[]>`
-    select species_id::text as species, container from outcome_summary
+    select species_id::text as species, container from ${kept}
     where network_id = ${actor.networkId}::uuid and container = any (${[...containerKinds]}::text[]) and span = 'year'
       and starts_on between date_trunc('year', ${from}::date) and ${to}::date
       and measure = 'contamination' and class <> 'voided'

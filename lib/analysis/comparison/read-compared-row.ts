@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { apartClusters } from '../outcomes/apart-clusters';
 import { readApartRuns } from '../outcomes/read-apart-runs';
 import { readOutcomeSums } from '../outcomes/read-outcome-sums';
 import { rowOfSums } from '../outcomes/row-of-sums';
@@ -22,8 +23,10 @@ export async function readComparedRow(
 ): Promise<ComparedRow> {
   const apart = await readApartRuns(context, filter, today);
   const asOf = now.toISOString();
-  if (filter.site === undefined)
-    return rowOfSums({ sums: await readOutcomeSums(context, filter, today), apart, today }, filter, asOf);
+  if (filter.site === undefined) {
+    const sums = await readOutcomeSums(context, filter, today);
+    return rowOfSums({ sums, apart: apartClusters(apart, clusterOfRun(apart)), today }, filter, asOf);
+  }
   const facts = await readBatchRows(context, { ...filter, sites: [filter.site] });
   return compareOne(judgeBatches(facts, today, clusterOfRun([...facts, ...apart])), filter, asOf);
 }

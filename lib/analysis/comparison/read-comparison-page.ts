@@ -1,6 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
+import { apartClusters } from '../outcomes/apart-clusters';
 import { readApartRuns } from '../outcomes/read-apart-runs';
 import { readOutcomeSums } from '../outcomes/read-outcome-sums';
 import { rowOfSums } from '../outcomes/row-of-sums';
@@ -50,12 +51,13 @@ export async function readComparisonPage(
   const page = Math.min(pageNumber.parse(query.page), pages);
   const shown = sites.slice((page - 1) * sitesPerPage, page * sitesPerPage).map(({ id }) => id);
   const facts = await readBatchRows(context, { ...filter, sites: shown });
-  const judged = judgeBatches(facts, today, clusterOfRun([...facts, ...apart]));
+  const clusters = clusterOfRun([...facts, ...apart]);
+  const judged = judgeBatches(facts, today, clusters);
   const own = compare(judged, filter, asOf);
   const about = { choices, filter, page, pages, siteCount: sites.length, perPage: sitesPerPage };
   // One site has no sum of its own kept by treatment run, and is whole on its page.
   if (filter.site !== undefined) return { ...about, comparison: own };
-  const whole = { sums, apart, today };
+  const whole = { sums, apart: apartClusters(apart, clusters), today };
   const keys = new Set([...sums.counted.map(([, key]) => key), ...sums.leftOut.map(([key]) => key)]);
   const methods = [...keys].filter((key) => (filter.method ?? key) === key);
   return {

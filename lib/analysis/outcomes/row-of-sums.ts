@@ -1,16 +1,15 @@
 import { daysBetween } from '@/lib/growing/calendar-date';
 import type { SiteDates } from '../comparison/batch-facts';
-import { clusterOfRun } from '../comparison/cluster-of-run';
 import type { ComparedRow } from '../comparison/compare';
 import { type ComparisonFilter, queryOfFilter, together } from '../comparison/comparison-filter.input';
 import { type FigureAbout, rateFigure } from '../comparison/contamination-figure';
 import { type FigureGround, sortedLeftOut, sortedSums } from '../comparison/figure-ground';
 import { ratioFigure } from '../comparison/yield-figure';
 import type { LeftOut, LeftOutReason } from '../shown-figure';
+import type { ApartClusters } from './apart-clusters';
 import type { CountedSum, Measure, OutcomeSums } from './outcome-sums';
-import type { ApartRuns } from './read-apart-runs';
 
-type Whole = { readonly sums: OutcomeSums; readonly apart: readonly ApartRuns[]; readonly today: SiteDates };
+type Whole = { readonly sums: OutcomeSums; readonly apart: ApartClusters; readonly today: SiteDates };
 
 /** Log-days of open logs grow by the day; the sums hold them as units and units x day of inoculation. */
 function denominatorOf(sum: CountedSum, today: SiteDates): number {
@@ -41,13 +40,6 @@ export function rowOfSums(
     }
     return [...counts.values()];
   };
-  const clusters = clusterOfRun(apart);
-  const apartClusters = (measure: Measure) =>
-    new Set(
-      apart.flatMap((one) =>
-        within(one.methodKey) && one.counted.has(measure) ? [clusters.get(one.id) ?? one.id] : [],
-      ),
-    ).size;
   const groundOf = (
     measure: Measure,
     numeratorOf: (sum: CountedSum) => number,
@@ -72,7 +64,7 @@ export function rowOfSums(
       size: {
         batches,
         units: rows.reduce((total, row) => total + row[4], 0),
-        runs: count(2) + apartClusters(measure),
+        runs: count(2) + apart(measure, method),
         sites: bySite.size,
       },
       marked: {
