@@ -7,6 +7,7 @@ import { logRankCalibration } from './log-rank-calibration';
 import { lotCalibration } from './lot-calibration';
 import { coverageTables, levelTable } from './markdown-tables';
 import { mixedCalibration } from './mixed-calibration';
+import { originCalibration } from './origin-calibration';
 import { planningCalibration } from './planning-calibration';
 import { poolingCalibration } from './pooling-calibration';
 import { differenceCoverage, proportionCoverage } from './proportion-calibration';
@@ -66,7 +67,10 @@ export const studies: readonly Study[] = [
   {
     name: 'lots',
     run: async (scaled) =>
-      levelTable('Spawn lots of simulated networks of 14 sites', await lotCalibration(scaled(200))),
+      levelTable('Lots, makers and sources of simulated networks of 12 and 14 sites', [
+        ...(await lotCalibration(scaled(200))),
+        ...(await originCalibration(scaled(200))),
+      ]),
   },
   {
     name: 'shares',

@@ -35,6 +35,11 @@ export function isLotKnown({ id, spawnLot }: ModelBatch): boolean {
   return spawnLot !== unknownLot(id);
 }
 
+/** Whether the material lot of a batch was recorded. */
+export function isMaterialKnown({ id, materialLot }: ModelBatch): boolean {
+  return materialLot !== unknownLot(id);
+}
+
 /** Judged batches with their lots, sorted by id, so that sums come out the same to the last digit in any order. */
 export function modelBatches(
   judged: readonly JudgedBatch[],

@@ -44,7 +44,39 @@ describe('expectedClusteredCount', () => {
     expect(Math.abs(spreadSeen / variance - 1)).toBeLessThan(0.04);
   });
 
+  it('agrees with a simulation where two levels cross each other and the runs', () => {
+    const spread = { shared: 0.05, run: 0.1, batch: 0.05, crossed: [0.15, 0.1] };
+    const rows = [
+      { units: 20, logit: -2, run: 'a', crossed: ['lot 1', 'straw 1'] },
+      { units: 12, logit: -1.5, run: 'a', crossed: ['lot 2', 'straw 1'] },
+      { units: 30, logit: -2.4, run: 'b', crossed: ['lot 1', 'straw 2'] },
+    ];
+    const { variance } = expectedClusteredCount(rows, spread);
+    const random = seededRandom(11);
+    const counts = Array.from({ length: 40_000 }, () => {
+      const effects = new Map<string, number>();
+      const effectOf = (label: string, part: number) => {
+        const known = effects.get(label) ?? Math.sqrt(part) * random.normal();
+        effects.set(label, known);
+        return known;
+      };
+      return rows.reduce((sum, { units, logit, run, crossed }) => {
+        const lots = crossed.map((label, level) => effectOf(label, spread.crossed[level] ?? 0));
+        const shared = effectOf('all', spread.shared) + effectOf(`run ${run}`, spread.run);
+        const own = Math.sqrt(spread.batch) * random.normal();
+        const all = lots.reduce((total, effect) => total + effect, logit + shared + own);
+        return sum + random.binomial(units, logistic(all));
+      }, 0);
+    });
+    const mean = counts.reduce((sum, count) => sum + count, 0) / counts.length;
+    const seen = counts.reduce((sum, count) => sum + (count - mean) ** 2, 0) / (counts.length - 1);
+    expect(Math.abs(seen / variance - 1)).toBeLessThan(0.05);
+    expect(variance).toBeGreaterThan(expectedClusteredCount(rows, { ...spread, crossed: [0, 0] }).variance);
+  });
+
   it('names a wrong argument', () => {
+    const crossed = { shared: 0, run: 0, batch: 0, crossed: [0.1] };
+    expect(() => expectedClusteredCount(batches, crossed)).toThrow(/crossed/);
     expect(() => expectedClusteredCount(batches, { shared: -1, run: 0, batch: 0 })).toThrow(/shared/);
     expect(() =>
       expectedClusteredCount([{ units: 1.5, logit: 0, run: 'a' }], { shared: 0, run: 0, batch: 0 }),
