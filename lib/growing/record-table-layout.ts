@@ -1,0 +1,39 @@
+import type { DateOrder, DecimalMark, TableDelimiter } from './condition-table-layout';
+
+/** What the rows of a table brought in from elsewhere are. */
+export const recordTableKinds = [
+  'harvests',
+  'batches',
+  'findings',
+  'spawn_lots',
+  'substrate_lots',
+  'sites',
+] as const;
+export type RecordTableKind = (typeof recordTableKinds)[number];
+
+export const tableEncodings = ['utf-8', 'utf-16le', 'windows-1252'] as const;
+export type TableEncoding = (typeof tableEncodings)[number];
+
+/** Units a column of masses, lengths or areas may be written in, as the entry parsers know them. */
+export const columnUnits = ['kg', 'g', 'lb', 'oz', 'cm', 'mm', 'm', 'in', 'ft', 'm2', 'ft2'] as const;
+export type ColumnUnit = (typeof columnUnits)[number];
+
+/** What one column holds: a field of the kind of record, or nothing that is taken in. */
+export type TableColumn = { readonly field: string | null; readonly unit: ColumnUnit | null };
+
+/** How a table of records is written; guessed, shown, changed by the person and remembered for the site. */
+export type RecordTableLayout = {
+  readonly format: 'csv' | 'xlsx';
+  readonly encoding: TableEncoding;
+  readonly delimiter: TableDelimiter;
+  /** Which sheet of a workbook, from 0. */
+  readonly sheet: number;
+  /** Names of all its sheets; none for a table of text. */
+  readonly sheets: readonly string[];
+  readonly decimal: DecimalMark;
+  readonly dateOrder: DateOrder;
+  /** Line that names the columns, from 1; 0 when none does. */
+  readonly headerLine: number;
+  readonly headers: readonly string[];
+  readonly columns: readonly TableColumn[];
+};

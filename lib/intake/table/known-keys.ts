@@ -1,0 +1,31 @@
+/** Records by what makes two of them the same; several may share a key. */
+export type KeyedRecord = { readonly key: string; readonly id: string };
+
+/**
+ * What was there before a table is taken in, by key. A row uses up one record, so that two equal rows find two equal
+ * records, and a table that is taken in again adds nothing.
+ */
+export class KnownKeys {
+  private readonly left = new Map<string, string[]>();
+  private readonly loaded = new Set<string>();
+
+  /** Loads what is not loaded yet, once: what the table itself adds later is never taken for having been there. */
+  async load(
+    scopes: readonly string[],
+    read: (scopes: readonly string[]) => Promise<readonly KeyedRecord[]>,
+  ): Promise<void> {
+    const missing = [...new Set(scopes)].filter((scope) => !this.loaded.has(scope));
+    if (missing.length === 0) return;
+    for (const scope of missing) this.loaded.add(scope);
+    for (const { key, id } of await read(missing)) {
+      const ids = this.left.get(key);
+      if (ids) ids.push(id);
+      else this.left.set(key, [id]);
+    }
+  }
+
+  /** The record that a row with this key stands for already; undefined where there is none left. */
+  use(key: string): string | undefined {
+    return this.left.get(key)?.shift();
+  }
+}

@@ -1,0 +1,98 @@
+import type { ColumnUnit, TableColumn } from '@/lib/growing/record-table-layout';
+import { plainWords } from './plain-words';
+import type { TableField } from './table-field';
+
+const unitWords: Readonly<Record<string, ColumnUnit>> = {
+  ...{
+    kg: 'kg',
+    kgs: 'kg',
+    kilos: 'kg',
+    kilograms: 'kg',
+    kilogramos: 'kg',
+    g: 'g',
+    gr: 'g',
+    grams: 'g',
+    gramos: 'g',
+  },
+  ...{ lb: 'lb', lbs: 'lb', pounds: 'lb', libras: 'lb', oz: 'oz', ounces: 'oz', onzas: 'oz' },
+  ...{ cm: 'cm', mm: 'mm', m: 'm', in: 'in', inches: 'in', ft: 'ft', m2: 'm2', ft2: 'ft2' },
+};
+
+const unitsOf = {
+  mass: ['kg', 'g', 'lb', 'oz'],
+  length: ['cm', 'mm', 'm', 'in', 'ft'],
+  area: ['m2', 'ft2'],
+} as const;
+
+/** The units that a column of this field can be written in; none for what has no unit. */
+export function unitsOfField(field: TableField): readonly ColumnUnit[] {
+  return field.cell === 'mass' || field.cell === 'length' || field.cell === 'area' ? unitsOf[field.cell] : [];
+}
+
+/** The unit that a heading names, such as "Fresh (kg)" or "peso_g". */
+function unitInHeader(header: string, field: TableField): ColumnUnit | undefined {
+  const words = header
+    .toLowerCase()
+    .replace('²', '2')
+    .split(/[^\p{L}\p{N}]+/u);
+  return words
+    .reverse()
+    .map((word) => unitWords[word])
+    .find((unit) => unit !== undefined && unitsOfField(field).includes(unit));
+}
+
+/** Masses without a unit: whole numbers of a hundred and more are grams, common practice on kitchen scales. */
+function unitOfValues(values: readonly number[], field: TableField, usual: ColumnUnit): ColumnUnit | null {
+  const units = unitsOfField(field);
+  if (units.length === 0) return null;
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = sorted[Math.floor(sorted.length / 2)] ?? 0;
+  if (field.cell === 'mass' && middle >= 100 && values.every(Number.isInteger)) return 'g';
+  return units.includes(usual) ? usual : (units[0] ?? null);
+}
+
+const withoutUnit = (words: string) =>
+  words
+    .split(' ')
+    .filter((word, index) => index === 0 || unitWords[word] === undefined)
+    .join(' ');
+
+/** How well a heading names a field: 3 as written, 2 but for its unit, 1 as a part of it, 0 not at all. */
+function gradeOf(header: string, field: TableField): number {
+  const plain = plainWords(header);
+  if (plain === '') return 0;
+  const words = [field.name.replace(/([A-Z])/g, ' $1').toLowerCase(), ...field.words];
+  if (words.includes(plain)) return 3;
+  if (words.includes(withoutUnit(plain))) return 2;
+  return words.some((word) => word.length > 3 && ` ${plain} `.includes(` ${word} `)) ? 1 : 0;
+}
+
+export function headerFits(header: string, fields: readonly TableField[]): boolean {
+  return fields.some((field) => gradeOf(header, field) >= 2);
+}
+
+/** Which field each column holds, by its heading: the best fit first, each field once. `numbers` are the numbers of each column. */
+export function mapColumns(
+  headers: readonly string[],
+  fields: readonly TableField[],
+  numbers: readonly (readonly number[])[],
+  usualMass: ColumnUnit,
+): TableColumn[] {
+  const columns: (TableField | undefined)[] = headers.map(() => undefined);
+  const taken = new Set<TableField>();
+  for (const grade of [3, 2, 1])
+    for (const [index, header] of headers.entries()) {
+      if (columns[index] !== undefined) continue;
+      const field = fields.find((one) => !taken.has(one) && gradeOf(header, one) === grade);
+      if (field === undefined) continue;
+      taken.add(field);
+      columns[index] = field;
+    }
+  return columns.map((field, index) => ({
+    field: field?.name ?? null,
+    unit:
+      field === undefined
+        ? null
+        : (unitInHeader(headers[index] ?? '', field) ?? unitOfValues(numbers[index] ?? [], field, usualMass)),
+  }));
+}

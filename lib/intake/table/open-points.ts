@@ -1,0 +1,73 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import type { FieldError } from '@/lib/base/result';
+import { fieldsOfKind } from './kinds/fields-of-kind';
+import { openFile } from './open-file';
+import { offerReferences } from './references';
+import { choiceKey } from './rows-to-take';
+import type { TableField } from './table-field';
+
+/** A text that stands for nothing known, with how many rows say it and what it may stand for. */
+export type UnknownText = {
+  readonly key: string;
+  readonly field: string;
+  readonly text: string;
+  readonly rows: number;
+};
+
+/** What an unknown text of one field can be chosen to mean: records by their name, or values for the catalogue. */
+export type FieldChoices =
+  | { readonly kind: 'records'; readonly options: readonly { value: string; label: string }[] }
+  | { readonly kind: 'values'; readonly values: readonly string[] };
+
+/** A question that many rows raise, with one of them as an example. */
+export type OpenQuestion = { readonly rows: number; readonly line: number; readonly question: FieldError };
+
+export type OpenPoints = {
+  readonly unknown: readonly UnknownText[];
+  /** How many more there are than these. */
+  readonly unknownMore: number;
+  readonly choices: ReadonlyMap<string, FieldChoices>;
+  readonly questions: readonly OpenQuestion[];
+};
+
+const mostUnknown = 40;
+
+async function choicesOf(context: ReadContext, field: TableField): Promise<FieldChoices | undefined> {
+  if (field.cell === 'choice') return { kind: 'values', values: Object.keys(field.options) };
+  return field.cell === 'reference'
+    ? { kind: 'records', options: await offerReferences(context, field.of) }
+    : undefined;
+}
+
+/** What can be settled for many rows at once: texts that were not found, and questions of one kind. */
+export async function openPoints(context: ReadContext, id: string): Promise<OpenPoints> {
+  const file = await openFile(context, id);
+  if (!file) return { unknown: [], unknownMore: 0, choices: new Map(), questions: [] };
+  const { db, actor } = context;
+  const fields = fieldsOfKind[file.kind];
+  const written = await db.$queryRaw<{ target: string; text: string; rows: number }[]>`
+    select p ->> 'field' as target, p -> 'values' ->> 'text' as text, count(*)::int as rows
+    from public.intake_row r, jsonb_array_elements(r.problems) p
+    where r.network_id = ${actor.networkId}::uuid and r.file_id = ${file.id}::uuid and r.state = 'needs'
+      and p ->> 'code' in ('intake-unknown', 'intake-twice')
+    group by 1, 2 order by 3 desc, 2`;
+  const asked = await db.$queryRaw<{ rows: number; line: number; question: FieldError }[]>`
+    select count(*)::int as rows, min(r.line)::int as line,
+      (array_agg(jsonb_strip_nulls(p - 'asks') order by r.line))[1] as question
+    from public.intake_row r, jsonb_array_elements(r.problems) p
+    where r.network_id = ${actor.networkId}::uuid and r.file_id = ${file.id}::uuid and r.state = 'needs'
+      and (p ->> 'asks')::boolean
+    group by p ->> 'code' order by 1 desc`;
+  const unknown = written.slice(0, mostUnknown).flatMap(({ target, text, rows }) => {
+    const field = fields.find((one) => one.target === target);
+    return field ? [{ key: choiceKey(field.name, text), field: field.name, text, rows }] : [];
+  });
+  const choices = new Map<string, FieldChoices>();
+  for (const name of new Set(unknown.map(({ field }) => field))) {
+    const field = fields.find((one) => one.name === name);
+    const offered = field && (await choicesOf(context, field));
+    if (offered) choices.set(name, offered);
+  }
+  return { unknown, unknownMore: written.length - unknown.length, choices, questions: asked };
+}

@@ -1,0 +1,76 @@
+import { unguardFormula } from '@/lib/base/formula-guard';
+import type { FieldError } from '@/lib/base/result';
+import type { RecordTableLayout } from '@/lib/growing/record-table-layout';
+import { plainCode, plainWords } from './plain-words';
+import { readDate } from './read-date';
+import type { TableField } from './table-field';
+
+/** Values of one row by field: what the form of the same record would have posted. */
+export type RowValues = ReadonlyMap<string, unknown>;
+
+export type ReadRow = { readonly values: RowValues; readonly errors: readonly FieldError[] };
+
+/** What the cells of a table point to, looked up beforehand; null: found more than once. */
+export type KnownReferences = (field: TableField, text: string) => string | null | undefined;
+
+const nothing = /^(-+|—|–|n\/?a|null)$/i;
+
+function readCell(
+  field: TableField,
+  cell: string,
+  layout: RecordTableLayout,
+  unit: string | null,
+  known: KnownReferences,
+): { value: unknown } | FieldError | undefined {
+  const text = unguardFormula(cell.trim());
+  if (text === '' || (field.cell !== 'text' && nothing.test(text))) return undefined;
+  switch (field.cell) {
+    case 'text':
+      return { value: text };
+    case 'date': {
+      const date = readDate(text, layout.dateOrder);
+      return date === undefined ? { field: field.target, code: 'not-a-date' } : { value: date };
+    }
+    case 'count':
+    case 'percent':
+    case 'mass':
+    case 'length':
+    case 'area':
+      return { value: { text, unit } };
+    case 'choice': {
+      const plain = plainWords(text);
+      const found = Object.entries(field.options).find(
+        ([value, words]) => plainWords(value) === plain || words.includes(plain),
+      );
+      const value = found?.[0] ?? known(field, plainCode(text));
+      return value ? { value } : { field: field.target, code: 'intake-unknown', values: { text } };
+    }
+    case 'reference': {
+      const id = known(field, plainCode(text));
+      if (id === null) return { field: field.target, code: 'intake-twice', values: { text } };
+      return id === undefined
+        ? { field: field.target, code: 'intake-unknown', values: { text } }
+        : { value: id };
+    }
+  }
+}
+
+/** Reads the cells of one row into what the record's form would post. A cell that says nothing is left out. */
+export function readRow(
+  cells: readonly string[],
+  layout: RecordTableLayout,
+  fields: ReadonlyMap<string, TableField>,
+  known: KnownReferences,
+): ReadRow {
+  const values = new Map<string, unknown>();
+  const errors: FieldError[] = [];
+  for (const [index, column] of layout.columns.entries()) {
+    const field = column.field === null ? undefined : fields.get(column.field);
+    if (field === undefined) continue;
+    const read = readCell(field, cells[index] ?? '', layout, column.unit, known);
+    if (read === undefined) continue;
+    if ('value' in read) values.set(field.name, read.value);
+    else errors.push(read);
+  }
+  return { values, errors };
+}

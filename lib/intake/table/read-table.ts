@@ -1,0 +1,66 @@
+import 'server-only';
+import type { TableDelimiter } from '@/lib/growing/condition-table-layout';
+import type { TableEncoding } from '@/lib/growing/record-table-layout';
+import { decodeText, guessEncoding } from './decode-text';
+import { isWorkbook, readWorkbook } from './read-workbook';
+import { guessRowDelimiter, splitRows } from './split-rows';
+
+/** How the bytes are to be read; what is left out is guessed. */
+export type ReadingWishes = {
+  readonly encoding?: TableEncoding;
+  readonly delimiter?: TableDelimiter;
+  readonly sheet?: number;
+};
+
+export type ReadRows = {
+  readonly rows: readonly (readonly string[])[];
+  readonly written: {
+    readonly format: 'csv' | 'xlsx';
+    readonly encoding: TableEncoding;
+    readonly delimiter: TableDelimiter;
+    readonly sheet: number;
+    readonly sheets: readonly string[];
+  };
+};
+
+export const mostRows = 200_000;
+export const mostColumns = 200;
+
+// The database holds no text with this character in it.
+const clean = (cell: string) => cell.replaceAll('\u0000', '\ufffd');
+
+/** The rows of a file as text. A code says why there are none: a workbook that cannot be read, nothing in it, too much. */
+export async function readTable(
+  bytes: Uint8Array,
+  wishes: ReadingWishes,
+): Promise<ReadRows | 'table-unreadable' | 'table-empty' | 'table-too-long'> {
+  const found = isWorkbook(bytes) ? await fromWorkbook(bytes, wishes) : fromText(bytes, wishes);
+  if (found === undefined) return 'table-unreadable';
+  if (found.rows.length > mostRows || found.rows.some(({ length }) => length > mostColumns))
+    return 'table-too-long';
+  return found.rows.some((row) => row.some((cell) => cell.trim() !== '')) ? found : 'table-empty';
+}
+
+async function fromWorkbook(bytes: Uint8Array, { sheet = 0 }: ReadingWishes): Promise<ReadRows | undefined> {
+  const sheets = await readWorkbook(bytes);
+  const chosen = sheets?.[sheet] ?? sheets?.[0];
+  if (!sheets || !chosen) return undefined;
+  return {
+    rows: chosen.rows.map((row) => row.map(clean)),
+    written: {
+      ...{ format: 'xlsx', encoding: 'utf-8', delimiter: 'comma' },
+      sheet: sheets.indexOf(chosen),
+      sheets: sheets.map(({ name }) => name),
+    },
+  };
+}
+
+function fromText(bytes: Uint8Array, wishes: ReadingWishes): ReadRows {
+  const encoding = wishes.encoding ?? guessEncoding(bytes);
+  const text = clean(decodeText(bytes, encoding));
+  const delimiter = wishes.delimiter ?? guessRowDelimiter(text);
+  return {
+    rows: splitRows(text, delimiter),
+    written: { format: 'csv', encoding, delimiter, sheet: 0, sheets: [] },
+  };
+}

@@ -1,0 +1,98 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { plainCode } from './plain-words';
+import type { ReferenceKind } from './table-field';
+
+type Named = { readonly id: string; readonly names: readonly string[] };
+
+const live = { voidedAt: null };
+
+/** Records of one kind with every name they are known by; of batches and lots only those that may be meant. */
+const named: Readonly<
+  Record<ReferenceKind, (context: ReadContext, wanted: readonly string[]) => Promise<readonly Named[]>>
+> = {
+  batch: async ({ db, actor }, wanted) => {
+    const rows = await db.$queryRaw<{ id: string; code: string }[]>`
+      select id::text, code from public.batch where network_id = ${actor.networkId}::uuid and voided_at is null
+        and regexp_replace(upper(code), '[^[:alnum:]]', '', 'g') = any(${wanted}::text[])`;
+    return rows.map(({ id, code }) => ({ id, names: [code] }));
+  },
+  substrate_lot: async ({ db, actor }, wanted) => {
+    const rows = await db.$queryRaw<{ id: string; code: string }[]>`
+      select id::text, code from public.substrate_lot where network_id = ${actor.networkId}::uuid and voided_at is null
+        and regexp_replace(upper(code), '[^[:alnum:]]', '', 'g') = any(${wanted}::text[])`;
+    return rows.map(({ id, code }) => ({ id, names: [code] }));
+  },
+  spawn_lot: async ({ db, actor }, wanted) => {
+    const rows = await db.$queryRaw<{ id: string; code: string }[]>`
+      select id::text, code from public.spawn_lot where network_id = ${actor.networkId}::uuid and voided_at is null
+        and regexp_replace(upper(code), '[^[:alnum:]]', '', 'g') = any(${wanted}::text[])`;
+    return rows.map(({ id, code }) => ({ id, names: [code] }));
+  },
+  site: async ({ db }) =>
+    (await db.site.findMany({ where: live })).map(({ id, code, name }) => ({ id, names: [code, name] })),
+  species: async ({ db }) =>
+    (await db.species.findMany({ where: live })).map((one) => ({
+      id: one.id,
+      names: [one.code, one.nameEn, one.nameEs, one.scientificName],
+    })),
+  material: async ({ db }) =>
+    (await db.material.findMany({ where: live })).map((one) => ({
+      id: one.id,
+      names: [one.code, one.nameEn, one.nameEs],
+    })),
+  treatment: async ({ db }) => {
+    const methods = await db.method.findMany({ where: live });
+    const runs = await db.treatmentRun.findMany({ where: live, select: { id: true, code: true } });
+    return [
+      ...methods.map((one) => ({ id: `method:${one.id}`, names: [one.code, one.nameEn, one.nameEs] })),
+      ...runs.map(({ id, code }) => ({ id: `run:${id}`, names: [code] })),
+    ];
+  },
+};
+
+/** Plain name -> id of the records of one kind; null where two have the same name. `wanted` are plain codes. */
+export async function findReferences(
+  context: ReadContext,
+  of: ReferenceKind,
+  wanted: readonly string[],
+): Promise<ReadonlyMap<string, string | null>> {
+  const found = new Map<string, string | null>();
+  for (const { id, names } of await named[of](context, wanted))
+    for (const name of new Set(names.map(plainCode))) {
+      const before = found.get(name);
+      found.set(name, before === undefined || before === id ? id : null);
+    }
+  return found;
+}
+
+/** Records of one kind to choose from where a name was not found: value and the name first known by. */
+export async function offerReferences(
+  context: ReadContext,
+  of: ReferenceKind,
+): Promise<readonly { value: string; label: string }[]> {
+  const spanish = context.actor.language === 'es';
+  if (of === 'batch' || of === 'substrate_lot' || of === 'spawn_lot') return offerCodes(context, of);
+  const rows = await named[of](context, []);
+  return rows
+    .map(({ id, names }) => ({
+      value: id,
+      label: (of === 'site' ? names[1] : names[spanish ? 2 : 1]) ?? names[0] ?? '',
+    }))
+    .sort((a, b) => a.label.localeCompare(b.label));
+}
+
+const mostOffered = 500;
+
+async function offerCodes({ db }: ReadContext, of: 'batch' | 'substrate_lot' | 'spawn_lot') {
+  const newest = { where: live, orderBy: { id: 'desc' as const }, take: mostOffered };
+  const rows =
+    of === 'batch'
+      ? await db.batch.findMany({ ...newest, select: { id: true, code: true } })
+      : of === 'substrate_lot'
+        ? await db.substrateLot.findMany({ ...newest, select: { id: true, code: true } })
+        : await db.spawnLot.findMany({ ...newest, select: { id: true, code: true } });
+  return rows
+    .map(({ id, code }) => ({ value: id, label: code }))
+    .sort((a, b) => a.label.localeCompare(b.label));
+}

@@ -1,0 +1,71 @@
+import 'server-only';
+import { z } from 'zod';
+import type { ReadContext } from '@/lib/access/context';
+import type { RecordTableKind, RecordTableLayout } from '@/lib/growing/record-table-layout';
+import { fieldsOfKind } from './kinds/fields-of-kind';
+import { plainCode } from './plain-words';
+import { type KnownReferences, readRow } from './read-row';
+import { findReferences } from './references';
+import type { TableField } from './table-field';
+import type { RowToTake } from './taker';
+
+export type OpenFile = {
+  readonly id: string;
+  readonly kind: RecordTableKind;
+  readonly siteId: string | null;
+  readonly layout: RecordTableLayout;
+  readonly choices: Readonly<Record<string, string>>;
+  readonly confirmed: readonly string[];
+};
+
+type StoredRow = {
+  readonly line: number;
+  readonly cells: readonly string[];
+  readonly mended: unknown;
+  readonly confirmed: readonly string[];
+};
+
+const mends = z.record(z.string(), z.string()).nullable();
+
+/** Under which a choice for a text that was not found is kept. */
+export function choiceKey(field: string, text: string): string {
+  return `${field} ${plainCode(text)}`;
+}
+
+/** The cells of a row with what a person mended in them. */
+export function mendedCells(cells: readonly string[], mended: unknown): readonly string[] {
+  const changed = Object.entries(mends.parse(mended ?? null) ?? {});
+  if (changed.length === 0) return cells;
+  const now = [...cells];
+  for (const [index, text] of changed) {
+    while (now.length <= Number(index)) now.push('');
+    now[Number(index)] = text;
+  }
+  return now;
+}
+
+/** Looks up everything that the cells of a table point to, once for all its rows. */
+export async function lookUpReferences(context: ReadContext, file: OpenFile): Promise<KnownReferences> {
+  const { db, actor } = context;
+  const tables = new Map<string, ReadonlyMap<string, string | null>>();
+  for (const field of fieldsOfKind[file.kind]) {
+    const index = file.layout.columns.findIndex((column) => column.field === field.name);
+    if (field.cell !== 'reference' || index < 0) continue;
+    const written = await db.$queryRaw<{ text: string | null }[]>`
+      select distinct coalesce(mended ->> ${String(index)}::text, cells[${index + 1}::int]) as text from public.intake_row
+      where network_id = ${actor.networkId}::uuid and file_id = ${file.id}::uuid and state <> 'left_out'`;
+    const wanted = written.flatMap(({ text }) => (text === null ? [] : plainCode(text)));
+    tables.set(field.name, await findReferences(context, field.of, wanted));
+  }
+  return (field, code) => file.choices[choiceKey(field.name, code)] ?? tables.get(field.name)?.get(code);
+}
+
+/** Reads stored rows into what is taken. */
+export function rowsToTake(file: OpenFile, known: KnownReferences, rows: readonly StoredRow[]): RowToTake[] {
+  const fields = new Map(fieldsOfKind[file.kind].map((field): [string, TableField] => [field.name, field]));
+  return rows.map(({ line, cells, mended, confirmed }) => ({
+    line,
+    ...readRow(mendedCells(cells, mended), file.layout, fields, known),
+    confirmed: new Set([...file.confirmed, ...confirmed]),
+  }));
+}

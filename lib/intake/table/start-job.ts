@@ -1,0 +1,145 @@
+import 'server-only';
+import type { Actor } from '@/lib/access/actor';
+import type { WriteContext } from '@/lib/access/context';
+import { readAs, writeAs } from '@/lib/access/scoped-db';
+import { invalid, notFound, ok, type Result } from '@/lib/base/result';
+import { openFile } from './open-file';
+import type { OpenFile } from './rows-to-take';
+import { type RowOutcome, runRows } from './run-rows';
+import { silentMilliseconds } from './running';
+import { writeOutcomes } from './write-outcomes';
+
+/** `recheck` looks only at rows that were changed since the last check. */
+export type JobMode = 'check' | 'recheck' | 'add';
+
+const statesOf = {
+  check: ['unread', 'new', 'there', 'needs'],
+  recheck: ['unread'],
+  add: ['new'],
+} as const;
+
+class Stopped extends Error {}
+
+const longestMilliseconds = 3_600_000;
+const rehearsed = invalid('', 'rehearsed');
+
+/** Takes the file for one job; another that is at work keeps it. */
+async function claim(actor: Actor, id: string, mode: JobMode, now: Date): Promise<Result<OpenFile>> {
+  return writeAs(actor, { origin: 'file_import' }, async (context) => {
+    const file = await openFile(context, id);
+    if (!file) return notFound;
+    const silent = new Date(now.getTime() - silentMilliseconds);
+    const rows = await context.db.intakeRow.count({
+      where: { fileId: id, state: { in: [...statesOf[mode]] } },
+    });
+    const { count } = await context.db.intakeFile.updateMany({
+      where: { id, OR: [{ state: { notIn: ['checking', 'adding'] } }, { heartbeatAt: { lt: silent } }] },
+      data: {
+        state: mode === 'add' ? 'adding' : 'checking',
+        ...{ doneCount: 0, totalCount: rows, heartbeatAt: now, stopAskedAt: null, trouble: null },
+      },
+    });
+    return count === 0 ? invalid('', 'intake-running') : ok(file);
+  });
+}
+
+/** Says how far the work is, in a transaction of its own so that others can read it; throws when asked to stop. */
+async function report(
+  actor: Actor,
+  id: string,
+  done: number,
+  also?: (context: WriteContext) => Promise<void>,
+) {
+  const asked = await writeAs(actor, {}, async (context) => {
+    const { db } = context;
+    await db.intakeFile.updateMany({ where: { id }, data: { doneCount: done, heartbeatAt: new Date() } });
+    await also?.(context);
+    const file = await db.intakeFile.findFirst({ where: { id }, select: { stopAskedAt: true } });
+    return ok(file === null || file.stopAskedAt !== null);
+  });
+  if (asked.kind !== 'ok' || asked.value) throw new Stopped('asked to stop');
+}
+
+/** Takes every row and takes everything back: what each would become is kept beside it. */
+async function check(actor: Actor, file: OpenFile, mode: 'check' | 'recheck', now: Date): Promise<void> {
+  let done = 0;
+  const after = (outcomes: readonly RowOutcome[]) => {
+    done += outcomes.length;
+    return report(actor, file.id, done, (context) => writeOutcomes(context, file.id, outcomes, 'check'));
+  };
+  await writeAs(actor, { origin: 'file_import', longestMilliseconds, now }, async (context) => {
+    await runRows(context, file, { states: statesOf[mode], rehearsal: true, after });
+    return rehearsed;
+  });
+}
+
+/** Takes the rows that were found new, all in one transaction; tables of one network one after the other. */
+async function add(actor: Actor, file: OpenFile, now: Date): Promise<void> {
+  let done = 0;
+  const result = await writeAs(
+    actor,
+    { origin: 'file_import', longestMilliseconds, now },
+    async (context) => {
+      await context.db
+        .$queryRaw`select pg_advisory_xact_lock(hashtextextended('intake ' || ${actor.networkId}, 0))::text`;
+      await runRows(context, file, {
+        states: statesOf.add,
+        rehearsal: false,
+        after: async (outcomes) => {
+          done += outcomes.length;
+          await writeOutcomes(context, file.id, outcomes, 'add');
+          await report(actor, file.id, done);
+        },
+      });
+      return ok(null);
+    },
+  );
+  if (result.kind !== 'ok') throw new Error(`the rows were not added: ${JSON.stringify(result)}`);
+}
+
+async function run(actor: Actor, file: OpenFile, mode: JobMode, now: Date): Promise<void> {
+  const end = (state: 'uploaded' | 'checked' | 'added', trouble: string | null) =>
+    writeAs(actor, { origin: 'file_import' }, async ({ db }) => {
+      const addedAt = state === 'added' ? { addedAt: new Date() } : {};
+      await db.intakeFile.updateMany({ where: { id: file.id }, data: { state, trouble, ...addedAt } });
+      return ok(null);
+    });
+  try {
+    await (mode === 'add' ? add(actor, file, now) : check(actor, file, mode, now));
+    await end(mode === 'add' ? 'added' : 'checked', null);
+  } catch (error) {
+    const stopped = error instanceof Stopped;
+    if (!stopped) {
+      const why = error instanceof Error ? error.message : String(error);
+      console.error(
+        JSON.stringify({ level: 'error', what: `${mode} of an imported table`, file: file.id, why }),
+      );
+    }
+    await end(mode === 'check' ? 'uploaded' : 'checked', stopped ? 'stopped' : 'failed');
+  }
+}
+
+/**
+ * Begins to check a table, or to add its new rows, and answers at once; `finished` ends with the work. Progress stands
+ * beside the file and outlives the page that asked for it; a process that ends takes everything unfinished back.
+ */
+export async function startJob(
+  actor: Actor,
+  id: string,
+  mode: JobMode,
+  now = new Date(),
+): Promise<Result<{ readonly finished: Promise<void> }>> {
+  const file = await claim(actor, id, mode, now);
+  if (file.kind !== 'ok') return file;
+  return ok({ finished: run(actor, file.value, mode, now) });
+}
+
+/** Asks a running job to stop at its next step; nothing of it stays. */
+export async function stopJob(actor: Actor, id: string): Promise<void> {
+  const seen = await readAs(actor, (context) => openFile(context, id));
+  if (!seen) return;
+  await writeAs(actor, {}, async ({ db }) => {
+    await db.intakeFile.updateMany({ where: { id }, data: { stopAskedAt: new Date() } });
+    return ok(null);
+  });
+}

@@ -1,0 +1,28 @@
+import 'server-only';
+import type { WriteContext } from '@/lib/access/context';
+
+const atOnce = 5_000;
+
+/** Keeps the text of the rows below the line of names, blank ones left out; rows kept before are replaced. */
+export async function storeRows(
+  { db, actor }: WriteContext,
+  fileId: string,
+  rows: readonly (readonly string[])[],
+  headerLine: number,
+): Promise<number> {
+  await db.$executeRaw`update public.intake_row set state = 'left_out', problems = '[]'
+    where network_id = ${actor.networkId}::uuid and file_id = ${fileId}::uuid and state <> 'added'`;
+  const kept = rows
+    .map((cells, index) => [index + 1, cells] as const)
+    .filter(([line, cells]) => line > headerLine && cells.some((cell) => cell.trim() !== ''));
+  for (let from = 0; from < kept.length; from += atOnce) {
+    const part = JSON.stringify(kept.slice(from, from + atOnce));
+    await db.$executeRaw`
+      insert into public.intake_row as kept (network_id, file_id, line, cells)
+      select ${actor.networkId}::uuid, ${fileId}::uuid, (r ->> 0)::int, array(select jsonb_array_elements_text(r -> 1))
+      from jsonb_array_elements(${part}::jsonb) r
+      on conflict (network_id, file_id, line) do update
+        set cells = excluded.cells, mended = null, state = 'unread', problems = '[]' where kept.state <> 'added'`;
+  }
+  return kept.length;
+}

@@ -1,0 +1,37 @@
+/** What a cell may point to: records that are there already. */
+export const referenceKinds = [
+  'batch',
+  'site',
+  'species',
+  'substrate_lot',
+  'spawn_lot',
+  'material',
+  'treatment',
+] as const;
+export type ReferenceKind = (typeof referenceKinds)[number];
+
+type Common = {
+  /** Name of the field within its kind of table; words for it stand in the catalogue `import.fields`. */
+  readonly name: string;
+  /** Path of the command's input, by which its refusals name the field. */
+  readonly target: string;
+  /** Without a column or a value for it no row can be taken in. */
+  readonly needed?: true;
+  /** Headings under which the column is known, in plain words. */
+  readonly words: readonly string[];
+};
+
+/** One thing that a column of a table can hold. */
+export type TableField = Common &
+  (
+    | { readonly cell: 'date' | 'text' | 'count' | 'percent' }
+    | { readonly cell: 'mass' | 'length' | 'area' }
+    | { readonly cell: 'reference'; readonly of: ReferenceKind }
+    | {
+        readonly cell: 'choice';
+        /** Each value with the words it is written in, English and Spanish; the value itself always counts. */
+        readonly options: Readonly<Record<string, readonly string[]>>;
+      }
+  );
+
+export type CellKind = TableField['cell'];

@@ -1,0 +1,51 @@
+import { getTranslations } from 'next-intl/server';
+import type { IntakeView, NeedyRow } from '@/lib/intake/table/view-file';
+import type { FieldSpec, FormState } from '../form/field-spec';
+import { columnName } from './column-name';
+import { problemSentences } from './problem-lines';
+
+/** The cells of one row that hold something, as text to be written over, and its questions as ticks. */
+export async function mendFields(
+  file: IntakeView,
+  row: NeedyRow,
+): Promise<{ fields: FieldSpec[]; values: FormState['values'] }> {
+  const t = await getTranslations('import');
+  const sentence = await problemSentences(file);
+  const held = file.layout.columns.flatMap(({ field }, index) => (field === null ? [] : [{ field, index }]));
+  const targetOf = (field: string) => file.offers.find(({ name }) => name === field)?.target;
+  const cells = held.map(({ field, index }): FieldSpec => {
+    const target = targetOf(field);
+    const wrong = row.problems.filter((problem) => problem.field === target).map(sentence);
+    return {
+      kind: 'text',
+      name: `cells.${index}`,
+      label: columnName(file.layout.headers, index, (letter) => t('understood.unnamed', { letter })),
+      optional: true,
+      ...(wrong.length === 0 ? {} : { hint: wrong.join(' ') }),
+    };
+  });
+  const targets = new Set(held.map(({ field }) => targetOf(field)));
+  const others = row.problems.filter(({ field, asks }) => !asks && !targets.has(field));
+  const asked = row.problems.filter(({ asks }) => asks);
+  const fields: FieldSpec[] = [
+    ...others.map(
+      (problem): FieldSpec => ({ kind: 'prose', name: `other.${problem.code}`, text: sentence(problem) }),
+    ),
+    ...cells,
+    ...(asked.length === 0
+      ? []
+      : [
+          {
+            kind: 'several' as const,
+            name: 'questions',
+            label: t('asked.heading'),
+            options: asked.map((problem) => ({
+              value: problem.code,
+              label: t('needs.asks', { question: sentence(problem) }),
+            })),
+          },
+        ]),
+  ];
+  const values = Object.fromEntries(held.map(({ index }) => [`cells.${index}`, row.cells[index] ?? '']));
+  return { fields, values };
+}

@@ -1,0 +1,96 @@
+import { getTranslations } from 'next-intl/server';
+import type { OpenPoints } from '@/lib/intake/table/open-points';
+import type { IntakeView } from '@/lib/intake/table/view-file';
+import type { ChoiceOption, FieldSpec, FormState } from '../form/field-spec';
+import { formatNumber } from '../format/number-text';
+import { dynamicWords } from '../i18n/dynamic-words';
+import { problemSentences } from './problem-lines';
+
+/** Where the catalogue has the words of a field's values. */
+const valueWords: Readonly<Record<string, string>> = {
+  containerKind: 'vocabulary.containerKind',
+  trimState: 'vocabulary.trimState',
+  sign: 'vocabulary.findingSign',
+  stage: 'vocabulary.findingStage',
+  action: 'vocabulary.findingAction',
+  moistureSource: 'vocabulary.moistureSource',
+  form: 'vocabulary.spawnForm',
+  kind: 'vocabulary.siteKind',
+};
+
+/** Texts to be matched and questions to be answered for many rows at once, as fields of one form. */
+export async function settleFields(
+  file: IntakeView,
+  points: OpenPoints,
+  locale: string,
+): Promise<{ fields: FieldSpec[]; values: FormState['values'] }> {
+  const t = await getTranslations('import');
+  const words = await dynamicWords();
+  const sentence = await problemSentences(file);
+  const optionsOf = (field: string): ChoiceOption[] => {
+    const choices = points.choices.get(field);
+    if (choices === undefined) return [];
+    if (choices.kind === 'records') return [...choices.options];
+    return choices.values.map((value) => {
+      const key = `${valueWords[field]}.${value}`;
+      return { value, label: words.has(key) ? words(key) : value };
+    });
+  };
+  const texts = points.unknown.flatMap(({ field, text, rows }, index): FieldSpec[] => [
+    { kind: 'hidden', name: `texts.${index}` },
+    {
+      kind: 'select',
+      name: `choices.${index}`,
+      label: t('settle.text', { text, field: t(`fields.${field as 'batch'}`), rows }),
+      emptyLabel: t('settle.leave'),
+      options: optionsOf(field),
+    },
+  ]);
+  const asked: FieldSpec[] =
+    points.questions.length === 0
+      ? []
+      : [
+          {
+            kind: 'several',
+            name: 'questions',
+            label: t('asked.heading'),
+            hint: t('asked.intro'),
+            options: points.questions.map(({ rows, line, question }) => ({
+              value: question.code,
+              label: t('asked.one', {
+                ...{ rows, line },
+                question: sentence({ ...question, asks: true }),
+              }),
+            })),
+          },
+        ];
+  const more = points.unknownMore;
+  return {
+    fields: [
+      ...(texts.length === 0
+        ? []
+        : [
+            {
+              kind: 'group' as const,
+              name: 'textsGroup',
+              legend: t('settle.heading'),
+              hint: t('settle.intro'),
+              fields: [
+                ...texts,
+                ...(more === 0
+                  ? []
+                  : [
+                      {
+                        kind: 'prose' as const,
+                        name: 'more',
+                        text: t('settle.more', { count: formatNumber(more, locale) }),
+                      },
+                    ]),
+              ],
+            },
+          ]),
+      ...asked,
+    ],
+    values: Object.fromEntries(points.unknown.map(({ key }, index) => [`texts.${index}`, key])),
+  };
+}
