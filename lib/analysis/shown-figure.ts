@@ -26,6 +26,9 @@ export type FigureMethodCode =
   | 'binomial-mixed'
   /** Linear mixed model of biological efficiency, total losses being 0. */
   | 'linear-mixed'
+  /** One more batch there by the mixed model, with everything that varies. */
+  | 'next-batch-loss'
+  | 'next-batch-yield'
   /** One percentage for each treatment run; arms of a trial compared within sites by a linear model. */
   | 'run-values'
   /** Shares of the variances of a mixed model of contamination, or of the logarithm of the yield. */

@@ -36,6 +36,16 @@ export type CostGroup = {
   readonly margin: PerKilogram;
   readonly labourMinutesPerKg: number | null;
   readonly missing: readonly { readonly part: CostPart; readonly batches: number }[];
+  /** What each site gave to the figures, so that a report can tell whom they would give away. */
+  readonly bySite: readonly CostOfSite[];
+};
+
+/** Full costs of one site; `pricedGrams` is what of the grams has a price, so a margin. */
+export type CostOfSite = {
+  readonly siteId: string;
+  readonly freshGrams: number;
+  readonly minor: number;
+  readonly pricedGrams: number;
 };
 
 type Sums = { readonly numerator: number; readonly denominator: number; readonly cluster: string };
@@ -75,6 +85,15 @@ export function costGroup(
         : perKilogram(priced, clusterBy),
     labourMinutesPerKg: freshGrams === 0 ? null : (minutes * gramsPerKg) / freshGrams,
     missing: missingParts(batches),
+    bySite: [...grouped(full, ({ siteId }) => siteId)].map(([siteId, same]) => ({
+      siteId,
+      freshGrams: same.reduce((sum, batch) => sum + batch.freshGrams, 0),
+      minor: same.reduce((sum, batch) => sum + batch.cost.minor, 0),
+      pricedGrams: same.reduce(
+        (sum, batch) => sum + (batch.soldMinorPerKg === null ? 0 : batch.freshGrams),
+        0,
+      ),
+    })),
   };
 }
 

@@ -10,6 +10,7 @@ export type CostBatch = RecordedCosts & {
   readonly mixedMethod: boolean;
   readonly secondLife: boolean;
   readonly spawnGrams: number | null;
+  readonly dryGrams: number | null;
   readonly freshGrams: number;
 };
 
@@ -25,7 +26,7 @@ export type BoughtRow = {
 export function readCostBatches({ db, actor }: ReadContext, { from, to }: Period, currency: string) {
   return db.$queryRaw<CostBatch[]>`
     select b.id::text as id, b.site_id::text as "siteId", b.method_id::text as "methodId",
-      b.mixed_method as "mixedMethod", b.second_life as "secondLife", b.spawn_grams as "spawnGrams",
+      b.mixed_method as "mixedMethod", b.second_life as "secondLife", b.spawn_grams as "spawnGrams", b.dry_grams as "dryGrams",
       (select coalesce(sum(l.fresh_grams), 0)::float8 from weighing_line l
         join weighing w on w.network_id = l.network_id and w.id = l.weighing_id and w.voided_at is null
         where l.network_id = b.network_id and l.batch_id = b.id and l.voided_at is null) as "freshGrams",

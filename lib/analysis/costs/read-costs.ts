@@ -1,21 +1,13 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { batchCost } from '@/lib/growing/batch-cost';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { clusterOfRun } from '../comparison/cluster-of-run';
-import { mixed, notRecorded, parseComparisonQuery, secondLife } from '../comparison/comparison-filter.input';
+import { parseComparisonQuery } from '../comparison/comparison-filter.input';
 import type { Period } from '../production/read-production';
 import { grouped } from '../programme/grouped';
 import { readSales } from '../programme/read-sales';
 import { type CostedBatch, type CostGroup, costGroup, missingParts } from './cost-group';
-import {
-  type BoughtRow,
-  type CostBatch,
-  readBoughtSpawn,
-  readBoughtSubstrate,
-  readCostBatches,
-} from './read-cost-rows';
-import { readRunShares } from './read-run-shares';
+import { costMethodKey, readBatchCosts } from './read-batch-costs';
 
 export type CostsAnswer = {
   readonly period: Period;
@@ -28,6 +20,8 @@ export type CostsAnswer = {
   /** Keys: method id, `mixed`, `second-life`, `none`; site id. */
   readonly methods: readonly CostGroup[];
   readonly sites: readonly CostGroup[];
+  /** All of them together; its key is `all`. */
+  readonly all: CostGroup;
   readonly methodNames: ReadonlyMap<string, { readonly en: string; readonly es: string }>;
   readonly siteNames: ReadonlyMap<string, string>;
 };
@@ -46,29 +40,17 @@ export async function readCosts(context: ReadContext, query: Query, now: Date): 
   const ends: [string, string] = [asked.from ?? addDays(today, -daysBack), asked.to ?? today];
   const [from, to] = ends[0] <= ends[1] ? ends : [ends[1], ends[0]];
   const period = { from, to };
-  const rows = await readCostBatches(context, period, currency);
-  const substrate = grouped(await readBoughtSubstrate(context, period, currency), ({ batchId }) => batchId);
-  const spawn = grouped(await readBoughtSpawn(context, period, currency), ({ batchId }) => batchId);
-  const runs = await readRunShares(context, period, currency);
+  const costed = await readBatchCosts(context, period, currency, labourMinorPerHour);
   const prices = await sitePrices(context, period, currency);
-  const cluster = clusterOfRun(
-    rows.map(({ id }) => ({ id, runIds: (runs.get(id) ?? []).flatMap(({ runId }) => runId ?? []) })),
-  );
-  const batches = rows.map((row): CostedBatch => {
-    const treatments = runs.get(row.id) ?? [];
-    const facts = {
-      substrates: (substrate.get(row.id) ?? []).map(bought),
-      spawns: spawnOf(row, spawn.get(row.id) ?? []).map(bought),
-      own: row,
-      treatments,
-    };
-    return {
-      ...{ id: row.id, siteId: row.siteId, freshGrams: row.freshGrams, method: methodKey(row) },
+  const cluster = clusterOfRun(costed.map(({ row, runIds }) => ({ id: row.id, runIds })));
+  const batches = costed.map(
+    ({ row, cost }): CostedBatch => ({
+      ...{ id: row.id, siteId: row.siteId, freshGrams: row.freshGrams, method: costMethodKey(row) },
       run: cluster.get(row.id) ?? row.id,
-      cost: batchCost(facts, labourMinorPerHour),
+      cost,
       soldMinorPerKg: prices.get(row.siteId) ?? null,
-    };
-  });
+    }),
+  );
   const groups = (key: (batch: CostedBatch) => string, by: 'site' | 'run') =>
     [...grouped(batches, key)].map(([name, some]) => costGroup(name, some, by));
   const methods = await db.method.findMany({ select: { id: true, nameEn: true, nameEs: true } });
@@ -79,6 +61,7 @@ export async function readCosts(context: ReadContext, query: Query, now: Date): 
     missing: missingParts(batches),
     methods: groups(({ method }) => method, 'site'),
     sites: groups(({ siteId }) => siteId, 'run'),
+    all: costGroup('all', batches, 'site'),
     methodNames: new Map(methods.map(({ id, nameEn, nameEs }) => [id, { en: nameEn, es: nameEs }])),
     siteNames: new Map(sites.map(({ id, name }) => [id, name])),
   };
@@ -93,21 +76,4 @@ async function sitePrices(context: ReadContext, period: Period, currency: string
       return [siteId, (same.reduce((sum, row) => sum + row.amountMinor, 0) * 1000) / grams];
     }),
   );
-}
-
-function methodKey({ methodId, mixedMethod, secondLife: later }: CostBatch): string {
-  if (later) return secondLife;
-  return mixedMethod ? mixed : (methodId ?? notRecorded);
-}
-
-function bought({ grams, paidMinor, forGrams }: BoughtRow) {
-  return { grams, price: paidMinor === null || forGrams === null ? null : { paidMinor, forGrams } };
-}
-
-/** A single share without a mass of its own has the batch's. */
-function spawnOf({ spawnGrams }: CostBatch, shares: readonly BoughtRow[]): BoughtRow[] {
-  return shares.map((share) => ({
-    ...share,
-    grams: share.grams ?? (shares.length === 1 ? spawnGrams : null),
-  }));
 }

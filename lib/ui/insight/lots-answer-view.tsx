@@ -36,6 +36,17 @@ export function LotsAnswerView({ answer, codes, words }: Props) {
               .join(' ')}
       </p>
       <p>{t(bad.length === 0 ? 'lots.nextNone' : 'lots.next')}</p>
+      {bad.length === 0 ? null : (
+        <ul>
+          {bad.map((lot) => (
+            <li key={lot.lotId}>
+              <Link href={`/lot-notices/new/spawn-lot/${lot.lotId}?called=out` as Route}>
+                {t('lots.tell', { lot: codeOf(lot) })}
+              </Link>
+            </li>
+          ))}
+        </ul>
+      )}
       <DataTable
         caption={t('lots.table')}
         rows={lots}

@@ -6,6 +6,7 @@ import { sentenceCase } from '../format/sentence-case';
 import { correctionFields } from '../history/correction-fields';
 import type { SumKind } from '../sums/work-out';
 import { bathFields } from './bath-fields';
+import { careOf } from './method-care';
 
 type Options = {
   readonly kind: 'start' | 'correct';
@@ -16,17 +17,6 @@ type Options = {
   readonly days: readonly ChoiceOption[];
   readonly person: { massUnit: MassUnit; temperatureUnit: TemperatureUnit; volumeUnit: VolumeUnit };
   readonly sums?: (ask: { name: string; kinds: readonly SumKind[]; heading: string }) => FieldSpec;
-};
-
-type Care = 'lime' | 'heat' | 'burner' | 'lifting' | 'disposal';
-
-/** The dangers of each method, said where the step is taken. */
-const careOf: Readonly<Record<MethodKind, readonly Care[]>> = {
-  hot_water_bath: ['heat', 'burner', 'lifting'],
-  cold_lime_soak: ['lime', 'disposal', 'lifting'],
-  cold_ferment: ['lifting'],
-  steam: ['heat', 'burner', 'lifting'],
-  untreated: [],
 };
 
 /** A load that was heated has to cool before spawn goes in. */

@@ -1,0 +1,120 @@
+import { contaminationRequest, countedBatches } from '../adjusted/contamination-request';
+import { efficiencyRequest, weighedBatches } from '../adjusted/efficiency-request';
+import type { ModelBatch } from '../adjusted/model-batch';
+import { compareOne } from '../comparison/compare';
+import type { ComparisonFilter } from '../comparison/comparison-filter.input';
+import type { JudgedBatch } from '../comparison/judged-batch';
+import type { Fit } from '../fitting/fit';
+import { grouped } from '../programme/grouped';
+import type { CostedDryBatch } from './method-cost';
+import type { NextAnswer, NextPart } from './next-answer';
+import { nextChoice } from './next-choice';
+import type { NextGround, SiteGround, SiteMix } from './next-ground';
+import { type Cell, predictCells } from './predict-cells';
+
+export type NextData = {
+  readonly judged: readonly JudgedBatch[];
+  readonly batches: readonly ModelBatch[];
+  readonly ground: NextGround;
+  readonly costs: { readonly currency: string; readonly batches: readonly CostedDryBatch[] };
+  readonly filter: ComparisonFilter;
+  /** Quarter of the year of the next batch. */
+  readonly season: string;
+  readonly asOf: string;
+};
+
+/** With fewer batches material and season are not told apart: each would rest on a handful. Our choice. */
+const fewestForLevels = 60;
+const fewestForFit = 10;
+/** A usual batch is the middle one of the site's last ones, by inoculation. */
+const lastBatches = 10;
+
+/** What each site could do next. The order of the batches does not change the answer. */
+export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAnswer> {
+  const { ground, filter, season, asOf } = data;
+  const cells = new Map(
+    ground.sites.flatMap((site) => site.mixes.map((mix) => [mix, cellOf(site, mix)] as const)),
+  );
+  const counted = countedBatches(data.batches);
+  const weighed = weighedBatches(data.batches);
+  const levels = (count: number) => ({
+    material: count >= fewestForLevels,
+    season: count >= fewestForLevels,
+  });
+  const asked = [...cells.values()];
+  const loss =
+    counted.length < fewestForFit
+      ? undefined
+      : await predictCells(
+          contaminationRequest(counted, { levelledOut: levels(counted.length), sites: 'partly' }),
+          counted,
+          asked,
+          season,
+          fitModel,
+        );
+  const yields =
+    weighed.length < fewestForFit
+      ? undefined
+      : await predictCells(
+          efficiencyRequest(weighed, { of: 'all', levelledOut: levels(weighed.length), sites: 'partly' }),
+          weighed,
+          asked,
+          season,
+          fitModel,
+        );
+  const levelled = levels(counted.length).season;
+  const known = new Set(counted.map((batch) => batch.season));
+  const bySite = grouped(data.judged, ({ facts }) => facts.siteId);
+  const ofMethod = new Map(
+    [...new Set(data.judged.map(({ methodKey }) => methodKey))].map((method) => [
+      method,
+      compareOne(data.judged, { ...filter, method, site: undefined }, asOf),
+    ]),
+  );
+  const none = compareOne([], { ...filter, method: undefined, site: undefined }, asOf);
+  const sites = ground.sites.map((site): NextPart => {
+    const own = bySite.get(site.siteId) ?? [];
+    const usualUnits = usualOf(own) ?? usualOf(data.judged) ?? 1;
+    return {
+      siteId: site.siteId,
+      container: filter.container,
+      usualUnits,
+      season: levelled && known.has(season) ? season : null,
+      levelled,
+      fewLevels: (loss?.fit.fewLevels ?? []).length > 0,
+      unsaid: site.unsaid,
+      choices: site.mixes.map((mix) =>
+        nextChoice({
+          mix,
+          cell: cells.get(mix) ?? cellOf(site, mix),
+          kinds: ground.methodKinds,
+          own,
+          usualUnits,
+          rawOf: (method) => ofMethod.get(method) ?? none,
+          loss,
+          yields,
+          costs: data.costs,
+          filter,
+          asOf,
+        }),
+      ),
+      asOf,
+    };
+  });
+  return { sites };
+}
+
+function cellOf({ siteId, usable }: SiteGround, { speciesId, materialId, methods }: SiteMix): Cell {
+  const suited = methods.filter(({ verdict }) => verdict !== 'unsuited').map(({ methodId }) => methodId);
+  return { siteId, speciesId, materialId, methods: usable.filter((method) => suited.includes(method)) };
+}
+
+function usualOf(judged: readonly JudgedBatch[]): number | undefined {
+  const last = judged
+    .map(({ facts }) => facts)
+    .toSorted((a, b) => b.inoculatedOn.localeCompare(a.inoculatedOn) || a.id.localeCompare(b.id))
+    .slice(0, lastBatches)
+    .map(({ unitCount }) => unitCount)
+    .sort((a, b) => a - b);
+  return last[Math.floor(last.length / 2)];
+}

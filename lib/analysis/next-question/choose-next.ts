@@ -1,0 +1,46 @@
+import { tSurvival } from '@/lib/stats/distribution/student-t';
+import type { ExpectedTogether } from '@/lib/stats/mixed/expected-together';
+import { adjustPValues } from '@/lib/stats/multiplicity/adjust-p-values';
+import { contrastError } from '@/lib/stats/planning/expected-narrowing';
+import type { NextVerdict } from './next-answer';
+
+/** Methods with what is expected of them at one site, jointly. */
+export type Compared = {
+  readonly methods: readonly string[];
+  readonly by: 'yield' | 'loss';
+  readonly expected: ExpectedTogether;
+};
+
+/** The leader is told from another method when it is with all others looked at together (Holm). */
+const significance = 0.05;
+
+/**
+ * The method with the most expected yield (the least expected loss where yields cannot be worked out), and which others
+ * cannot be told from it. What all methods share at a site, its own luck, does not widen their differences.
+ */
+export function chooseNext({ methods, by, expected }: Compared): NextVerdict {
+  const better = by === 'yield' ? 1 : -1;
+  const known = methods.flatMap((method, at) => {
+    const estimate = expected.estimates[at];
+    return typeof estimate === 'number' ? [{ method, at, value: better * estimate }] : [];
+  });
+  const [leader, ...others] = [...known].sort((a, b) => b.value - a.value || (a.method < b.method ? -1 : 1));
+  if (leader === undefined) return { kind: 'cannot', reason: 'too-thin' };
+  const adjusted = adjustPValues(
+    others.map(({ at, value }) => {
+      const error = contrastError(expected.covariance, [leader.at, at]);
+      const degrees = expected.degreesOfFreedom[leader.at]?.[at] ?? Number.POSITIVE_INFINITY;
+      return error === 0 ? 1 : 2 * tSurvival((leader.value - value) / error, degrees);
+    }),
+    'holm',
+  );
+  const told = (index: number) => (adjusted[index] ?? 1) <= significance;
+  const sorted = (some: readonly { readonly method: string }[]) => some.map(({ method }) => method).sort();
+  return {
+    kind: 'told',
+    by,
+    leader: leader.method,
+    equal: sorted(others.filter((_, index) => !told(index))),
+    worse: sorted(others.filter((_, index) => told(index))),
+  };
+}

@@ -1,0 +1,66 @@
+/** An amount for 10 kg of dry material, and how many batches wrote it down; null where none did. */
+export type PerTenKilograms = { readonly amount: number; readonly batches: number } | null;
+
+/** What a method took, per 10 kg of dry material, of batches that wrote it down. */
+export type MethodCost = {
+  /** Whose batches: the site's own, or all that wrote it down where it has none (three sites at least). */
+  readonly of: 'site' | 'network' | 'nobody';
+  readonly currency: string;
+  readonly labourMinutes: PerTenKilograms;
+  readonly fuelMinor: PerTenKilograms;
+  readonly waterMinor: PerTenKilograms;
+  readonly waterLitres: PerTenKilograms;
+  /** Everything together; work only where an hour has a value. */
+  readonly fullMinor: PerTenKilograms;
+};
+
+/** One batch as far as its costs are written down. */
+export type CostedDryBatch = {
+  readonly siteId: string;
+  readonly method: string;
+  readonly dryGrams: number;
+  readonly labourMinutes: number | null;
+  readonly fuelMinor: number | null;
+  readonly waterMinor: number | null;
+  readonly waterLitres: number | null;
+  readonly fullMinor: number | null;
+};
+
+const parts = ['labourMinutes', 'fuelMinor', 'waterMinor', 'waterLitres', 'fullMinor'] as const;
+
+/** So few sites that an amount would tell of one of them. Our choice. */
+const fewestSites = 3;
+const tenKilograms = 10_000;
+
+/** The site's own amounts where it wrote anything down, else those of all sites that did, if there are enough of them. */
+export function methodCost(
+  batches: readonly CostedDryBatch[],
+  method: string,
+  siteId: string,
+  currency: string,
+): MethodCost {
+  const told = batches.filter((one) => one.method === method && parts.some((part) => one[part] !== null));
+  const own = told.filter((one) => one.siteId === siteId);
+  const others = new Set(told.map((one) => one.siteId)).size >= fewestSites ? told : [];
+  const some = own.length > 0 ? own : others;
+  return {
+    of: own.length > 0 ? 'site' : some.length > 0 ? 'network' : 'nobody',
+    currency,
+    labourMinutes: perTen(some, 'labourMinutes'),
+    fuelMinor: perTen(some, 'fuelMinor'),
+    waterMinor: perTen(some, 'waterMinor'),
+    waterLitres: perTen(some, 'waterLitres'),
+    fullMinor: perTen(some, 'fullMinor'),
+  };
+}
+
+function perTen(batches: readonly CostedDryBatch[], part: (typeof parts)[number]): PerTenKilograms {
+  const known = batches.flatMap((one) => {
+    const amount = one[part];
+    return amount === null ? [] : [{ amount, dryGrams: one.dryGrams }];
+  });
+  const dryGrams = known.reduce((sum, one) => sum + one.dryGrams, 0);
+  if (dryGrams === 0) return null;
+  const amount = known.reduce((sum, one) => sum + one.amount, 0);
+  return { amount: (amount * tenKilograms) / dryGrams, batches: known.length };
+}

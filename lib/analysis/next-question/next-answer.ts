@@ -1,0 +1,87 @@
+import type { LocalText } from '@/lib/growing/local-text';
+import type { ContainerKind, MethodKind } from '@/lib/growing/vocabulary';
+import type { ShownFigure } from '../shown-figure';
+import type { MethodCost } from './method-cost';
+
+/** One method that a site could use for its next batch. */
+export type Outlook = {
+  readonly methodId: string;
+  readonly kind: MethodKind;
+  readonly verdict: 'suits' | 'possible' | 'not-listed';
+  readonly reasons: readonly LocalText[];
+  /** Judged batches of the method in the whole network, and at this site. */
+  readonly networkBatches: number;
+  readonly siteBatches: number;
+  /** Contaminated in the next batch, percent, with the limits that hold it 95 times in 100; cannot where too thin. */
+  readonly loss: ShownFigure;
+  /** The same limits as whole units of a batch of the usual size; null without a figure. */
+  readonly units: { readonly low: number; readonly high: number } | null;
+  /** Biological efficiency of the next batch, total losses as 0, percent, with such limits. */
+  readonly yield: ShownFigure;
+  /** What the site itself has recorded of this method with this species and material. */
+  readonly ownLoss: ShownFigure;
+  readonly ownYield: ShownFigure;
+  readonly cost: MethodCost;
+};
+
+/** Which method a site would do best with. Methods are ids; 'by' says what decided. */
+export type NextVerdict =
+  | {
+      readonly kind: 'told';
+      readonly by: 'yield' | 'loss';
+      readonly leader: string;
+      /** Cannot be told from the leader. */
+      readonly equal: readonly string[];
+      /** Told from the leader, all looked at together. */
+      readonly worse: readonly string[];
+    }
+  | { readonly kind: 'cannot'; readonly reason: 'no-method' | 'too-thin' };
+
+/** How far the widest open difference would narrow, in points of what decided. */
+export type Lesson = { readonly methodId: string; readonly from: number; readonly to: number };
+
+export type Teaching =
+  | {
+      readonly kind: 'lessons';
+      /** Batches that each lesson is reckoned with. */
+      readonly batches: number;
+      /** The two methods whose difference is least known among those that cannot be told from the leader. */
+      readonly pair: readonly [string, string];
+      readonly by: 'yield' | 'loss';
+      /** The lesson that narrows most comes first; of equals the one with the smaller id. */
+      readonly lessons: readonly Lesson[];
+    }
+  /** Every method is told apart, there is but one, or nothing can be worked out. */
+  | { readonly kind: 'none'; readonly reason: 'settled' | 'one-method' | 'too-thin' };
+
+/** What a site could do next with one species and material. */
+export type NextChoice = {
+  readonly speciesId: string;
+  readonly materialId: string;
+  readonly batches: number;
+  readonly outlooks: readonly Outlook[];
+  readonly unsuited: readonly { readonly methodId: string; readonly reasons: readonly LocalText[] }[];
+  /** Methods that would suit but that the site cannot use as far as is known. */
+  readonly notHere: readonly string[];
+  readonly verdict: NextVerdict;
+  readonly teaching: Teaching;
+};
+
+/** What a site may be shown: nothing of another site, only what the network's models expect here. */
+export type NextPart = {
+  readonly siteId: string;
+  readonly container: ContainerKind;
+  /** Units of the batch that is looked forward to: the middle of the site's last ones. */
+  readonly usualUnits: number;
+  /** Quarter of the year ('1' from December) that the expectation is for; null where it is levelled over the year. */
+  readonly season: string | null;
+  /** Whether materials and seasons are told apart by the models. */
+  readonly levelled: boolean;
+  /** Limits are too narrow, since a term has few levels. */
+  readonly fewLevels: boolean;
+  readonly unsaid: boolean;
+  readonly choices: readonly NextChoice[];
+  readonly asOf: string;
+};
+
+export type NextAnswer = { readonly sites: readonly NextPart[] };

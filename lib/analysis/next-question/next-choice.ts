@@ -1,0 +1,129 @@
+import type { MethodKind } from '@/lib/growing/vocabulary';
+import { logistic } from '@/lib/stats/mixed/binomial/marginal-probability';
+import { type ComparedRow, compareOne } from '../comparison/compare';
+import type { ComparisonFilter } from '../comparison/comparison-filter.input';
+import type { JudgedBatch } from '../comparison/judged-batch';
+import type { PlainFit } from '../fitting/plain-fit';
+import { type Compared, chooseNext } from './choose-next';
+import { type CostedDryBatch, methodCost } from './method-cost';
+import type { NextChoice, Outlook } from './next-answer';
+import type { SiteMix } from './next-ground';
+import type { Cell, Predicted } from './predict-cells';
+import { predictedLoss, predictedYield } from './predicted-figure';
+import { whatTeaches } from './what-teaches';
+
+type Ask = {
+  readonly mix: SiteMix;
+  readonly cell: Cell;
+  readonly kinds: Readonly<Record<string, MethodKind>>;
+  /** The site's judged batches. */
+  readonly own: readonly JudgedBatch[];
+  readonly usualUnits: number;
+  /** Raw figures of a method in the whole network. */
+  readonly rawOf: (method: string) => ComparedRow;
+  readonly loss: Predicted | undefined;
+  readonly yields: Predicted | undefined;
+  readonly costs: { readonly currency: string; readonly batches: readonly CostedDryBatch[] };
+  readonly filter: ComparisonFilter;
+  readonly asOf: string;
+};
+
+/** What a site could do next with one species and material: each method, which one does best, and which would teach most. */
+export function nextChoice(ask: Ask): NextChoice {
+  const { mix, cell, usualUnits } = ask;
+  const { speciesId, materialId } = mix;
+  const same = ask.own.filter(
+    ({ facts }) => facts.speciesId === speciesId && facts.materialId === materialId && !facts.mixedMaterial,
+  );
+  const outlooks = mix.methods.flatMap((method) =>
+    cell.methods.includes(method.methodId) ? outlookOf(ask, method, same) : [],
+  );
+  const compared = comparedOf(ask);
+  const verdict = compared
+    ? chooseNext(compared.compared)
+    : ({ kind: 'cannot', reason: cell.methods.length === 0 ? 'no-method' : 'too-thin' } as const);
+  return {
+    speciesId,
+    materialId,
+    batches: mix.batches,
+    outlooks,
+    unsuited: mix.methods.flatMap(({ methodId, verdict: word, reasons }) =>
+      word === 'unsuited' ? [{ methodId, reasons }] : [],
+    ),
+    notHere: mix.methods.flatMap(({ methodId, verdict: word }) =>
+      word === 'unsuited' || cell.methods.includes(methodId) ? [] : [methodId],
+    ),
+    verdict,
+    teaching: compared
+      ? whatTeaches(compared.compared, verdict, {
+          fit: compared.fit,
+          ...(compared.compared.by === 'yield' ? ofYield : ofLoss(compared.compared, usualUnits)),
+        })
+      : { kind: 'none', reason: 'too-thin' },
+  };
+}
+
+const ofYield = { scale: 1, unitsNoise: 0 };
+
+/** Log odds as points in 100 at the middle of what is compared, and the chance of single units there. */
+function ofLoss({ expected }: Compared, units: number) {
+  const logits = expected.estimates.filter((value) => typeof value === 'number');
+  const share = logistic(logits.reduce((sum, value) => sum + value, 0) / Math.max(1, logits.length));
+  const slope = Math.max(share * (1 - share), 1e-6);
+  return { scale: 100 * slope, unitsNoise: 1 / (units * slope) };
+}
+
+/** Yield decides, since it holds losses too; where no yield can be worked out, losses do. */
+function comparedOf({
+  cell,
+  loss,
+  yields,
+}: Ask): { readonly compared: Compared; readonly fit: PlainFit } | undefined {
+  for (const by of ['yield', 'loss'] as const) {
+    const predicted = by === 'yield' ? yields : loss;
+    const together = predicted?.together(cell);
+    if (predicted && together?.expected.estimates.some((value) => typeof value === 'number'))
+      return { compared: { ...together, by }, fit: predicted.fit };
+  }
+  return undefined;
+}
+
+function outlookOf(
+  ask: Ask,
+  { methodId, verdict, reasons }: SiteMix['methods'][number],
+  same: readonly JudgedBatch[],
+): Outlook[] {
+  const kind = ask.kinds[methodId];
+  if (verdict === 'unsuited' || kind === undefined) return [];
+  const { cell, usualUnits, costs, filter, asOf } = ask;
+  const { siteId, speciesId, materialId } = cell;
+  const raw = ask.rawOf(methodId);
+  const own = compareOne(
+    same,
+    { ...filter, species: speciesId, material: materialId, method: methodId, site: siteId },
+    asOf,
+  );
+  const fit = ask.loss?.fit;
+  const loss = predictedLoss(
+    raw.contamination,
+    ask.loss?.of(cell, methodId),
+    usualUnits,
+    (fit?.fewLevels ?? []).length > 0,
+  );
+  return [
+    {
+      methodId,
+      kind,
+      verdict,
+      reasons,
+      networkBatches: raw.contamination.n.batches,
+      siteBatches: own.contamination.n.batches,
+      loss: loss.figure,
+      units: loss.units,
+      yield: predictedYield(raw.yield, ask.yields?.of(cell, methodId)),
+      ownLoss: own.contamination,
+      ownYield: own.yield,
+      cost: methodCost(costs.batches, methodId, siteId, costs.currency),
+    },
+  ];
+}

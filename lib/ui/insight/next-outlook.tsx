@@ -1,0 +1,82 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import type { NextPart, Outlook } from '@/lib/analysis/next-question/next-answer';
+import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
+import { Figure } from '../figure/figure';
+import { DefinitionList } from '../page/definition-list';
+import type { InsightWords } from './insight-words';
+import { NextCost } from './next-cost';
+
+const poundsInKilogram = 2.204_622_621_8;
+
+type Props = {
+  readonly outlook: Outlook;
+  readonly part: NextPart;
+  readonly massUnit: MassUnit;
+  readonly volumeUnit: VolumeUnit;
+  readonly words: InsightWords;
+};
+
+/** One method a site could use: whether it suits, what to expect, the site's own record, what it takes. */
+export function NextOutlook({ outlook, part, massUnit, volumeUnit, words }: Props) {
+  const { t, names, view, number, units, language } = words;
+  const { loss, yield: given, siteBatches, networkBatches } = outlook;
+  const unknown = loss.kind === 'cannot' && given.kind === 'cannot';
+  return (
+    <section>
+      <h3>{names.methodName(outlook.methodId)}</h3>
+      {unknown ? (
+        <p>{t('next.thin', { count: networkBatches })}</p>
+      ) : (
+        <div className="figures">
+          <Figure label={t('next.columns.loss')} view={view(loss)} />
+          <Figure label={t('next.columns.yield')} view={view(given)} />
+        </div>
+      )}
+      {outlook.units === null ? null : (
+        <p>
+          {t('next.lossUnits', {
+            count: number(part.usualUnits),
+            units,
+            low: number(outlook.units.low),
+            high: number(outlook.units.high),
+          })}
+        </p>
+      )}
+      <p>{t('next.own', { count: siteBatches })}</p>
+      {siteBatches === 0 ? null : (
+        <div className="figures">
+          <Figure label={t('next.columns.ownLoss')} view={view(outlook.ownLoss)} />
+          <Figure label={t('next.columns.ownYield')} view={view(outlook.ownYield)} />
+        </div>
+      )}
+      <DefinitionList
+        items={[
+          {
+            label: t('next.suitsLabel'),
+            value: (
+              <>
+                {[t(`next.suits.${outlook.verdict}`), ...outlook.reasons.map((one) => one[language])].join(
+                  ' ',
+                )}{' '}
+                <span className="quiet">{t('next.suits.source')}</span>{' '}
+                <Link href={'/settings/suitability' as Route}>{t('next.suits.table')}</Link>
+              </>
+            ),
+          },
+          {
+            label: t('next.costLabel', { unit: massUnit }),
+            value: (
+              <NextCost
+                cost={outlook.cost}
+                volumeUnit={volumeUnit}
+                perKilogram={massUnit === 'kg' ? 1 : poundsInKilogram}
+                words={words}
+              />
+            ),
+          },
+        ]}
+      />
+    </section>
+  );
+}

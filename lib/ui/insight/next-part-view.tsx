@@ -1,0 +1,154 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import type { NextChoice, NextPart, Outlook } from '@/lib/analysis/next-question/next-answer';
+import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
+import { DotIntervalChart } from '../chart/dot-interval-chart';
+import { toChartRow } from '../chart/to-chart-row';
+import { LinkChips } from '../page/link-chips';
+import { DataTable } from '../table/data-table';
+import { FigureLink } from './figure-link';
+import type { InsightWords } from './insight-words';
+import { NextCautions } from './next-cautions';
+import { methodList } from './next-names';
+import { NextOutlook } from './next-outlook';
+import { nextSentence } from './next-sentences';
+import { NextTeaching } from './next-teaching';
+import { seasonWords } from './season-words';
+
+type Props = {
+  readonly part: NextPart;
+  /** "species.material" of the address. */
+  readonly mix: string | undefined;
+  readonly reader: { readonly role: string; readonly massUnit: MassUnit; readonly volumeUnit: VolumeUnit };
+  readonly words: InsightWords;
+};
+
+const mixOf = ({ speciesId, materialId }: NextChoice) => `${speciesId}.${materialId}`;
+
+/** What one site could do next, for a coordinator and for its own members alike. */
+export function NextPartView({ part, mix, reader, words }: Props) {
+  const { t, names, view, units, number, language } = words;
+  const site = names.siteName(part.siteId);
+  const choice = part.choices.find((one) => mixOf(one) === mix) ?? part.choices[0];
+  if (choice === undefined) return <p className="answer-sentence">{t('next.noMix', { site })}</p>;
+  const { massUnit, volumeUnit } = reader;
+  const sorted = [...choice.outlooks].sort((a, b) =>
+    names.methodName(a.methodId).localeCompare(names.methodName(b.methodId), language),
+  );
+  const told = sorted.filter((one) => one.yield.kind === 'figure');
+  const mixName = (one: NextChoice) =>
+    t(one.batches === 0 ? 'next.stock' : 'next.mix', {
+      species: names.speciesName(one.speciesId),
+      material: names.materialName(one.materialId),
+    });
+  const figure = (key: 'loss' | 'yield' | 'ownLoss' | 'ownYield') => ({
+    key,
+    header: t(`next.columns.${key}`),
+    unit: '%',
+    numeric: true,
+    cell: (one: Outlook) => <FigureLink figure={withoutLink(one[key], reader.role)} words={words} />,
+  });
+  return (
+    <>
+      <LinkChips
+        label={t('next.mixes')}
+        chosen={mixOf(choice)}
+        options={part.choices.map((one) => ({
+          value: mixOf(one),
+          label: mixName(one),
+          href: `/questions/next?${new URLSearchParams({ site: part.siteId, mix: mixOf(one) })}`,
+        }))}
+      />
+      <p className="answer-sentence">{nextSentence({ choice, site, unit: massUnit, words })}</p>
+      <p>
+        {t('next.for', {
+          species: names.speciesName(choice.speciesId),
+          material: names.materialName(choice.materialId).toLocaleLowerCase(language),
+          count: number(part.usualUnits),
+          units,
+          season: seasonWords(part.season, words),
+        })}{' '}
+        {t('next.decides', { unit: massUnit })} {part.levelled ? '' : t('next.notLevelled')}
+      </p>
+      {part.unsaid ? <p>{t('next.unsaid', { site })}</p> : null}
+      <NextTeaching
+        choice={choice}
+        part={part}
+        site={site}
+        massUnit={massUnit}
+        planning={reader.role === 'coordinator'}
+        words={words}
+      />
+      {told.length === 0 ? null : (
+        <DotIntervalChart
+          title={t('next.chart')}
+          reading={t('next.chartReading')}
+          unit="%"
+          rows={told.map((one, series) => {
+            const label = names.methodName(one.methodId);
+            return toChartRow({ key: one.methodId, label, series }, view(one.yield));
+          })}
+        />
+      )}
+      {sorted.length === 0 ? null : (
+        <DataTable
+          caption={t('next.table', { site })}
+          rows={sorted}
+          rowKey={({ methodId }) => methodId}
+          columns={[
+            {
+              key: 'method',
+              header: t('next.columns.method'),
+              cell: ({ methodId }) => names.methodName(methodId),
+            },
+            figure('loss'),
+            figure('yield'),
+            figure('ownLoss'),
+            figure('ownYield'),
+          ]}
+        />
+      )}
+      <NextCautions kinds={sorted.map(({ kind }) => kind)} />
+      {sorted.map((outlook) => (
+        <NextOutlook
+          key={outlook.methodId}
+          outlook={outlook}
+          part={part}
+          massUnit={massUnit}
+          volumeUnit={volumeUnit}
+          words={words}
+        />
+      ))}
+      <Unsuited choice={choice} words={words} />
+      {choice.notHere.length === 0 ? null : (
+        <p>{t('next.notHere', { site, methods: methodList(choice.notHere, words) })}</p>
+      )}
+      <p className="no-print">
+        <Link href={`/sites/${part.siteId}/methods` as Route}>{t('next.saying', { site })}</Link>
+      </p>
+      <p className="quiet">{t('next.note')}</p>
+    </>
+  );
+}
+
+/** The rows behind a figure are a coordinator's page. */
+function withoutLink(figure: Outlook['loss'], role: string): Outlook['loss'] {
+  return role === 'coordinator' ? figure : { ...figure, rowsQuery: '' };
+}
+
+function Unsuited({ choice, words }: { readonly choice: NextChoice; readonly words: InsightWords }) {
+  const { t, language, names } = words;
+  if (choice.unsuited.length === 0) return null;
+  return (
+    <>
+      <h2>{t('next.unsuitedHeading')}</h2>
+      <ul>
+        {choice.unsuited.map(({ methodId, reasons }) => (
+          <li key={methodId}>
+            {names.methodName(methodId)}: {reasons.map((one) => one[language]).join(' ')}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,117 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import type { ReactNode } from 'react';
+import type { OriginQuestion } from '@/lib/analysis/lot-question/answer-origins';
+import type { JudgedOrigin, OriginsAnswer } from '@/lib/analysis/lot-question/judged-origin';
+import { formatInterval } from '../format/interval-text';
+import { DataTable } from '../table/data-table';
+import type { InsightWords } from './insight-words';
+
+type Props = {
+  readonly of: OriginQuestion;
+  readonly answer: OriginsAnswer;
+  /** Codes of material lots by id. */
+  readonly codes: ReadonlyMap<string, string>;
+  readonly words: InsightWords;
+};
+
+/** Which material lots, makers or sources lose more than their sites and methods would anyway, and every one beside that. */
+export function OriginsAnswerView({ of, answer, codes, words }: Props) {
+  const { t, locale, language, number } = words;
+  const ofLots = of === 'materialLots';
+  if (answer.kind === 'cannot')
+    return (
+      <p className="answer-sentence">
+        {answer.reason === 'too-few-lots' ? t(`origins.${of}.cannot`) : t(`lots.cannot.${answer.reason}`)}
+      </p>
+    );
+  const nameOf = ({ origin }: JudgedOrigin) => (ofLots ? (codes.get(origin) ?? '–') : origin);
+  const origins = [...answer.origins].sort((a, b) => nameOf(a).localeCompare(nameOf(b), language));
+  const bad = origins.filter(({ verdict }) => verdict === 'loses-more');
+  const judged = origins.filter(({ verdict }) => verdict !== 'too-few-lots').length;
+  const sentence = () => {
+    if (bad.length > 0)
+      return bad
+        .map((one) =>
+          t(`origins.${of}.bad`, {
+            ...{ name: nameOf(one), lots: one.lots, units: words.units },
+            ...{ observed: number(one.observed), expected: number(one.expected) },
+          }),
+        )
+        .join(' ');
+    return judged === 0 && of !== 'materialLots'
+      ? t(`origins.${of}.nobody`)
+      : t(`origins.${of}.none`, { count: judged });
+  };
+  return (
+    <>
+      <p className="answer-sentence">{sentence()}</p>
+      {judged === 0 ? null : <p>{bad.length === 0 ? t('origins.nextNone') : t(`origins.${of}.next`)}</p>}
+      {ofLots && bad.length > 0 ? (
+        <ul>
+          {bad.map((one) => (
+            <li key={one.origin}>
+              <Link href={`/lot-notices/new/substrate-lot/${one.origin}?called=out` as Route}>
+                {t('lots.tell', { lot: nameOf(one) })}
+              </Link>
+            </li>
+          ))}
+        </ul>
+      ) : null}
+      <DataTable
+        caption={t(`origins.${of}.table`)}
+        rows={origins}
+        rowKey={({ origin }) => origin}
+        columns={[
+          {
+            key: 'origin',
+            header: t(`origins.${of}.column`),
+            cell: (one) =>
+              ofLots ? (
+                <Link href={`/substrate-lots/${one.origin}` as Route}>{nameOf(one)}</Link>
+              ) : (
+                one.origin
+              ),
+          },
+          ...(ofLots
+            ? []
+            : [
+                {
+                  key: 'lots',
+                  header: t('origins.lots'),
+                  numeric: true,
+                  cell: (one: JudgedOrigin) => number(one.lots),
+                },
+              ]),
+          numeric('batches', (one) => number(one.batches)),
+          numeric('sites', (one) => number(one.sites)),
+          numeric('observed', (one) => t('lots.of', { found: number(one.observed), of: number(one.units) })),
+          numeric('expected', (one) => number(one.expected, 1)),
+          numeric('ratio', (one) => (
+            <>
+              {number(one.ratio, 1)}{' '}
+              <span className="quiet">({formatInterval(one.low, one.high, locale)})</span>
+            </>
+          )),
+          {
+            key: 'verdict',
+            header: t('lots.columns.verdict'),
+            cell: ({ verdict }) =>
+              verdict === 'too-few-lots' ? t('origins.too-few-lots') : t(`lots.verdict.${verdict}`),
+          },
+        ]}
+      />
+      <p className="quiet">
+        {t(ofLots ? 'origins.lotsNote' : 'origins.makersNote')} {t('origins.control')}
+      </p>
+      {answer.leftOut === 0 ? null : <p className="quiet">{t('lots.leftOut', { count: answer.leftOut })}</p>}
+    </>
+  );
+
+  function numeric(
+    key: 'batches' | 'sites' | 'observed' | 'expected' | 'ratio',
+    cell: (one: JudgedOrigin) => ReactNode,
+  ) {
+    return { key, header: t(`lots.columns.${key}`), numeric: true, cell };
+  }
+}
