@@ -31,6 +31,9 @@ export default async function SettingsPage() {
         <Link href={'/settings/export' as Route}>{(await getTranslations('export.archive'))('link')}</Link>
       </p>
       <p>
+        <Link href={'/import' as Route}>{t('bringIn')}</Link>
+      </p>
+      <p>
         <Link href={'/settings/money' as Route}>{t('money')}</Link>
       </p>
       <DataTable

@@ -1,5 +1,8 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { SavedTableName } from '@/lib/export/saved/saved-tables';
+import type { RecordTableKind } from '@/lib/growing/record-table-layout';
 import { addressWith } from '../table/address-with';
 
 type Props = {
@@ -16,7 +19,16 @@ const others = {
   weighings: 'save.moreWeighings',
 } as const;
 
-/** Links that save the rows of a list: the same query string, as a file. */
+/** What the rows of a list are called where a table of them is brought in. */
+const broughtAs: Partial<Record<SavedTableName, RecordTableKind>> = {
+  batches: 'batches',
+  weighings: 'harvests',
+  'substrate-lots': 'substrate_lots',
+  'spawn-lots': 'spawn_lots',
+  sites: 'sites',
+};
+
+/** Links that save the rows of a list, the same query string as a file, and the way in for rows kept elsewhere. */
 export async function SaveRows({ tables: [own, ...rest], address }: Props) {
   const t = await getTranslations('export');
   const links = (table: SavedTableName) =>
@@ -55,6 +67,11 @@ export async function SaveRows({ tables: [own, ...rest], address }: Props) {
           </>
         ) : null}
       </details>
+      {broughtAs[own] === undefined ? null : (
+        <p>
+          <Link href={`/import?kind=${broughtAs[own]}` as Route}>{t('save.bringIn')}</Link>
+        </p>
+      )}
     </section>
   );
 }

@@ -34,7 +34,7 @@ export async function layoutFields({ layout, offers, sample }: IntakeView): Prom
         ? []
         : [
             {
-              kind: 'radio' as const,
+              kind: 'select' as const,
               name: `units.${index}`,
               label: t('understood.unit', { name }),
               options: units.map((unit) => ({ value: unit, label: t(`unit.${unit}`) })),

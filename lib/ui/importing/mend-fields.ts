@@ -8,29 +8,19 @@ import { problemSentences } from './problem-lines';
 export async function mendFields(
   file: IntakeView,
   row: NeedyRow,
-): Promise<{ fields: FieldSpec[]; values: FormState['values'] }> {
+): Promise<{ fields: FieldSpec[]; values: FormState['values']; wrong: readonly string[] }> {
   const t = await getTranslations('import');
   const sentence = await problemSentences(file);
   const held = file.layout.columns.flatMap(({ field }, index) => (field === null ? [] : [{ field, index }]));
-  const targetOf = (field: string) => file.offers.find(({ name }) => name === field)?.target;
-  const cells = held.map(({ field, index }): FieldSpec => {
-    const target = targetOf(field);
-    const wrong = row.problems.filter((problem) => problem.field === target).map(sentence);
-    return {
+  const cells = held.map(
+    ({ index }): FieldSpec => ({
       kind: 'text',
       name: `cells.${index}`,
       label: columnName(file.layout.headers, index, (letter) => t('understood.unnamed', { letter })),
-      optional: true,
-      ...(wrong.length === 0 ? {} : { hint: wrong.join(' ') }),
-    };
-  });
-  const targets = new Set(held.map(({ field }) => targetOf(field)));
-  const others = row.problems.filter(({ field, asks }) => !asks && !targets.has(field));
+    }),
+  );
   const asked = row.problems.filter(({ asks }) => asks);
   const fields: FieldSpec[] = [
-    ...others.map(
-      (problem): FieldSpec => ({ kind: 'prose', name: `other.${problem.code}`, text: sentence(problem) }),
-    ),
     ...cells,
     ...(asked.length === 0
       ? []
@@ -47,5 +37,5 @@ export async function mendFields(
         ]),
   ];
   const values = Object.fromEntries(held.map(({ index }) => [`cells.${index}`, row.cells[index] ?? '']));
-  return { fields, values };
+  return { fields, values, wrong: row.problems.filter(({ asks }) => !asks).map(sentence) };
 }

@@ -10,8 +10,8 @@ import { problemSentences } from './problem-lines';
 const valueWords: Readonly<Record<string, string>> = {
   containerKind: 'vocabulary.containerKind',
   trimState: 'vocabulary.trimState',
-  sign: 'vocabulary.findingSign',
-  stage: 'vocabulary.findingStage',
+  sign: 'vocabulary.contaminationSign',
+  stage: 'vocabulary.cropStage',
   action: 'vocabulary.findingAction',
   moistureSource: 'vocabulary.moistureSource',
   form: 'vocabulary.spawnForm',

@@ -21,7 +21,7 @@ export default async function MendRowPage({ params }: PageProps<'/import/[id]/ro
   });
   if (!found) return <NotThere />;
   const t = await getTranslations('import');
-  const { fields, values } = await mendFields(found.file, found.row);
+  const { fields, values, wrong } = await mendFields(found.file, found.row);
   return (
     <RecordForm
       action={mendAction.bind(null, id, line)}
@@ -33,6 +33,16 @@ export default async function MendRowPage({ params }: PageProps<'/import/[id]/ro
       after={<Link href={`/import/${id}#needs` as Route}>{t('mend.back')}</Link>}
     >
       <p>{t('mend.intro', { line, file: found.file.fileName })}</p>
+      {wrong.length === 0 ? null : (
+        <>
+          <h2>{t('needs.why')}</h2>
+          <ul>
+            {wrong.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </>
+      )}
     </RecordForm>
   );
 }
