@@ -31,12 +31,14 @@ import { batchEventRows } from './batch-event-rows';
 import { conditionRows } from './condition-rows';
 import { costRows } from './cost-rows';
 import { labelRows } from './label-rows';
+import { leavingRows } from './leaving-rows';
 import { lotRows } from './lot-rows';
 import { noticeRows } from './notice-rows';
 import { command } from './operation-rows';
 import { photoRows } from './photo-rows';
 import { programmeRows } from './programme-rows';
 import { reportRows } from './report-rows';
+import { reportSharingRows } from './report-sharing-rows';
 import { settingRows } from './setting-rows';
 import { sharingRows } from './sharing-rows';
 import { signalRows } from './signal-rows';
@@ -115,6 +117,7 @@ export const commandRows = [
   ...labelRows,
   ...siteMethodRows,
   ...sharingRows,
+  ...leavingRows,
   ...tokenRows,
   ...lotRows,
   ...settingRows,
@@ -228,4 +231,5 @@ export const commandRows = [
     },
   ),
   ...reportRows,
+  ...reportSharingRows,
 ];

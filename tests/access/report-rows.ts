@@ -11,11 +11,11 @@ import { arrange, revisionOf, type World } from './world';
 const year = { title: 'A year', from: '2026-01-01', to: '2026-07-20', indicators: ['harvest', 'methods'] };
 
 /** A draft of its own, so that a row changes nothing that another row stands on. */
-async function anotherDraft(world: World): Promise<string> {
+export async function anotherDraft(world: World): Promise<string> {
   return (await arrange(world.people.coordinator, buildReportInput, buildReport, year)).id;
 }
 
-async function anotherPublished(world: World): Promise<string> {
+export async function anotherPublished(world: World): Promise<string> {
   const id = await anotherDraft(world);
   return (await arrange(world.people.coordinator, publishReportInput, publishReport, { id })).id;
 }

@@ -44,6 +44,8 @@ export type DocumentStory = {
   readonly title: string;
   readonly words: string;
   readonly picture: { readonly alt: string; readonly widthPx: number; readonly heightPx: number } | undefined;
+  /** Says that a consent was withdrawn and what left the report because of it. */
+  readonly withdrawal?: string;
 };
 
 export type DocumentSection = {

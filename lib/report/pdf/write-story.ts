@@ -39,6 +39,8 @@ export function writeStory(
     );
     document.y = top + height + 8;
   }
+  if (story.withdrawal !== undefined)
+    writeText(paper, parent, story.withdrawal, { tag: 'P', sizePt: sheet.small, quiet: true, below: 4 });
   for (const paragraph of story.words.split(/\n{2,}/))
     writeText(paper, parent, paragraph, { tag: 'P', sizePt: sheet.body, below: 6 });
 }

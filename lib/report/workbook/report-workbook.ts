@@ -23,7 +23,10 @@ function sectionRows(section: DocumentSection, words: WorkbookWords): Rows {
       value === undefined ? textCell(text) : { value, type: Number },
     ]),
     ...(section.tables ?? []).flatMap((table) => [[], ...tableRows(table, words)]),
-    ...(section.stories ?? []).flatMap((story) => [[boldCell(story.title)], [textCell(story.words)]]),
+    ...(section.stories ?? []).flatMap(({ title, words: told, withdrawal }) => [
+      [boldCell(title)],
+      ...[withdrawal ?? '', told].filter((line) => line !== '').map((line) => [textCell(line)]),
+    ]),
     ...(section.notes ?? []).map((line) => [textCell(line)]),
   ];
 }

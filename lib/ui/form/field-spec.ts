@@ -1,7 +1,12 @@
 import type { SumSpec } from '../sums/sum-spec';
 
-/** One choice of a field; `hint` is a second, quieter line. */
-export type ChoiceOption = { readonly value: string; readonly label: string; readonly hint?: string };
+/** One choice of a field; `hint` is a second, quieter line, `picture` the address of what is chosen. */
+export type ChoiceOption = {
+  readonly value: string;
+  readonly label: string;
+  readonly hint?: string;
+  readonly picture?: string;
+};
 
 type Named = {
   /** Dotted name as posted, for instance `lines.0.fresh`. */

@@ -1,42 +1,21 @@
-import { getTranslations } from 'next-intl/server';
+import { getLocale, getTranslations } from 'next-intl/server';
 import type { ReactNode } from 'react';
-import type { DocumentSection, DocumentStory, ReportDocument } from '@/lib/report/document/report-document';
+import type { DocumentSection, ReportDocument } from '@/lib/report/document/report-document';
 import { DefinitionList } from '../page/definition-list';
 import { Heading } from '../page/heading';
 import { ReportTable } from './document-table';
+import { ReportStorySection } from './report-story-section';
+import { SaidWords } from './said-words';
 
 type Props = {
   readonly document: ReportDocument;
   /** The address of a story's picture. */
   readonly pictureAt: (storyId: string) => string;
+  /** The report's, where it is not the reader's own. */
+  readonly locale?: string;
   /** What stands between the title and the report: notices and buttons of whoever may do something. */
   readonly children?: ReactNode;
 };
-
-function Said({ words }: { words: string }) {
-  return (
-    <div className="report-words">
-      {words.split(/\n{2,}/).map((paragraph) => (
-        <p key={paragraph}>{paragraph}</p>
-      ))}
-    </div>
-  );
-}
-
-function Story({ story, src }: { story: DocumentStory; src: string }) {
-  const { picture } = story;
-  return (
-    <section className="report-story">
-      <h3>{story.title}</h3>
-      {picture === undefined ? null : (
-        <picture>
-          <img src={src} alt={picture.alt} width={picture.widthPx} height={picture.heightPx} loading="lazy" />
-        </picture>
-      )}
-      <Said words={story.words} />
-    </section>
-  );
-}
 
 function Section({
   section,
@@ -50,7 +29,7 @@ function Section({
   return (
     <section>
       <h2>{section.heading}</h2>
-      {section.words === undefined ? null : <Said words={section.words} />}
+      {section.words === undefined ? null : <SaidWords words={section.words} />}
       {section.paragraphs.map((paragraph) => (
         <p key={paragraph}>{paragraph}</p>
       ))}
@@ -61,7 +40,7 @@ function Section({
         <ReportTable key={table.key} table={table} how={how} />
       ))}
       {section.stories?.map((story) => (
-        <Story key={story.id} story={story} src={pictureAt(story.id)} />
+        <ReportStorySection key={story.id} story={story} src={pictureAt(story.id)} level={3} />
       ))}
       {section.notes?.map((note) => (
         <p key={note} className="quiet">
@@ -73,8 +52,8 @@ function Section({
 }
 
 /** A report as a page. */
-export async function DocumentView({ document, pictureAt, children }: Props) {
-  const t = await getTranslations('common.figure');
+export async function DocumentView({ document, pictureAt, locale, children }: Props) {
+  const t = await getTranslations({ locale: locale ?? (await getLocale()), namespace: 'common.figure' });
   return (
     <article className="report" lang={document.language}>
       <Heading text={document.title} />

@@ -29,7 +29,14 @@ export function ChoiceList({ type, field, name, options, chosen, invalid, row }:
               aria-invalid={invalid ? true : undefined}
               aria-describedby={option.hint === undefined ? undefined : `${id}-hint`}
             />
-            <label htmlFor={id}>{option.label}</label>
+            <label htmlFor={id}>
+              {option.picture === undefined ? null : (
+                <picture>
+                  <img src={option.picture} alt="" className="choice-picture" loading="lazy" />
+                </picture>
+              )}
+              {option.label}
+            </label>
             {option.hint === undefined ? null : (
               <span id={`${id}-hint`} className="choice-hint">
                 {option.hint}

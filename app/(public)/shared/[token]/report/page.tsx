@@ -1,0 +1,33 @@
+import type { Metadata, Route } from 'next';
+import { redirect } from 'next/navigation';
+import { getTranslations } from 'next-intl/server';
+import { formatInstant } from '@/lib/ui/format/instant-text';
+import { DocumentView } from '@/lib/ui/report/document-view';
+import { TakeAlong } from '@/lib/ui/report/take-along';
+import { takeOpening } from '../link-limit';
+import { loadShared } from '../load-shared';
+
+export const metadata: Metadata = { robots: { index: false, follow: false }, referrer: 'no-referrer' };
+
+/** A published report, to whoever holds a link to it. */
+export default async function SharedReportPage({ params }: PageProps<'/shared/[token]/report'>) {
+  const { token } = await params;
+  const busy = takeOpening(token) > 0;
+  const shared = busy ? undefined : await loadShared(token, 'page');
+  if (busy) return <p>{(await getTranslations('links'))('busy')}</p>;
+  // The address before this one says with the right status that the link opens nothing.
+  if (!shared) redirect(`/shared/${token}` as Route);
+  const { document, link, locale } = shared;
+  const t = await getTranslations({ locale, namespace: 'links' });
+  const until = formatInstant(new Date(link.expiresAt), link.timeZone, locale);
+  return (
+    <DocumentView
+      document={document}
+      locale={locale}
+      pictureAt={(story) => `/shared/${token}/pictures/${story}`}
+    >
+      <p className="quiet">{t('sharedNote', { date: until })}</p>
+      <TakeAlong base={`/shared/${token}`} locale={locale} />
+    </DocumentView>
+  );
+}
