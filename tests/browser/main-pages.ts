@@ -35,6 +35,7 @@ const coordinators = [
   '/questions/costs',
   '/questions/treatments',
   '/questions/losses',
+  '/questions/origins',
   '/programme/sales',
   '/programme/practices',
   '/settings/money',

@@ -32,6 +32,8 @@ const lastBatches = 10;
 /** What each site could do next. The order of the batches does not change the answer. */
 export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAnswer> {
   const { ground, filter, season, asOf } = data;
+  // Sums of the same numbers in another order differ in their last digits.
+  const judged = data.judged.toSorted((a, b) => (a.facts.id < b.facts.id ? -1 : 1));
   const cells = new Map(
     ground.sites.flatMap((site) => site.mixes.map((mix) => [mix, cellOf(site, mix)] as const)),
   );
@@ -64,17 +66,17 @@ export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAns
         );
   const levelled = levels(counted.length).season;
   const known = new Set(counted.map((batch) => batch.season));
-  const bySite = grouped(data.judged, ({ facts }) => facts.siteId);
+  const bySite = grouped(judged, ({ facts }) => facts.siteId);
   const ofMethod = new Map(
-    [...new Set(data.judged.map(({ methodKey }) => methodKey))].map((method) => [
+    [...new Set(judged.map(({ methodKey }) => methodKey))].map((method) => [
       method,
-      compareOne(data.judged, { ...filter, method, site: undefined }, asOf),
+      compareOne(judged, { ...filter, method, site: undefined }, asOf),
     ]),
   );
   const none = compareOne([], { ...filter, method: undefined, site: undefined }, asOf);
   const sites = ground.sites.map((site): NextPart => {
     const own = bySite.get(site.siteId) ?? [];
-    const usualUnits = usualOf(own) ?? usualOf(data.judged) ?? 1;
+    const usualUnits = usualOf(own) ?? usualOf(judged) ?? 1;
     return {
       siteId: site.siteId,
       container: filter.container,

@@ -6,6 +6,7 @@ import { newId } from '@/lib/base/new-id';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
+import { addressValues } from '@/lib/ui/form/address-values';
 import { dateValues } from '@/lib/ui/form/date-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
@@ -13,7 +14,7 @@ import { trialFields } from '@/lib/ui/trials/trial-fields';
 import { UsualRunsNote } from '@/lib/ui/trials/usual-runs-note';
 import { planTrialAction } from '../actions';
 
-export default async function NewTrialPage() {
+export default async function NewTrialPage({ searchParams }: PageProps<'/trials/new'>) {
   const actor = await requireActor('coordinator');
   const now = new Date();
   const { choices, sites, usual } = await readAs(actor, async (context) => ({
@@ -38,6 +39,7 @@ export default async function NewTrialPage() {
         lateAfterDays: '14',
         ...(usual === undefined ? {} : { speciesId: usual.speciesId }),
         ...dateValues('startsOn', today),
+        ...addressValues(fields, await searchParams),
       }}
       submitLabel={t('submitNew')}
       words={await loadFormWords()}

@@ -1,0 +1,45 @@
+import { expect, test } from 'vitest';
+import { type CostedDryBatch, methodCost } from '@/lib/analysis/next-question/method-cost';
+
+const batch = (siteId: string, rest: Partial<CostedDryBatch> = {}): CostedDryBatch => ({
+  siteId,
+  method: 'bath',
+  dryGrams: 5000,
+  labourMinutes: 30,
+  fuelMinor: null,
+  waterMinor: null,
+  waterLitres: null,
+  fullMinor: null,
+  ...rest,
+});
+
+test('what a site wrote down is reckoned for 10 kg of dry material, by part', () => {
+  const cost = methodCost(
+    [batch('mill'), batch('mill', { dryGrams: 15_000, labourMinutes: 50, fuelMinor: 300 })],
+    'bath',
+    'mill',
+    'USD',
+  );
+  expect(cost).toMatchObject({
+    of: 'site',
+    labourMinutes: { amount: 40, batches: 2 },
+    fuelMinor: { amount: 200, batches: 1 },
+    waterMinor: null,
+    fullMinor: null,
+  });
+});
+
+test('amounts of other sites are shown only where three of them or more lie behind them', () => {
+  const two = [batch('elder'), batch('tarn')];
+  expect(methodCost(two, 'bath', 'mill', 'USD')).toMatchObject({ of: 'nobody', labourMinutes: null });
+  const three = [...two, batch('gorse', { labourMinutes: 90 })];
+  expect(methodCost(three, 'bath', 'mill', 'USD')).toMatchObject({
+    of: 'network',
+    labourMinutes: { amount: 100, batches: 3 },
+  });
+});
+
+test('a batch that wrote nothing down neither counts nor makes a site one of three', () => {
+  const silent = batch('gorse', { labourMinutes: null });
+  expect(methodCost([batch('elder'), batch('tarn'), silent], 'bath', 'mill', 'USD').of).toBe('nobody');
+});
