@@ -30,6 +30,7 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
   const { site, places, methods } = found;
   const t = await getTranslations('sites');
   const watch = await getTranslations('watch.records');
+  const next = await getTranslations('insight.next');
   const sharing = await getTranslations('sharing');
   const words = await getTranslations('vocabulary');
   const common = await getTranslations('common');
@@ -62,6 +63,9 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
       />
       <p>
         <Link href={`/batches?site=${site.id}` as Route}>{t('seeBatches')}</Link>
+      </p>
+      <p>
+        <Link href={`/questions/next?site=${site.id}` as Route}>{next('link')}</Link>
       </p>
       <p>
         <Link href={`/questions/records?site=${site.id}#site-${site.id}` as Route}>{watch('siteLink')}</Link>
