@@ -24,6 +24,7 @@ import { recordPresent } from './write/record-present';
 import { recordProgramme } from './write/record-programme';
 import { recordSite } from './write/record-story';
 import { recordTrials } from './write/record-trials';
+import { sendNotices } from './write/send-notices';
 
 export type SignIn = {
   readonly role: string;
@@ -102,6 +103,7 @@ export async function seedLarkmoor(today: string): Promise<SignIn[]> {
   await publishYear(coordinator, today);
   const tarn = siteIds.get(truths.shortBath.site);
   if (tarn !== undefined) await answerSignals(coordinator, tarn, today);
+  await sendNotices(coordinator, members);
   await recordTrials(coordinator, today);
   const [firstMember] = storyMembers;
   const signIn = (role: string, { name, email }: { name: string; email: string }) => ({

@@ -1,4 +1,5 @@
 import { getTrace } from '@/lib/records/trace/get-trace.query';
+import { getWhereabouts } from '@/lib/records/trace/get-whereabouts.query';
 import { query } from './operation-rows';
 
 /** Lots are known to every member; what a trace shows of batches and harvests is what the asker may see of them. */
@@ -8,5 +9,11 @@ export const traceRows = [
     'yy---',
     (c, w) => getTrace(c, 'spawn-lot', w.stock.oysterSpawn),
     (trace, w) => JSON.stringify(trace ?? null).includes(w.batch),
+  ),
+  query(
+    'records/trace/get-whereabouts.query',
+    'yy---',
+    (c, w) => getWhereabouts(c, 'spawn-lot', w.stock.oysterSpawn),
+    (went) => went.all.batches > 0,
   ),
 ];

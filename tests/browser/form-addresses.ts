@@ -4,6 +4,7 @@ import { expect, type Page } from '@playwright/test';
 import { submit } from './fill';
 import { below, type FormPage, inStory, linkOn, openBatch, uuid } from './find-address';
 import { leavingForms } from './leaving-forms';
+import { noticeForms } from './notice-forms';
 import { ives, type OpenAs, odell, wren } from './people';
 import { programmeForms } from './programme-forms';
 
@@ -219,6 +220,7 @@ export const formPages: readonly FormPage[] = [
   { route: '/labels/sheets/new', as: wren },
   { route: '/labels/sheets/[id]/correct', as: wren, find: labelSheet },
   ...programmeForms,
+  ...noticeForms,
   ...leavingForms,
   { route: '/trials/new', as: wren },
   { route: '/trials/[id]/correct', as: wren, find: inTrial(new RegExp(`^/trials/${uuid}/correct$`)) },

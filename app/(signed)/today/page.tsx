@@ -4,28 +4,39 @@ import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { todayInZone } from '@/lib/growing/calendar-date';
+import { listUnreadNotices } from '@/lib/records/lot-notice/list-unread-notices.query';
 import { listDue } from '@/lib/records/today/list-due.query';
 import { formatDateWithWeekday } from '@/lib/ui/format/date-text';
+import { UnreadNotices } from '@/lib/ui/notices/unread-notices';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Notice } from '@/lib/ui/page/notice';
 import { DueList } from '@/lib/ui/today/due-list';
 import { SiteChips } from '@/lib/ui/today/site-chips';
+import { markNoticeReadAction } from '../lot-notices/actions';
 
 export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
-  const { site } = await searchParams;
+  const { site, saved } = await searchParams;
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
-  const due = await readAs(actor, (context) => listDue(context, now));
+  const { due, notices } = await readAs(actor, async (context) => ({
+    due: await listDue(context, now),
+    notices: await listUnreadNotices(context),
+  }));
   const chosen = typeof site === 'string' && due.some(({ siteId }) => siteId === site) ? site : undefined;
   const lines = chosen === undefined ? due : due.filter(({ siteId }) => siteId === chosen);
   const t = await getTranslations('today');
   const watch = await getTranslations('watch.records');
+  const next = await getTranslations('insight.next');
+  const told = await getTranslations('notices');
   const locale = await getLocale();
   return (
     <>
       <Heading text={t('heading')} />
       <p className="quiet">{formatDateWithWeekday(todayInZone(actor.networkTimeZone, now), locale)}</p>
+      {saved === 'notice' ? <Notice>{told('readSaved')}</Notice> : null}
+      <UnreadNotices notices={notices} language={actor.language} markRead={markNoticeReadAction} />
       <p className="chips">
         <ButtonLink href={'/quick/harvest' as Route} plain>
           {t('weigh')}
@@ -57,6 +68,9 @@ export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
       </p>
       <p>
         <Link href={'/questions/records' as Route}>{watch('ownLink')}</Link>
+      </p>
+      <p>
+        <Link href={'/questions/next' as Route}>{next('todayLink')}</Link>
       </p>
     </>
   );

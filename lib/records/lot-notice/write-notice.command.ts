@@ -4,16 +4,18 @@ import type { WriteContext } from '@/lib/access/context';
 import { newId } from '@/lib/base/new-id';
 import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import type { writeNoticeInput } from './lot-notice.input';
+import type { LotRef } from './lot-of';
 
 /** Tells sites about a lot: what happened and what to do. Only the coordinator writes notices. */
 export async function writeNotice(
   { db, actor, origin }: WriteContext,
   input: z.output<typeof writeNoticeInput>,
-): Promise<Result<{ id: string }>> {
+): Promise<Result<{ id: string } & LotRef>> {
   if (actor.role !== 'coordinator') return notFound;
   const { lotKind, lotId, whatHappened, whatToDo } = input;
   const id = input.id ?? newId();
-  if (await db.lotNotice.findFirst({ where: { id, createdById: actor.personId } })) return ok({ id });
+  const written = ok({ id, lotKind, lotId });
+  if (await db.lotNotice.findFirst({ where: { id, createdById: actor.personId } })) return written;
   const standing = { where: { id: lotId, voidedAt: null } };
   const lot =
     lotKind === 'spawn-lot' ? await db.spawnLot.count(standing) : await db.substrateLot.count(standing);
@@ -32,5 +34,5 @@ export async function writeNotice(
   await db.lotNoticeSite.createMany({
     data: siteIds.map((siteId) => ({ ...made, id: newId(), noticeId: id, siteId })),
   });
-  return ok({ id });
+  return written;
 }

@@ -17,7 +17,8 @@ export async function TracedBatchTable({ trace, words }: Props) {
   const through = ({ id }: TracedBatch) => {
     const ways = links
       .filter(({ to }) => to.id === id)
-      .map(({ from, amount }) => {
+      .flatMap(({ from, amount }) => {
+        if (from.kind === 'weighing') return [];
         const source = trace.names.get(from.id);
         const values = { name: source === undefined ? '–' : name(source) };
         return from.kind === 'batch'

@@ -10,6 +10,8 @@ export function Whereabouts({ went, ofBatch = false, words }: Props) {
   const { all, sites } = went;
   if (all.batches === 0) return <p className="answer-sentence">{t('went.none')}</p>;
   const counts = { batches: all.batches, sites: sites.length };
+  // The batch itself is one of them.
+  const later = { later: all.batches - 1 };
   const rows = sites.length === 1 ? sites : [...sites, { ...all, siteId: 'all', siteName: t('went.all') }];
   const count = (key: 'batches' | 'open' | 'live' | 'contaminated' | 'lost', of: keyof typeof all) => ({
     key,
@@ -21,7 +23,7 @@ export function Whereabouts({ went, ofBatch = false, words }: Props) {
     <>
       <p className="answer-sentence">
         {[
-          ofBatch ? t('went.answerBatch', counts) : t('went.answer', counts),
+          ofBatch ? t('went.answerBatch', later) : t('went.answer', counts),
           all.open === 0 ? t('went.allClosed') : t('went.open', { open: all.open, live: all.live }),
           all.freshGrams === 0
             ? t('went.nothingPicked')

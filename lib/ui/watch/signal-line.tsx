@@ -19,6 +19,7 @@ type Props = {
 /** One signal: since when, what and why, and what can be said to it, or what was said. */
 export async function SignalLine({ signal, answer, words, timeZone, seen }: Props) {
   const t = await getTranslations('watch.watch');
+  const told = await getTranslations('notices');
   const { locale } = words;
   const sentence = signalSentence(signal, words);
   const answerPath = `/questions/watch/answer?signal=${encodeURIComponent(signal.key)}` as Route;
@@ -28,6 +29,14 @@ export async function SignalLine({ signal, answer, words, timeZone, seen }: Prop
       <Link href={signalPath(signal)} aria-label={`${t('open')}: ${sentence}`}>
         {t('open')}
       </Link>
+      {signal.kind === 'lot' ? (
+        <Link
+          href={`/lot-notices/new/spawn-lot/${signal.lotId}?called=out` as Route}
+          aria-label={told('new.linkOf', { lot: words.codes.get(signal.lotId) ?? '–' })}
+        >
+          {told('new.link')}
+        </Link>
+      ) : null}
     </>
   );
   if (answer === undefined)

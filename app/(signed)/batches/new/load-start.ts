@@ -6,9 +6,12 @@ import type { ContainerKind } from '@/lib/growing/vocabulary';
 import { getRepeat, type RepeatView } from '@/lib/records/batch/get-repeat.query';
 import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
 import { listStartFacts } from '@/lib/records/batch/list-start-facts.query';
+import { listStandingNotices } from '@/lib/records/lot-notice/list-standing-notices.query';
+import type { NoticeView } from '@/lib/records/lot-notice/notice-view';
 import { type StartOptions, startOptions } from '@/lib/ui/batches/start-options';
 import { withLeft } from '@/lib/ui/batches/with-left';
 import { withOwnChoices } from '@/lib/ui/batches/with-own-choices';
+import { withNotices } from '@/lib/ui/notices/with-notices';
 import type { SumFacts } from '@/lib/ui/sums/sum-input';
 
 export type Start = {
@@ -18,6 +21,8 @@ export type Start = {
   readonly last: RepeatView | undefined;
   /** The one site of somebody who has one, or the repeated batch's; '' where it is to be chosen. */
   readonly siteId: string;
+  /** Notices about lots that can be chosen. */
+  readonly notices: readonly NoticeView[];
   readonly timeZone: string;
   readonly options: (actor: Actor) => Promise<StartOptions>;
   readonly sumFacts: (container: ContainerKind, language: Language) => SumFacts;
@@ -35,19 +40,22 @@ export async function loadStart(
   if (asked !== undefined && asked !== 'last' && repeat === undefined) return undefined;
   const choices = await listStartChoices(context, repeat?.treatment?.runId ?? null);
   const facts = await listStartFacts(context, choices);
+  const offered = new Set([...choices.spawnLots, ...choices.substrateLots].map(({ id }) => id));
+  const notices = (await listStandingNotices(context)).filter(({ lotId }) => offered.has(lotId));
   const [first, second] = choices.sites;
   const only = second === undefined ? first : undefined;
   const siteId = repeat?.batch.siteId ?? only?.id ?? '';
   return {
     repeat,
     last: repeat === undefined ? await getRepeat(context, 'last', now) : undefined,
+    notices,
     siteId,
     timeZone:
       (choices.sites.find(({ id }) => id === siteId) ?? first)?.timeZone ?? context.actor.networkTimeZone,
     options: async ({ language, massUnit }) => {
-      const offered = await startOptions(choices, language);
-      const own = repeat === undefined ? offered : withOwnChoices(offered, repeat.batch, language);
-      return withLeft(own, facts.spawnLeft, siteId, massUnit);
+      const usual = await startOptions(choices, language);
+      const own = repeat === undefined ? usual : withOwnChoices(usual, repeat.batch, language);
+      return withNotices(await withLeft(own, facts.spawnLeft, siteId, massUnit), notices);
     },
     sumFacts: (containerKind, language) => ({
       ...facts,

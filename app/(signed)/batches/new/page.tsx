@@ -17,6 +17,7 @@ import { addressValues } from '@/lib/ui/form/address-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { ChoosingNotices } from '@/lib/ui/notices/choosing-notices';
 import { FirstStep } from '@/lib/ui/page/first-step';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { loadSums } from '@/lib/ui/sums/load-sums';
@@ -80,6 +81,7 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
       words={await loadFormWords()}
       after={<Link href={'/sums' as Route}>{s('link')}</Link>}
     >
+      <ChoosingNotices notices={start.notices} language={actor.language} />
       <TrialBanner drawn={drawn} runs={trialRuns} />
       {repeat === undefined ? (
         <>

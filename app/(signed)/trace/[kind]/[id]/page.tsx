@@ -1,5 +1,5 @@
 import { requireActor } from '@/lib/access/current';
-import { readAs } from '@/lib/access/scoped-db';
+import { readSnapshot } from '@/lib/access/scoped-db';
 import { getTrace } from '@/lib/records/trace/get-trace.query';
 import { tracedKinds } from '@/lib/records/trace/trace-link';
 import { formatInstant } from '@/lib/ui/format/instant-text';
@@ -19,7 +19,7 @@ export default async function TracePage({ params }: PageProps<'/trace/[kind]/[id
   const trace =
     kind === undefined || !/^[0-9a-f-]{36}$/i.test(id)
       ? undefined
-      : await readAs(actor, (context) => getTrace(context, kind, id));
+      : await readSnapshot(actor, (context) => getTrace(context, kind, id));
   if (!trace) return <NotThere />;
   const words = await traceWords(actor);
   const { t, locale } = words;
