@@ -1,3 +1,5 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { readAs } from '@/lib/access/scoped-db';
 import { askLots, readLotCodes } from '@/lib/analysis/lot-question/lots-question';
 import { LotsAnswerView } from '@/lib/ui/insight/lots-answer-view';
@@ -8,7 +10,15 @@ export default async function LotsQuestionPage({ searchParams }: PageProps<'/que
   const { now: _now, ...loaded } = await loadQuestion(searchParams, askLots);
   const codes = await readAs(loaded.actor, readLotCodes);
   return (
-    <QuestionFrame question="lots" {...loaded}>
+    <QuestionFrame
+      question="lots"
+      {...loaded}
+      below={({ t }) => (
+        <p className="no-print">
+          <Link href={'/questions/origins' as Route}>{t('lots.toOrigins')}</Link>
+        </p>
+      )}
+    >
       {(answer, words) => <LotsAnswerView answer={answer} codes={codes} words={words} />}
     </QuestionFrame>
   );

@@ -1,0 +1,33 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { readAs } from '@/lib/access/scoped-db';
+import { originQuestions } from '@/lib/analysis/lot-question/answer-origins';
+import { askOrigins, readMaterialCodes } from '@/lib/analysis/lot-question/origins-question';
+import { OriginsAnswerView } from '@/lib/ui/insight/origins-answer-view';
+import { QuestionFrame } from '@/lib/ui/insight/question-frame';
+import { loadQuestion } from '../load-question';
+
+export default async function OriginsQuestionPage({ searchParams }: PageProps<'/questions/origins'>) {
+  const { now: _now, ...loaded } = await loadQuestion(searchParams, askOrigins);
+  const codes = await readAs(loaded.actor, readMaterialCodes);
+  return (
+    <QuestionFrame
+      question="origins"
+      {...loaded}
+      below={({ t }) => (
+        <p className="no-print">
+          <Link href={'/questions/lots' as Route}>{t('origins.toLots')}</Link>
+        </p>
+      )}
+    >
+      {(answers, words) =>
+        originQuestions.map((of) => (
+          <section key={of}>
+            <h2>{words.t(`origins.${of}.heading`)}</h2>
+            <OriginsAnswerView of={of} answer={answers[of]} codes={codes} words={words} />
+          </section>
+        ))
+      }
+    </QuestionFrame>
+  );
+}
