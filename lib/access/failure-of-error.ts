@@ -6,6 +6,8 @@ const ruleCodes: Readonly<Record<string, string>> = {
   PB002: 'rule-before-inoculation',
   PB003: 'rule-too-many-units',
   PB004: 'rule-weighing-sums',
+  PB006: 'last-coordinator',
+  PB007: 'site-left',
 };
 
 /**

@@ -14,6 +14,8 @@ export default async function AccountPage() {
   const actor = await currentActor();
   const t = await getTranslations('access.account');
   const watch = await getTranslations('watch.digest');
+  const leaving = await getTranslations('leaving');
+  const api = await getTranslations('api.tokens');
   const { name, language, region, massUnit, temperatureUnit, volumeUnit } = person;
   return (
     <>
@@ -28,11 +30,19 @@ export default async function AccountPage() {
       <p>
         <Link href="/account/password">{t('changePassword')}</Link>
       </p>
+      {actor === undefined || actor.role === 'funder' ? null : (
+        <p>
+          <Link href={'/account/tokens' as Route}>{api('heading')}</Link>
+        </p>
+      )}
       {actor?.role === 'coordinator' ? (
         <p>
           <Link href={'/account/digest' as Route}>{watch('link')}</Link>
         </p>
       ) : null}
+      <p>
+        <Link href={'/account/leave' as Route}>{leaving('person.link')}</Link>
+      </p>
       <p>
         <Link href="/networks">{t('otherNetwork')}</Link>
       </p>

@@ -27,9 +27,12 @@ export default async function PeoplePage() {
           {
             key: 'name',
             header: t('columns.name'),
-            cell: (person) => (
-              <Link href={`/people/${person.membershipId}`}>{person.name || t('erased')}</Link>
-            ),
+            cell: (person) =>
+              person.name === '' ? (
+                t('erased')
+              ) : (
+                <Link href={`/people/${person.membershipId}`}>{person.name}</Link>
+              ),
           },
           { key: 'email', header: t('columns.email'), cell: (person) => person.email },
           { key: 'role', header: t('columns.role'), cell: (person) => words(person.role) },

@@ -7,6 +7,8 @@ export type HistoryView = {
   readonly id: string;
   readonly at: string;
   readonly who: string | null;
+  /** Whoever it was has left the network, and their name with them. */
+  readonly byFormerMember: boolean;
   readonly tableName: string;
   readonly action: 'created' | 'changed';
   readonly oldValues: Values;
@@ -32,6 +34,7 @@ export async function listHistory({ db }: ReadContext, recordId: string): Promis
     id: row.id,
     at: row.at.toISOString(),
     who: row.personId === null ? null : (names.get(row.personId) ?? null),
+    byFormerMember: row.personId !== null && (names.get(row.personId) ?? null) === null,
     tableName: row.tableName,
     action: row.action,
     oldValues: (row.oldValues ?? {}) as Values,

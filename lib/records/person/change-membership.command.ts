@@ -13,7 +13,7 @@ export async function changeMembership(
   const { db, actor, now, origin } = context;
   if (actor.role !== 'coordinator') return notFound;
   const membership = await db.membership.findFirst({
-    where: { id: input.id, networkId: actor.networkId, voidedAt: null },
+    where: { id: input.id, networkId: actor.networkId, voidedAt: null, erasedAt: null },
     include: { sites: true },
   });
   if (!membership) return notFound;

@@ -14,7 +14,7 @@ export type PersonView = {
   readonly disabled: boolean;
 };
 
-/** Everybody in the network, by name, for the coordinator; nobody for others. */
+/** Everybody in the network, by name and last those whose name is erased, for the coordinator; nobody for others. */
 export async function listPeople({ db, actor }: ReadContext): Promise<PersonView[]> {
   if (actor.role !== 'coordinator') return [];
   const rows = await db.membership.findMany({
@@ -36,5 +36,5 @@ export async function listPeople({ db, actor }: ReadContext): Promise<PersonView
       ended: row.endedAt !== null,
       disabled: row.person.disabledAt !== null,
     }))
-    .sort((a, b) => a.name.localeCompare(b.name));
+    .sort((a, b) => Number(a.name === '') - Number(b.name === '') || a.name.localeCompare(b.name));
 }

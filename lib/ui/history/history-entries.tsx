@@ -30,7 +30,7 @@ export async function historyEntries(
   };
   return lines.map((line) => {
     const names = Object.keys(line.newValues).filter(isToldInHistory);
-    const who = line.who ?? t('someone');
+    const who = line.who ?? t(line.byFormerMember ? 'formerMember' : 'someone');
     const shown = (values: HistoryView['newValues'], name: string) =>
       historyValue(line.tableName, name, values[name], reader);
     return {

@@ -16,6 +16,7 @@ import history from './en/history.json';
 import importing from './en/import.json';
 import insight from './en/insight.json';
 import labels from './en/labels.json';
+import leaving from './en/leaving.json';
 import links from './en/links.json';
 import lots from './en/lots.json';
 import notices from './en/notices.json';
@@ -59,6 +60,7 @@ export const en = {
   import: importing,
   insight,
   labels,
+  leaving,
   links,
   lots,
   notices,

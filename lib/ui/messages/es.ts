@@ -17,6 +17,7 @@ import history from './es/history.json';
 import importing from './es/import.json';
 import insight from './es/insight.json';
 import labels from './es/labels.json';
+import leaving from './es/leaving.json';
 import links from './es/links.json';
 import lots from './es/lots.json';
 import notices from './es/notices.json';
@@ -60,6 +61,7 @@ export const es: Messages = {
   import: importing,
   insight,
   labels,
+  leaving,
   links,
   lots,
   notices,

@@ -4,7 +4,7 @@ import type { FieldSpec } from '../form/field-spec';
 import { sentenceCase } from '../format/sentence-case';
 
 /** What a site shares with each of the two who are outside it, each choice with what a reader then sees. */
-export async function sharingFields(): Promise<FieldSpec[]> {
+export async function sharingFields(site: string): Promise<FieldSpec[]> {
   const t = await getTranslations('sharing');
   return [
     { kind: 'hidden', name: 'id' },
@@ -17,7 +17,7 @@ export async function sharingFields(): Promise<FieldSpec[]> {
       options: sharingLevels.map((level) => ({
         value: level,
         label: t(`members.${level}`),
-        hint: t(`members.${level}Hint`),
+        hint: t(`members.${level}Hint`, { site }),
       })),
     },
     {

@@ -17,7 +17,7 @@ export async function SharingRead({ sharing }: { readonly sharing: SharingView }
         items={[
           {
             label: t('columns.withMembers'),
-            value: `${t(`members.${withMembers}`)}. ${t(`members.${withMembers}Hint`)}`,
+            value: `${t(`members.${withMembers}`)}. ${t(`members.${withMembers}Hint`, { site: site.name })}`,
           },
           {
             label: t('columns.withFunder'),

@@ -1,3 +1,4 @@
+import type { Route } from 'next';
 import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
@@ -21,11 +22,13 @@ export default async function PersonPage({ params }: PageProps<'/people/[members
     };
   });
   if (!person) return <NotThere />;
+  if (person.name === '') return <NotThere />;
   const t = await getTranslations('people');
+  const leaving = await getTranslations('leaving');
   return (
     <RecordForm
       action={changeMembershipAction}
-      heading={person.name || t('erased')}
+      heading={person.name}
       fields={await membershipFields(sites)}
       values={{
         id: person.membershipId,
@@ -36,7 +39,14 @@ export default async function PersonPage({ params }: PageProps<'/people/[members
       }}
       submitLabel={t('submitChange')}
       words={await loadFormWords()}
-      after={<Link href={`/history/${person.membershipId}`}>{t('history')}</Link>}
+      after={
+        <>
+          <Link href={`/history/${person.membershipId}`}>{t('history')}</Link>
+          {person.personId === actor.personId ? null : (
+            <Link href={`/people/${person.membershipId}/leave` as Route}>{leaving('asked.link')}</Link>
+          )}
+        </>
+      }
     >
       <p>{person.email}</p>
     </RecordForm>

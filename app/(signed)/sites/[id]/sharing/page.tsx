@@ -26,7 +26,7 @@ export default async function SharingPage({ params, searchParams }: PageProps<'/
     <RecordForm
       action={agreeSharingAction}
       heading={t('heading', { site: site.name })}
-      fields={await sharingFields()}
+      fields={await sharingFields(site.name)}
       values={{ id: site.id, revision: String(revision), withMembers, withFunder }}
       submitLabel={t('submit')}
       words={await loadFormWords()}
