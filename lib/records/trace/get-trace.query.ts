@@ -1,9 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import type { ScopedDb } from '@/lib/access/scoped-db';
-import { linksBack } from './links-back';
-import { linksOn } from './links-on';
 import { nameEnds, nameOutOfSight } from './name-ends';
+import { readLinks } from './read-links';
 import { readTracedBatches } from './read-traced-batches';
 import { readTracedHarvests } from './read-traced-harvests';
 import type { TracedKind, TraceEnd } from './trace-link';
@@ -15,15 +13,16 @@ import { type Walked, walkLinks } from './walk-links';
  * batches, their second lives through any number of sites, and the crates they were picked into.
  */
 export async function getTrace(
-  { db }: ReadContext,
+  context: ReadContext,
   kind: TracedKind,
   id: string,
 ): Promise<Trace | undefined> {
+  const { db } = context;
   const origin: TraceEnd = { kind, id };
   const start = (await nameEnds(db, [origin])).get(id);
   if (start === undefined) return undefined;
-  const back = await walkLinks(origin, 'from', (of, ids) => linksBack(db, of, ids));
-  const on = await walkLinks(origin, 'to', (of, ids) => linksOn(db, of, ids));
+  const back = await walkLinks(origin, 'from', (of, ids) => readLinks(context, 'back', of, ids));
+  const on = await walkLinks(origin, 'to', (of, ids) => readLinks(context, 'on', of, ids));
   const all = [...back.links, ...back.takenOut, ...on.links, ...on.takenOut];
   const names = await nameEnds(
     db,
@@ -37,14 +36,14 @@ export async function getTrace(
   return {
     start,
     names: names.set(id, start),
-    back: await sideOf(db, back, 'from', origin),
-    on: await sideOf(db, on, 'to', origin),
+    back: await sideOf(context, back, 'from', origin),
+    on: await sideOf(context, on, 'to', origin),
   };
 }
 
 /** What was reached in one direction; a start that is a batch counts among the batches on its way on. */
 async function sideOf(
-  db: ScopedDb,
+  context: ReadContext,
   walked: Walked,
   toward: 'from' | 'to',
   start: TraceEnd,
@@ -57,7 +56,8 @@ async function sideOf(
   const batches = ids('batch');
   return {
     ...walked,
-    batches: await readTracedBatches(db, batches),
-    harvests: toward === 'from' ? [] : await readTracedHarvests(db, ids('weighing'), new Set(batches)),
+    batches: await readTracedBatches(context, batches),
+    harvests:
+      toward === 'from' ? [] : await readTracedHarvests(context.db, ids('weighing'), new Set(batches)),
   };
 }

@@ -1,17 +1,20 @@
 import 'server-only';
-import type { ScopedDb } from '@/lib/access/scoped-db';
+import type { ReadContext } from '@/lib/access/context';
 import { unitLedger } from '../batch/unit-ledger';
 import { asCalendarDate } from '../fields/stored-date';
 import { inParts } from './in-parts';
-import { sourceLinks } from './link-rows';
+import { readLinks } from './read-links';
 import type { TracedBatch } from './trace-view';
 
 const live = { voidedAt: null };
 
 /** What became of batches, of those the actor may see, the earliest first. */
-export async function readTracedBatches(db: ScopedDb, ids: readonly string[]): Promise<TracedBatch[]> {
+export async function readTracedBatches(
+  context: ReadContext,
+  ids: readonly string[],
+): Promise<TracedBatch[]> {
   const rows = await inParts(ids, (part) =>
-    db.batch.findMany({
+    context.db.batch.findMany({
       where: { id: { in: part } },
       include: {
         site: { select: { name: true } },
@@ -20,14 +23,12 @@ export async function readTracedBatches(db: ScopedDb, ids: readonly string[]): P
           include: { followUps: { where: live, orderBy: [{ doneOn: 'asc' }, { id: 'asc' }] } },
         },
         losses: { where: live },
-        secondLives: { where: live },
       },
     }),
   );
   const moves = new Map<string, number>();
-  const lives = rows.flatMap(({ secondLives }) => secondLives);
-  for (const { from, amount, voided } of await sourceLinks(db, lives))
-    if (voided === null) moves.set(from.id, (moves.get(from.id) ?? 0) + (amount ?? 0));
+  for (const { from, to, amount, voided } of await readLinks(context, 'on', 'batch', ids))
+    if (voided === null && to.kind === 'batch') moves.set(from.id, (moves.get(from.id) ?? 0) + (amount ?? 0));
   const batches: TracedBatch[] = [];
   for (const row of rows) {
     const moved = moves.get(row.id) ?? 0;
