@@ -3,6 +3,8 @@ import type { WriteContext } from '@/lib/access/context';
 import { newId } from '@/lib/base/new-id';
 import { asDate } from '@/lib/records/fields/stored-date';
 import { buildContent, type ReportScope } from './content/build-content';
+import { carryOver } from './content/carry-over';
+import { readEarlierReports } from './earlier-reports';
 import type { ReportWords } from './report-words';
 
 export type ReportToStore = ReportScope & {
@@ -16,7 +18,8 @@ export type ReportToStore = ReportScope & {
 export async function storeReport(context: WriteContext, report: ReportToStore): Promise<string> {
   const { db, actor, origin, now } = context;
   const { title, words, follows, period, baseline, indicators } = report;
-  const content = await buildContent(context, report, now);
+  const earlier = await readEarlierReports(context, report);
+  const { content, ground } = carryOver(await buildContent(context, report, now), earlier);
   const id = newId();
   await db.report.create({
     data: {
@@ -39,5 +42,6 @@ export async function storeReport(context: WriteContext, report: ReportToStore):
       createdById: actor.personId,
     },
   });
+  await db.reportGround.create({ data: { networkId: actor.networkId, id, ground } });
   return id;
 }

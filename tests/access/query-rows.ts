@@ -30,7 +30,9 @@ import { listWeighings } from '@/lib/records/weighing/list-weighings.query';
 import { weighingFilterInput } from '@/lib/records/weighing/weighing-filter.input';
 import { getReport } from '@/lib/report/get-report.query';
 import { listReports } from '@/lib/report/list-reports.query';
+import { openRows } from './open-rows';
 import { query } from './operation-rows';
+import { reportQueryRows } from './report-rows';
 import { now } from './world';
 
 const some = (answer: unknown) => answer !== undefined;
@@ -183,5 +185,7 @@ export const queryRows = [
     (c) => listReports(c),
     (a, w) => JSON.stringify(a).includes(w.published),
   ),
+  ...openRows,
+  ...reportQueryRows,
   query('report/get-report.query', 'y----', (c, w) => getReport(c, w.draft), some),
 ];

@@ -1,11 +1,13 @@
 import { buildReport } from '@/lib/report/build-report.command';
 import { buildReportInput, publishReportInput } from '@/lib/report/build-report.input';
+import { discardDraft } from '@/lib/report/discard-draft.command';
+import { previewChanges } from '@/lib/report/preview-changes.query';
 import { publishReport } from '@/lib/report/publish-report.command';
 import { reviseReport } from '@/lib/report/revise-report.command';
 import { reviseReportInput } from '@/lib/report/revise-report.input';
 import { writeWords } from '@/lib/report/write-words.command';
 import { writeWordsInput } from '@/lib/report/write-words.input';
-import { command } from './operation-rows';
+import { command, query } from './operation-rows';
 import { arrange, revisionOf, type World } from './world';
 
 const year = { title: 'A year', from: '2026-01-01', to: '2026-07-20', indicators: ['harvest', 'methods'] };
@@ -26,6 +28,9 @@ export const reportRows = [
   command('report/publish-report.command', 'y----', publishReportInput, publishReport, async (w) => ({
     id: await anotherDraft(w),
   })),
+  command('report/discard-draft.command', 'y----', publishReportInput, discardDraft, async (w) => ({
+    id: await anotherDraft(w),
+  })),
   command('report/revise-report.command', 'y----', reviseReportInput, reviseReport, async (w) => ({
     id: await anotherPublished(w),
   })),
@@ -34,4 +39,14 @@ export const reportRows = [
     const words = { opening: 'A year with more straw than ever.' };
     return { id, revision: await revisionOf(w, 'report', id), title: 'A year', words };
   }),
+];
+
+/** What only a coordinator may ask of a report. */
+export const reportQueryRows = [
+  query(
+    'report/preview-changes.query',
+    'y----',
+    (c, w) => previewChanges(c, w.published, new Date()),
+    (answer) => answer !== undefined,
+  ),
 ];

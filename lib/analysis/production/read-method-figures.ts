@@ -21,9 +21,13 @@ export type MethodFigures = {
   /** Units by site behind the contamination figure, and grams (or area, or log-days) behind the yield. */
   readonly unitsBySite: readonly SiteAmount[];
   readonly yieldBySite: readonly SiteAmount[];
+  /** What those figures count: contaminated units, and fresh grams. */
+  readonly contaminatedBySite: readonly SiteAmount[];
+  readonly freshBySite: readonly SiteAmount[];
 };
 
-const special: Record<string, { en: string; es: string }> = {
+/** Names of groups that are no method of the network. */
+export const groupsWithoutMethod: Readonly<Record<string, { readonly en: string; readonly es: string }>> = {
   [mixed]: { en: 'Mixed methods', es: 'Métodos mezclados' },
   [secondLife]: { en: 'Second life of spent substrate', es: 'Segunda vida del sustrato agotado' },
   [notRecorded]: { en: 'Method not recorded', es: 'Método no registrado' },
@@ -52,7 +56,8 @@ export async function readMethodFigures(
     const own = judged.filter((batch) => batch.facts.containerKind === container && !batch.facts.voided);
     for (const methodKey of [...new Set(own.map((batch) => batch.methodKey))].sort()) {
       const batches = own.filter((batch) => batch.methodKey === methodKey);
-      const names = choices.methods.find((method) => method.id === methodKey) ?? special[methodKey];
+      const names =
+        choices.methods.find((method) => method.id === methodKey) ?? groupsWithoutMethod[methodKey];
       const ask = {
         batches,
         clusterBy: 'site' as const,
@@ -71,6 +76,12 @@ export async function readMethodFigures(
           batch.contamination.kind === 'counted' ? batch.contamination.units : 0,
         ),
         yieldBySite: bySite(batches, (batch) => (batch.yield.kind === 'counted' ? batch.yield.over : 0)),
+        contaminatedBySite: bySite(batches, (batch) =>
+          batch.contamination.kind === 'counted' ? batch.contamination.byWindowEnd : 0,
+        ),
+        freshBySite: bySite(batches, (batch) =>
+          batch.yield.kind === 'counted' ? batch.yield.freshGrams : 0,
+        ),
       });
     }
   }

@@ -19,7 +19,8 @@ export type Production = {
   })[];
   /** Batches started in the period whose dry mass is not known. */
   readonly batchesWithoutDryMass: number;
-  readonly batchesStarted: number;
+  /** Batches started, by site: counts, not grams. */
+  readonly started: readonly SiteAmount[];
   /** Sites with a batch started or a harvest weighed in the period. */
   readonly sitesActive: readonly string[];
   /** People who started a batch or weighed a harvest in it and agreed to be counted; each once. */
@@ -48,9 +49,11 @@ export async function readProduction({ db, actor }: ReadContext, { from, to }: P
     where b.network_id = ${network}::uuid and b.voided_at is null and not b.second_life and b.dry_grams is not null
       and b.inoculated_on between ${from}::date and ${to}::date
     group by b.site_id, coalesce(m.kind::text, 'mixed') order by b.site_id, 2`;
-  const [counts] = await db.$queryRaw<{ started: number; without: number }[]>`
-    select count(*)::int as started, (count(*) filter (where dry_grams is null))::int as without from batch
-    where network_id = ${network}::uuid and voided_at is null and inoculated_on between ${from}::date and ${to}::date`;
+  const started = await db.$queryRaw<(SiteAmount & { without: number })[]>`
+    select site_id::text as "siteId", count(*)::float8 as grams,
+      (count(*) filter (where dry_grams is null))::int as without from batch
+    where network_id = ${network}::uuid and voided_at is null and inoculated_on between ${from}::date and ${to}::date
+    group by site_id order by site_id`;
   const active = await db.$queryRaw<{ siteId: string }[]>`
     select distinct site_id::text as "siteId" from (
       select site_id from batch where network_id = ${network}::uuid and voided_at is null
@@ -68,8 +71,8 @@ export async function readProduction({ db, actor }: ReadContext, { from, to }: P
     harvested,
     destinations: [...said, ...unsaidOf(harvested, said)],
     residues,
-    batchesWithoutDryMass: counts?.without ?? 0,
-    batchesStarted: counts?.started ?? 0,
+    batchesWithoutDryMass: started.reduce((sum, { without }) => sum + without, 0),
+    started,
     sitesActive: active.map(({ siteId }) => siteId),
     peopleActive: people?.people ?? 0,
   };

@@ -1,43 +1,25 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { type MethodFigures, readMethodFigures } from '@/lib/analysis/production/read-method-figures';
+import { readCosts } from '@/lib/analysis/costs/read-costs';
+import { groupsWithoutMethod, readMethodFigures } from '@/lib/analysis/production/read-method-figures';
 import { readPracticesTakenUp } from '@/lib/analysis/production/read-practices-taken-up';
-import { type Period, readProduction, type SiteAmount } from '@/lib/analysis/production/read-production';
+import type { Period } from '@/lib/analysis/production/read-production';
 import { readSpeciesHarvest } from '@/lib/analysis/production/read-species-harvest';
-import { amountsOf, cellsOf } from './cells-of';
-import { changeRow } from './change-rows';
-import type { FunderReportContent, ReportTable } from './funder-report';
-import { practiceRows } from './practice-rows';
-import { mayBeShown, type ProtectionRule, protectCells } from './protect-cells';
-import { proteinRows } from './protein-rows';
+import { readAnswers } from '@/lib/analysis/programme/read-answers';
+import { readPractices } from '@/lib/analysis/programme/read-practices';
+import { readTrainings } from '@/lib/analysis/programme/read-trainings';
+import { changeRows } from './change-rows';
+import { costPart } from './cost-part';
+import type { FunderReportContent } from './funder-report';
+import { glancePart } from './glance-part';
+import type { GroundTables, ReportGround } from './ground';
+import { methodPart } from './method-part';
+import { type PeriodParts, readPeriodParts } from './period-parts';
+import { practicePart } from './practice-part';
+import type { ProtectionRule } from './protect-cells';
+import { proteinPart } from './protein-part';
 import type { ReportIndicator } from './report-indicators.input';
-
-function methodRow(row: MethodFigures, rule: ProtectionRule): FunderReportContent['methods'][number] {
-  const { container, methodEn, methodEs } = row;
-  const shown = (figure: MethodFigures['yield'], amounts: readonly SiteAmount[]) =>
-    mayBeShown(amountsOf(amounts), rule) ? figure : ({ kind: 'protected' } as const);
-  return {
-    container,
-    methodEn,
-    methodEs,
-    contamination: shown(row.contamination, row.unitsBySite),
-    yield: shown(row.yield, row.yieldBySite),
-  };
-}
-
-type Totals = Pick<FunderReportContent, 'harvest' | 'residues'>;
-
-/** Harvest and residues of one period, protected. */
-async function totalsOf(
-  production: Awaited<ReturnType<typeof readProduction>>,
-  rule: ProtectionRule,
-): Promise<Totals> {
-  const table = (cells: ReturnType<typeof cellsOf>): ReportTable => protectCells(cells, rule);
-  return {
-    harvest: table(cellsOf(production.destinations, (row) => row.destination)),
-    residues: table(cellsOf(production.residues, (row) => row.material)),
-  };
-}
+import { trainingsTold } from './training-part';
 
 /** Which part of the records a report is about. */
 export type ReportScope = {
@@ -48,47 +30,113 @@ export type ReportScope = {
   readonly indicators: readonly ReportIndicator[];
 };
 
+export type BuiltReport = { readonly content: FunderReportContent; readonly ground: ReportGround };
+
+type Chosen = Pick<FunderReportContent, 'protein' | 'practices' | 'adopted' | 'methods'> &
+  Partial<Pick<FunderReportContent, 'trainings' | 'costs'>>;
+
+/** Indicators beyond the totals, each only where it is chosen. */
+async function readChosen(
+  context: ReadContext,
+  { period, indicators }: ReportScope,
+  totals: PeriodParts,
+  rule: ProtectionRule,
+  now: Date,
+): Promise<{ content: Chosen; ground: ReportGround }> {
+  const chosen = new Set(indicators);
+  const protein = chosen.has('protein')
+    ? proteinPart(await readSpeciesHarvest(context, period), totals.harvest, rule)
+    : undefined;
+  const practices = chosen.has('practices')
+    ? practicePart(await readPracticesTakenUp(context, period), await readPractices(context, period), rule)
+    : undefined;
+  const trainings = chosen.has('trainings')
+    ? trainingsTold(await readTrainings(context, period), await readAnswers(context, period), rule)
+    : undefined;
+  const costs = chosen.has('costs')
+    ? costPart(await readCosts(context, period, now), groupsWithoutMethod, rule)
+    : undefined;
+  const methods = chosen.has('methods')
+    ? methodPart(await readMethodFigures(context, period, now), rule)
+    : undefined;
+  const ground: [ReportIndicator, GroundTables | undefined][] = [
+    ['protein', protein?.ground],
+    ['practices', practices?.ground],
+    ['costs', costs?.ground],
+    ['methods', methods?.ground],
+  ];
+  return {
+    content: {
+      protein: protein?.content.protein ?? [],
+      practices: practices?.content.practices ?? [],
+      adopted: practices?.content.adopted ?? [],
+      methods: methods?.content.methods ?? [],
+      ...(trainings === undefined ? {} : { trainings }),
+      ...(costs === undefined ? {} : costs.content),
+    },
+    ground: Object.fromEntries(ground.filter(([, tables]) => tables !== undefined)),
+  };
+}
+
+const tablesOf = ({ harvest, residues, sales }: PeriodParts): GroundTables => ({
+  harvest: harvest.known,
+  residues: residues.known,
+  ...sales.ground,
+});
+
 /** Works out a report over a period. Cells that would tell about a single site are protected here, before it is stored. */
 export async function buildContent(
   context: ReadContext,
-  { programme, period, baseline, indicators }: ReportScope,
+  scope: ReportScope,
   now: Date,
-): Promise<FunderReportContent> {
+): Promise<BuiltReport> {
   const { db, actor } = context;
+  const { programme, period, baseline, indicators } = scope;
   const network = await db.network.findFirstOrThrow({ where: { id: actor.networkId } });
   const rule = { minSites: network.cellMinSites, topTwoPercent: network.cellTopTwoPercent };
-  const chosen = new Set(indicators);
-  const production = await readProduction(context, period);
-  const totals = await totalsOf(production, rule);
-  const before = baseline && (await totalsOf(await readProduction(context, baseline), rule));
-  const methods = chosen.has('methods') ? await readMethodFigures(context, period, now) : [];
+  const totals = await readPeriodParts(context, period, rule);
+  const before = baseline && (await readPeriodParts(context, baseline, rule));
+  const chosen = await readChosen(context, scope, totals, rule, now);
+  const { production, harvest, residues, sales } = totals;
+  const glance = glancePart(production, rule);
+  const told = { harvest: harvest.table, residues: residues.table, sales: sales.content.sales };
   return {
-    form: 2,
-    networkName: network.name,
-    ...(programme === null ? {} : { programme }),
-    ...period,
-    builtAt: now.toISOString(),
-    indicators: [...indicators],
-    ...(baseline === undefined ? {} : { baseline }),
-    sitesActive: production.sitesActive.length,
-    peopleActive: production.peopleActive,
-    batchesStarted: production.batchesStarted,
-    batchesWithoutDryMass: production.batchesWithoutDryMass,
-    rule,
-    ...totals,
-    assumedResidues: [
-      ...new Set(production.residues.filter((row) => row.assumed).map((row) => row.material)),
-    ].sort(),
-    protein: chosen.has('protein')
-      ? proteinRows(await readSpeciesHarvest(context, period), totals.harvest, rule)
-      : [],
-    practices: chosen.has('practices') ? practiceRows(await readPracticesTakenUp(context, period), rule) : [],
-    changes: before
-      ? [
-          changeRow('harvest', before.harvest.total, totals.harvest.total),
-          changeRow('residues', before.residues.total, totals.residues.total),
-        ]
-      : [],
-    methods: methods.map((row) => methodRow(row, rule)),
+    content: {
+      form: 2,
+      networkName: network.name,
+      ...(programme === null ? {} : { programme }),
+      ...period,
+      builtAt: now.toISOString(),
+      indicators: [...indicators],
+      ...(baseline === undefined ? {} : { baseline }),
+      ...glance.content,
+      batchesWithoutDryMass: production.batchesWithoutDryMass,
+      rule,
+      ...told,
+      sales: indicators.includes('sales') ? told.sales : [],
+      assumedResidues: [
+        ...new Set(production.residues.filter((row) => row.assumed).map((row) => row.material)),
+      ].sort(),
+      ...chosen.content,
+      changes: before
+        ? changeRows(
+            {
+              harvest: before.harvest.table,
+              residues: before.residues.table,
+              sales: before.sales.content.sales,
+            },
+            told,
+          ).filter(({ key }) => key === 'harvest' || indicators.some((indicator) => indicator === key))
+        : [],
+      carried: {},
+    },
+    ground: {
+      glance: glance.ground,
+      harvest: { harvest: harvest.known },
+      residues: { residues: residues.known },
+      sales: sales.ground,
+      ...(before ? { baseline: tablesOf(before) } : {}),
+      ...chosen.ground,
+    },
   };
 }

@@ -3,6 +3,10 @@ export type DocumentCell = {
   readonly text: string;
   /** Unrounded, in the column's unit. */
   readonly value?: number;
+  /** The interval of `value`, in its unit. */
+  readonly interval?: { readonly low: number; readonly high: number };
+  /** Unit of `value` as written, where the rows of a column differ in it. */
+  readonly unit?: string;
   /** A quieter second line, for instance how much lies behind a figure. */
   readonly below?: string;
   /** How the figure was worked out, line by line. */
@@ -69,6 +73,8 @@ export type ReportDocument = {
   readonly title: string;
   readonly lead: string;
   readonly language: 'en' | 'es';
+  /** What stands in the place of a figure that would tell about few sites. */
+  readonly protectedWord: string;
   /** "Version 2, published on 3 Dec 2026" or that it is a draft. */
   readonly standing: string;
   /** Small lines of the end: as of when, where from. */

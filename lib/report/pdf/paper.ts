@@ -37,14 +37,26 @@ const instead: Readonly<Record<string, string>> = {
 
 const pictograph = /\p{Extended_Pictographic}/u;
 
+/** There is one typeface, so what it can write of a letter is asked once. */
+const known = new Map<string, string>();
+
+function written(letter: string, { typeface }: Paper): string {
+  if (letter === '\n' || typeface.canWrite(letter)) return letter;
+  return instead[letter] ?? (pictograph.test(letter) ? '' : '?');
+}
+
 /** What the typeface can write of a text: signs are replaced, pictographs left out, strange letters a question mark. */
-export function writable(text: string, { typeface }: Paper): string {
-  return [...text]
-    .map((letter) => {
-      if (letter === '\n' || typeface.canWrite(letter)) return letter;
-      return instead[letter] ?? (pictograph.test(letter) ? '' : '?');
-    })
-    .join('');
+export function writable(text: string, paper: Paper): string {
+  let said = '';
+  for (const letter of text) {
+    let sign = known.get(letter);
+    if (sign === undefined) {
+      sign = written(letter, paper);
+      known.set(letter, sign);
+    }
+    said += sign;
+  }
+  return said;
 }
 
 export function openPaper(document: PDFKit.PDFDocument, typeface: Typeface): Paper {

@@ -1,7 +1,7 @@
 import 'server-only';
 import writeXlsx, { type SheetData } from 'write-excel-file/node';
 import type { DocumentSection, ReportDocument } from '../document/report-document';
-import { boldCell, type SheetCell, textCell } from './sheet-cells';
+import { boldCell, numberCell, type SheetCell, textCell } from './sheet-cells';
 import { tableRows, type WorkbookWords } from './table-rows';
 
 export type { WorkbookWords };
@@ -20,7 +20,7 @@ function sectionRows(section: DocumentSection, words: WorkbookWords): Rows {
     ...said.map((line) => [textCell(line)]),
     ...(section.facts ?? []).map(({ label, text, value }) => [
       textCell(label),
-      value === undefined ? textCell(text) : { value, type: Number },
+      numberCell(value) ?? textCell(text),
     ]),
     ...(section.tables ?? []).flatMap((table) => [[], ...tableRows(table, words)]),
     ...(section.stories ?? []).flatMap(({ title, words: told, withdrawal }) => [

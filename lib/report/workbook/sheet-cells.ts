@@ -1,5 +1,3 @@
-import type { DocumentCell } from '../document/report-document';
-
 export type SheetCell = {
   readonly value: string | number;
   readonly type: StringConstructor | NumberConstructor;
@@ -25,5 +23,5 @@ export const textCell = (value: string): SheetCell => ({
 });
 
 /** A figure unrounded; nothing where there is none. */
-export const numberCell = (cell: DocumentCell | undefined): SheetCell | null =>
-  cell?.value === undefined ? null : { value: cell.value, type: Number, alignVertical: 'top' };
+export const numberCell = (value: number | undefined): SheetCell | null =>
+  value === undefined ? null : { value, type: Number, alignVertical: 'top' };

@@ -7,6 +7,7 @@ export async function workbookWords(locale: string): Promise<WorkbookWords> {
   return {
     asNumber: (header, unit) =>
       unit === undefined ? t('workbook.asNumber', { header }) : t('workbook.asNumberIn', { header, unit }),
+    limit: (header, end) => t(end === 'low' ? 'workbook.low' : 'workbook.high', { header }),
     how: t('print.how'),
   };
 }

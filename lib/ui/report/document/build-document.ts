@@ -1,9 +1,11 @@
 import type { FunderReportContent } from '@/lib/report/content/funder-report';
+import type { GroundPart } from '@/lib/report/content/ground';
 import type { WordPlace } from '@/lib/report/content/report-indicators.input';
 import type { DocumentSection, DocumentStory, ReportDocument } from '@/lib/report/document/report-document';
+import type { ReportStory } from '@/lib/report/story/list-stories';
 import { formatInstant } from '../../format/instant-text';
-import { formatNumber } from '../../format/number-text';
 import { changeTable } from './change-table';
+import { glanceSection } from './glance-section';
 import { indicatorSections } from './indicator-sections';
 import type { ReportTongue } from './report-tongue';
 import { wordingTable } from './wording-table';
@@ -16,7 +18,7 @@ export type ReportToTell = {
   readonly publishedAt: string | undefined;
   readonly content: FunderReportContent;
   readonly words: Partial<Record<WordPlace, string>>;
-  readonly stories: readonly DocumentStory[];
+  readonly stories: readonly ReportStory[];
 };
 
 const wordsIn = (words: ReportToTell['words'], place: WordPlace) => {
@@ -24,36 +26,31 @@ const wordsIn = (words: ReportToTell['words'], place: WordPlace) => {
   return said === undefined ? {} : { words: said };
 };
 
-function glance({ content, words }: ReportToTell, { t, locale }: ReportTongue): DocumentSection {
-  const facts = ['sitesActive', 'peopleActive', 'batchesStarted'] as const;
+const carriedNote = ({ content }: ReportToTell, part: GroundPart, { t }: ReportTongue): string[] => {
+  const version = content.carried[part];
+  return version === undefined ? [] : [t('carried', { version, sites: content.rule.minSites })];
+};
+
+function glance(report: ReportToTell, tongue: ReportTongue): DocumentSection {
+  const section = glanceSection(report, tongue);
   return {
-    key: 'glance',
-    heading: t('glanceHeading'),
-    ...wordsIn(words, 'opening'),
-    paragraphs: [],
-    facts: facts.map((key) => ({
-      key,
-      label: t(key),
-      text: formatNumber(content[key], locale),
-      value: content[key],
-    })),
-    notes: [t('peopleNote')],
+    ...section,
+    ...wordsIn(report.words, 'opening'),
+    notes: [...(section.notes ?? []), ...carriedNote(report, 'glance', tongue)],
   };
 }
 
-function indicators({ content, words }: ReportToTell, tongue: ReportTongue): DocumentSection[] {
-  return content.indicators.flatMap((indicator) => {
-    const section = indicatorSections[indicator]?.(content, tongue);
-    return section
-      ? [
-          {
-            key: indicator,
-            heading: tongue.t(`indicators.${indicator}`),
-            ...wordsIn(words, indicator),
-            ...section,
-          },
-        ]
-      : [];
+function indicators(report: ReportToTell, tongue: ReportTongue): DocumentSection[] {
+  const { content, words } = report;
+  return content.indicators.map((indicator) => {
+    const section = indicatorSections[indicator](content, tongue);
+    return {
+      key: indicator,
+      heading: tongue.t(`indicators.${indicator}`),
+      ...wordsIn(words, indicator),
+      ...section,
+      notes: [...(section.notes ?? []), ...carriedNote(report, indicator, tongue)],
+    };
   });
 }
 
@@ -72,7 +69,20 @@ function changes({ content }: ReportToTell, tongue: ReportTongue): DocumentSecti
   ];
 }
 
-function tales({ stories, words }: ReportToTell, { t }: ReportTongue): DocumentSection[] {
+/** A story as it may still be told. */
+function toldStory(
+  { id, title, words, picture, withdrawn }: ReportStory,
+  { t, date }: ReportTongue,
+): DocumentStory {
+  if (withdrawn === undefined) return { id, title, words, picture };
+  const on = { date: date(withdrawn.on) };
+  return withdrawn.part === 'story'
+    ? { id, title: t('stories.goneTitle'), words: '', picture, withdrawal: t('stories.gone', on) }
+    : { id, title, words, picture, withdrawal: t('stories.pictureGone', on) };
+}
+
+function tales({ stories, words }: ReportToTell, tongue: ReportTongue): DocumentSection[] {
+  const { t } = tongue;
   if (stories.length === 0 && words.closing === undefined) return [];
   return [
     {
@@ -80,7 +90,7 @@ function tales({ stories, words }: ReportToTell, { t }: ReportTongue): DocumentS
       heading: t('stories.heading'),
       ...wordsIn(words, 'closing'),
       paragraphs: stories.length === 0 ? [] : [t('stories.note')],
-      stories,
+      stories: stories.map((story) => toldStory(story, tongue)),
     },
   ];
 }
@@ -104,8 +114,14 @@ export function buildDocument(report: ReportToTell, tongue: ReportTongue): Repor
   const instant = (at: string) => formatInstant(new Date(at), timeZone, locale);
   return {
     title: report.title,
-    lead: t('scope', { network: content.networkName, from: date(content.from), to: date(content.to) }),
+    lead: t(content.programme === undefined ? 'scope' : 'scopeOfProgramme', {
+      ...(content.programme === undefined ? {} : { programme: content.programme }),
+      network: content.networkName,
+      from: date(content.from),
+      to: date(content.to),
+    }),
     language: tongue.language,
+    protectedWord: t('protected'),
     standing:
       publishedAt === undefined
         ? t('standing.draft', { version })

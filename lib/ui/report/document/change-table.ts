@@ -1,8 +1,9 @@
 import { ucumCodes } from '@/lib/growing/ucum-codes';
-import type { FunderReportContent } from '@/lib/report/content/funder-report';
+import type { FunderReportContent, ReportCell } from '@/lib/report/content/funder-report';
 import type { DocumentCell, DocumentTable } from '@/lib/report/document/report-document';
 import { formatPercent } from '../../format/percent-text';
 import { amountCell } from './amount-cell';
+import { moneyCell } from './money-cell';
 import type { ReportTongue } from './report-tongue';
 
 type Row = FunderReportContent['changes'][number];
@@ -14,24 +15,27 @@ function changeCell({ change }: Row, { t, locale }: ReportTongue): DocumentCell 
   return { text: `${sign}${formatPercent(change.percent, locale)}`, value: change.percent };
 }
 
+const totalCell = ({ currency }: Row, cell: ReportCell, tongue: ReportTongue) =>
+  currency === undefined ? amountCell(cell, tongue) : moneyCell(cell, currency, tongue);
+
 /** The period beside the baseline period, with the change in percent of the baseline. */
 export function changeTable(rows: readonly Row[], tongue: ReportTongue): DocumentTable {
-  const { t, words, massUcum } = tongue;
+  const { t, words } = tongue;
   return {
     key: 'changes',
     caption: t('changes.caption'),
     columns: [
       { key: 'what', header: t('columns.what'), numeric: false },
-      { key: 'before', header: t('columns.before'), numeric: true, unit: massUcum },
-      { key: 'now', header: t('columns.now'), numeric: true, unit: massUcum },
+      { key: 'before', header: t('columns.before'), numeric: true },
+      { key: 'now', header: t('columns.now'), numeric: true },
       { key: 'change', header: t('columns.change'), numeric: true, unit: ucumCodes.percent },
     ],
     rows: rows.map((row) => ({
-      key: row.key,
+      key: `${row.key} ${row.currency ?? ''}`.trim(),
       cells: [
         { text: words(`report.changes.of.${row.key}`) },
-        amountCell(row.before, tongue),
-        amountCell(row.now, tongue),
+        totalCell(row, row.before, tongue),
+        totalCell(row, row.now, tongue),
         changeCell(row, tongue),
       ],
     })),

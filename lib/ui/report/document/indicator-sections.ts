@@ -1,21 +1,27 @@
 import type { FunderReportContent } from '@/lib/report/content/funder-report';
 import type { ReportIndicator } from '@/lib/report/content/report-indicators.input';
 import type { DocumentSection } from '@/lib/report/document/report-document';
+import { adoptedTable } from './adopted-table';
 import { amountTable } from './amount-table';
+import { costSection } from './cost-section';
 import { methodTable } from './method-table';
+import { methodWords } from './method-words';
 import { practiceTable } from './practice-table';
 import { proteinTable } from './protein-table';
 import type { ReportTongue } from './report-tongue';
+import { salesSection } from './sales-section';
+import { trainingSection } from './training-section';
 
 type Section = Omit<DocumentSection, 'key' | 'heading' | 'words'>;
-type SectionOf = (content: FunderReportContent, tongue: ReportTongue) => Section;
+/** How an indicator is told. */
+export type IndicatorSection = (content: FunderReportContent, tongue: ReportTongue) => Section;
 
 const periodOf = ({ from, to }: FunderReportContent, { date }: ReportTongue) => ({
   from: date(from),
   to: date(to),
 });
 
-const harvest: SectionOf = (content, tongue) => ({
+const harvest: IndicatorSection = (content, tongue) => ({
   paragraphs: [tongue.t('harvestNote', periodOf(content, tongue))],
   tables: [
     amountTable(
@@ -26,7 +32,7 @@ const harvest: SectionOf = (content, tongue) => ({
   ],
 });
 
-const residues: SectionOf = (content, tongue) => ({
+const residues: IndicatorSection = (content, tongue) => ({
   paragraphs: [
     tongue.t('residuesNote', { ...periodOf(content, tongue), without: content.batchesWithoutDryMass }),
   ],
@@ -44,29 +50,41 @@ const residues: SectionOf = (content, tongue) => ({
   ],
 });
 
-const protein: SectionOf = ({ protein: rows }, tongue) => ({
+const protein: IndicatorSection = ({ protein: rows }, tongue) => ({
   paragraphs: [tongue.t('protein.note')],
   tables: [proteinTable(rows, tongue)],
   notes: [tongue.t('protein.basis'), tongue.t('protein.rule')],
 });
 
-const practices: SectionOf = ({ practices: rows }, tongue) => ({
-  paragraphs: [tongue.t('practices.note')],
-  ...(rows.length === 0
-    ? { notes: [tongue.t('practices.none')] }
-    : { tables: [practiceTable(rows, tongue)] }),
-});
+const practices: IndicatorSection = ({ practices: rows, adopted }, tongue) => {
+  const { t } = tongue;
+  const tables = [
+    ...(adopted.length === 0 ? [] : [adoptedTable(adopted, tongue)]),
+    ...(rows.length === 0 ? [] : [practiceTable(rows, tongue)]),
+  ];
+  return {
+    paragraphs: [t('practices.note')],
+    ...(tables.length === 0 ? { notes: [t('practices.none')] } : { tables }),
+  };
+};
 
-const methods: SectionOf = (content, tongue) => ({
-  paragraphs: [tongue.t('methodsNote', periodOf(content, tongue)), tongue.t('howIntervals')],
+const methods: IndicatorSection = (content, tongue) => ({
+  paragraphs: [
+    ...methodWords(content.methods, tongue),
+    tongue.t('methodsNote', periodOf(content, tongue)),
+    tongue.t('howIntervals'),
+  ],
   tables: [methodTable(content.methods, tongue)],
 });
 
-/** How each indicator is told; one that is not in this table has no section. */
-export const indicatorSections: Partial<Record<ReportIndicator, SectionOf>> = {
+/** How each indicator is told. */
+export const indicatorSections: Record<ReportIndicator, IndicatorSection> = {
   harvest,
   protein,
   residues,
   practices,
+  trainings: trainingSection,
+  sales: salesSection,
+  costs: costSection,
   methods,
 };

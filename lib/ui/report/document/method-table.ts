@@ -18,6 +18,14 @@ function historyLines({ history, marks, size }: FigureView, { t }: ReportTongue)
   ];
 }
 
+/** The figure as numbers, where there is one. */
+function plottedValue({ plotted, unit }: FigureView): Pick<DocumentCell, 'value' | 'interval' | 'unit'> {
+  if (plotted === undefined) return {};
+  const { estimate, low, high } = plotted;
+  const interval = low === undefined || high === undefined ? {} : { interval: { low, high } };
+  return { value: estimate, unit, ...interval };
+}
+
 function figureCell(figure: Row['yield'], tongue: ReportTongue): DocumentCell {
   if (figure.kind === 'protected') return { text: tongue.t('protected') };
   // Stored as the analysis made it; the report's schema has checked the kind.
@@ -27,7 +35,7 @@ function figureCell(figure: Row['yield'], tongue: ReportTongue): DocumentCell {
   const marked = seen.marks.length === 0 ? '' : '*';
   return {
     text: `${seen.estimate}${unit}${interval}${marked}`,
-    ...(seen.plotted === undefined ? {} : { value: seen.plotted.estimate }),
+    ...plottedValue(seen),
     below: [seen.reason, ...seen.size.slice(0, 2)].filter((text) => text !== '').join(', '),
     history: historyLines(seen, tongue),
   };

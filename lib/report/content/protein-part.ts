@@ -1,9 +1,12 @@
 import type { SpeciesHarvest } from '@/lib/analysis/production/read-species-harvest';
 import { proteinOfHarvest } from '@/lib/growing/protein-of-harvest';
+import type { AmountPart } from './amount-part';
 import { cellsOf } from './cells-of';
-import type { FunderReportContent, ReportTable } from './funder-report';
+import type { FunderReportContent } from './funder-report';
+import { knownSums } from './ground';
 import { protectBeside } from './protect-beside';
 import type { ProtectedCell, ProtectionRule } from './protect-cells';
+import type { ReportPart } from './report-part';
 
 type Row = FunderReportContent['protein'][number];
 
@@ -16,20 +19,18 @@ function rangeOf(cell: ProtectedCell, speciesCode: string): Row['range'] {
 }
 
 /** Protein by species; only of amounts that may be shown, since a range tells its amount. */
-export function proteinRows(
+export function proteinPart(
   rows: readonly SpeciesHarvest[],
-  harvest: ReportTable,
+  harvest: AmountPart,
   rule: ProtectionRule,
-): Row[] {
-  const cells = protectBeside(
-    harvest,
-    cellsOf(rows, (row) => row.speciesCode),
-    rule,
-  );
-  return cells.flatMap((fresh) => {
+): ReportPart<{ protein: Row[] }> {
+  const cells = cellsOf(rows, (row) => row.speciesCode);
+  const table = protectBeside(harvest.table, harvest.cells, cells, rule);
+  const protein = table.cells.flatMap((fresh) => {
     const named = rows.find((row) => row.speciesCode === fresh.key);
     if (!named) return [];
     const { speciesEn, speciesEs } = named;
     return [{ speciesEn, speciesEs, fresh, range: rangeOf(fresh, fresh.key) }];
   });
+  return { content: { protein }, ground: { species: knownSums(table, cells) } };
 }

@@ -1,0 +1,53 @@
+import type { BuiltReport } from './build-content';
+import type { FunderReportContent } from './funder-report';
+import { type GroundPart, type GroundTables, groundParts } from './ground';
+import type { ProtectionRule } from './protect-cells';
+import { tellsFew } from './tells-few';
+
+function tablesTell(before: GroundTables, now: GroundTables, rule: ProtectionRule): boolean {
+  const names = new Set([...Object.keys(before), ...Object.keys(now)]);
+  return [...names].some((name) => tellsFew(before[name] ?? [], now[name] ?? [], rule, true));
+}
+
+/** People are counted, not summed by site: a change of a few of them is theirs. */
+function trainingsTell(
+  before: FunderReportContent['trainings'],
+  now: FunderReportContent['trainings'],
+  { minSites }: ProtectionRule,
+): boolean {
+  if (!before || !now) return false;
+  return (['attendances', 'people', 'unnamedHeads'] as const).some((key) => {
+    const [then, today] = [before[key], now[key]];
+    const apart = then.kind === 'shown' && today.kind === 'shown' ? Math.abs(then.people - today.people) : 0;
+    return apart > 0 && apart < minSites;
+  });
+}
+
+/** Harvest by destination and by species are two tables of one total: each is held against the other of the earlier report. */
+function harvestTells(earlier: BuiltReport, built: BuiltReport): boolean {
+  const { rule } = built.content;
+  const sums = ({ ground }: BuiltReport) => ({
+    destinations: ground.harvest?.harvest ?? [],
+    species: ground.protein?.species ?? [],
+  });
+  const [before, now] = [sums(earlier), sums(built)];
+  return (
+    tellsFew(before.destinations, now.species, rule, false) ||
+    tellsFew(before.species, now.destinations, rule, false)
+  );
+}
+
+/** Parts of a report whose difference from an earlier one would tell what few sites changed. */
+export function partsThatTell(earlier: BuiltReport, built: BuiltReport): Set<GroundPart> {
+  const { rule } = built.content;
+  const told = new Set<GroundPart>(
+    groundParts.filter((part) => {
+      const [before, now] = [earlier.ground[part], built.ground[part]];
+      return before !== undefined && now !== undefined && tablesTell(before, now, rule);
+    }),
+  );
+  if (trainingsTell(earlier.content.trainings, built.content.trainings, rule)) told.add('trainings');
+  if (told.has('harvest') || told.has('protein') || harvestTells(earlier, built))
+    for (const part of ['harvest', 'protein'] as const) if (built.ground[part]) told.add(part);
+  return told;
+}

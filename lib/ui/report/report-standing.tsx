@@ -1,0 +1,86 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getTranslations } from 'next-intl/server';
+import type { ReportView } from '@/lib/report/get-report.query';
+import { Notice } from '../page/notice';
+
+type Action = (data: FormData) => Promise<void>;
+
+type Props = {
+  readonly report: ReportView;
+  readonly coordinates: boolean;
+  /** Publishing was refused, since another report of the period was published after this one was built. */
+  readonly late: boolean;
+  readonly actions: { readonly publish: Action; readonly revise: Action; readonly discard: Action };
+};
+
+function Send({ action, id, text, main }: { action: Action; id: string; text: string; main?: boolean }) {
+  return (
+    <form action={action}>
+      <input type="hidden" name="id" value={id} />
+      <button type="submit" className={main ? 'button button-action' : 'button'}>
+        {text}
+      </button>
+    </form>
+  );
+}
+
+async function Draft({ report, late, actions }: Omit<Props, 'coordinates'>) {
+  const t = await getTranslations('report');
+  return (
+    <Notice tone="watch">
+      <p>{t('draftNote')}</p>
+      {late ? <p>{t('builtBefore')}</p> : null}
+      <p>
+        <Link href={`/reports/${report.id}/words` as Route}>{t('wordsLink')}</Link>
+      </p>
+      <p>
+        <Link href={`/reports/${report.id}/stories` as Route}>{t('storyLink')}</Link>
+      </p>
+      <div className="actions">
+        <Send action={actions.publish} id={report.id} text={t('publish')} main />
+        <Send action={actions.discard} id={report.id} text={t('discard')} />
+      </div>
+    </Notice>
+  );
+}
+
+/** Where a report stands among its versions, and what may be done with it next; not printed. */
+export async function ReportStanding({ report, coordinates, late, actions }: Props) {
+  const t = await getTranslations('report');
+  const { id, publishedAt, earlier, later } = report;
+  return (
+    <div className="no-print">
+      {publishedAt === undefined ? <Draft report={report} late={late} actions={actions} /> : null}
+      {later === undefined ? null : (
+        <Notice tone="watch">
+          <p>
+            {later.published ? t('laterVersion') : t('laterDraft')}{' '}
+            <Link href={`/reports/${later.id}` as Route}>{t('openLater', { version: later.version })}</Link>
+          </p>
+        </Notice>
+      )}
+      {earlier === undefined ? null : (
+        <p>
+          <Link href={`/reports/${earlier.id}` as Route}>{t('earlierVersion')}</Link>
+        </p>
+      )}
+      {coordinates && publishedAt !== undefined ? (
+        <>
+          <p>
+            <Link href={`/reports/${id}/changes` as Route}>{t('changesLink')}</Link>
+          </p>
+          <p>
+            <Link href={`/reports/${id}/links` as Route}>{t('linkLink')}</Link>
+          </p>
+          {later === undefined ? (
+            <>
+              <Send action={actions.revise} id={id} text={t('newVersion')} />
+              <p className="quiet">{t('newVersionNote')}</p>
+            </>
+          ) : null}
+        </>
+      ) : null}
+    </div>
+  );
+}
