@@ -4,6 +4,7 @@ import type { DateOrder, DecimalMark, TableDelimiter } from './condition-table-l
 export const recordTableKinds = [
   'harvests',
   'batches',
+  'notebook',
   'findings',
   'spawn_lots',
   'substrate_lots',

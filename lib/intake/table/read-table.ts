@@ -4,6 +4,7 @@ import type { TableEncoding } from '@/lib/growing/record-table-layout';
 import { decodeText, guessEncoding } from './decode-text';
 import { isWorkbook, readWorkbook } from './read-workbook';
 import { guessRowDelimiter, splitRows } from './split-rows';
+import { unpacksWithin } from './unpacked-size';
 
 /** How the bytes are to be read; what is left out is guessed. */
 export type ReadingWishes = {
@@ -26,6 +27,9 @@ export type ReadRows = {
 export const mostRows = 200_000;
 export const mostColumns = 200;
 
+/** A workbook of so many bytes unpacked holds about as many rows as may come at once. */
+const mostUnpacked = 80_000_000;
+
 // The database holds no text with this character in it.
 const clean = (cell: string) => cell.replaceAll('\u0000', '\ufffd');
 
@@ -34,6 +38,7 @@ export async function readTable(
   bytes: Uint8Array,
   wishes: ReadingWishes,
 ): Promise<ReadRows | 'table-unreadable' | 'table-empty' | 'table-too-long'> {
+  if (isWorkbook(bytes) && !unpacksWithin(bytes, mostUnpacked)) return 'table-too-long';
   const found = isWorkbook(bytes) ? await fromWorkbook(bytes, wishes) : fromText(bytes, wishes);
   if (found === undefined) return 'table-unreadable';
   if (found.rows.length > mostRows || found.rows.some(({ length }) => length > mostColumns))

@@ -28,6 +28,8 @@ export type TakeSettings = {
   readonly region: string;
   /** Whether everything is taken back afterwards: what can be told without a write needs none. */
   readonly rehearsal: boolean;
+  /** How many rows of the table hold each text in the column of a field, by plain code; empty without the column. */
+  readonly rowsByText: (field: string) => Promise<ReadonlyMap<string, number>>;
 };
 
 /** Writes rows as records, in the transaction it is given. Takes them in order; each sees those before it. */

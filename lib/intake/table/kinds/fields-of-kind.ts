@@ -4,12 +4,14 @@ import { batchFields } from './batch-fields';
 import { findingFields } from './finding-fields';
 import { harvestFields } from './harvest-fields';
 import { spawnLotFields, substrateLotFields } from './lot-fields';
+import { notebookFields } from './notebook-fields';
 import { siteFields } from './site-fields';
 
 /** What the columns of each kind of table can hold, in the order in which a form offers it. */
 export const fieldsOfKind: Readonly<Record<RecordTableKind, readonly TableField[]>> = {
   harvests: harvestFields,
   batches: batchFields,
+  notebook: notebookFields,
   findings: findingFields,
   spawn_lots: spawnLotFields,
   substrate_lots: substrateLotFields,

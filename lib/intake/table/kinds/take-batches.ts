@@ -8,7 +8,8 @@ import { plainCode } from '../plain-words';
 import type { RowValues } from '../read-row';
 import type { Taker, TakeSettings } from '../taker';
 
-function rawOf(values: RowValues, { siteId }: TakeSettings): unknown {
+/** What the form of a batch would have posted. */
+export function rawBatch(values: RowValues, siteId: string | null): unknown {
   const value = (name: string) => values.get(name);
   const moisture = value('moisturePercent');
   return {
@@ -55,7 +56,7 @@ export function takeBatches(settings: TakeSettings): Taker {
     {
       schema: startBatchInput,
       command: startBatch,
-      raw: rawOf,
+      raw: (values, { siteId }) => rawBatch(values, siteId),
       scopeOf: ({ inoculatedOn }) => inoculatedOn,
       keyOf: ({ code, siteId, speciesId, inoculatedOn, containerKind, unitCount }) => {
         const rest = [siteId, speciesId, inoculatedOn, containerKind, unitCount].join(' ');

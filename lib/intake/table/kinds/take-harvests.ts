@@ -27,13 +27,17 @@ type Ready = {
   readonly prepared: PreparedWeighing;
 };
 
-function rawOf(values: RowValues): unknown {
+/** What the form of a harvest would have posted. */
+export function rawHarvest(values: RowValues): unknown {
   const { batch, flush, ...rest } = Object.fromEntries(values);
   return { ...rest, lines: [{ batchId: batch, flush }] };
 }
 
 /** Harvests that these batches have already, voided ones too: what was taken out on purpose does not come back. */
-async function readKeys({ db, actor }: WriteContext, batchIds: readonly string[]): Promise<KeyedRecord[]> {
+export async function harvestKeys(
+  { db, actor }: WriteContext,
+  batchIds: readonly string[],
+): Promise<KeyedRecord[]> {
   return await db.$queryRaw<KeyedRecord[]>`
     select l.batch_id::text || ' ' || w.weighed_on::text || ' ' || l.fresh_grams::text as key, w.id::text as id
     from public.weighing_line l
@@ -67,7 +71,7 @@ export function takeHarvests({ region, rehearsal }: TakeSettings): Taker {
   const keys = new KnownKeys();
   const take = async (context: WriteContext, rows: readonly RowToTake[]): Promise<TakenRow[]> => {
     const inputs = rows.map((row) => {
-      const input = parseInput(recordWeighingInput, rawOf(row.values), region);
+      const input = parseInput(recordWeighingInput, rawHarvest(row.values), region);
       const errors = withCellErrors(row.errors, input.kind === 'invalid' ? input.errors : []);
       return errors.length > 0 ? ({ kind: 'invalid', errors } as const) : input;
     });
@@ -76,7 +80,7 @@ export function takeHarvests({ region, rehearsal }: TakeSettings): Taker {
     );
     const unknown = [...new Set(asked)].filter((id) => !batches.has(id));
     for (const batch of await weighedBatches(context, unknown, undefined)) batches.set(batch.id, batch);
-    await keys.load(asked, (ids) => readKeys(context, ids));
+    await keys.load(asked, (ids) => harvestKeys(context, ids));
     const ready: Ready[] = [];
     const taken = inputs.map((input, at): TakenRow => {
       if (input.kind !== 'ok') return { kind: 'needs', problems: problemsOf(input) };

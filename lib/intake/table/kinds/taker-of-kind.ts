@@ -5,12 +5,14 @@ import { takeBatches } from './take-batches';
 import { takeFindings } from './take-findings';
 import { takeHarvests } from './take-harvests';
 import { takeSpawnLots, takeSubstrateLots } from './take-lots';
+import { takeNotebook } from './take-notebook';
 import { takeSites } from './take-sites';
 
 /** How the rows of each kind of table become records. */
 export const takerOfKind: Readonly<Record<RecordTableKind, (settings: TakeSettings) => Taker>> = {
   harvests: takeHarvests,
   batches: takeBatches,
+  notebook: takeNotebook,
   findings: takeFindings,
   spawn_lots: takeSpawnLots,
   substrate_lots: takeSubstrateLots,
