@@ -7,9 +7,11 @@
  *   npm run bench -- pages            what pages read, in the large network of `npm run seed:scale`, in the database of
  *                                     DATABASE_URL; --email of another coordinator, --times N readings each,
  *                                     --url of a server on the same database to time whole pages, too
+ *   npm run bench -- report           a report of ten pages as a PDF, a workbook and an archive
  */
 import { parseArgs } from 'node:util';
 import { benchPages } from './bench-pages';
+import { benchReport } from './bench-report';
 import { benchStatistics } from './bench-statistics';
 
 const { values, positionals } = parseArgs({
@@ -24,7 +26,11 @@ if (what === 'stats' && (part === undefined || part === 'small' || part === 'lar
   const { email = 'large@network.example', times = '20', url } = values;
   const within = await benchPages({ email, times: Number(times), url });
   process.exitCode = within ? 0 : 1;
+} else if (what === 'report') {
+  process.exitCode = (await benchReport()) ? 0 : 1;
 } else {
-  console.log('usage: npm run bench -- stats [small | large] | pages [--email E] [--times N] [--url U]');
+  console.log(
+    'usage: npm run bench -- stats [small | large] | report | pages [--email E] [--times N] [--url U]',
+  );
   process.exitCode = 2;
 }

@@ -25,10 +25,10 @@ function isLettered(font: unknown): font is Lettered {
 
 /** Puts the typeface into a document. */
 export function openTypeface(document: PDFKit.PDFDocument): Typeface {
-  document.registerFont('regular', regularFile());
-  document.registerFont('bold', boldFile());
+  // By their files: under names of ours the library would open the document's first font anew at each use.
+  const [regular, heavy] = [regularFile(), boldFile()];
   const use = (bold: boolean, sizePt: number) => {
-    document.font(bold ? 'bold' : 'regular').fontSize(sizePt);
+    document.font(bold ? heavy : regular).fontSize(sizePt);
   };
   use(false, 10);
   // The library's types do not name the open font, which knows its letters.
