@@ -7,17 +7,18 @@ import { reportGround } from './content/ground';
 
 /**
  * Reports over the same period that have been published, the latest first; also those taken out since, which somebody
- * may have read. One without a ground was published before grounds were kept.
+ * may have read; with `since`, those published after that instant. One without a ground was published before grounds were kept.
  */
 export async function readEarlierReports(
   { db }: ReadContext,
   { period }: Pick<ReportScope, 'period'>,
+  since?: Date,
 ): Promise<EarlierReport[]> {
   const rows = await db.report.findMany({
     where: {
       periodFrom: asDate(period.from),
       periodTo: asDate(period.to),
-      publishedAt: { not: null },
+      publishedAt: since ? { gt: since } : { not: null },
     },
     include: { ground: { select: { ground: true } } },
     orderBy: [{ publishedAt: 'desc' }, { id: 'desc' }],

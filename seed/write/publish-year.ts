@@ -4,17 +4,30 @@ import { buildReport } from '@/lib/report/build-report.command';
 import { buildReportInput, publishReportInput } from '@/lib/report/build-report.input';
 import { reportIndicators } from '@/lib/report/content/report-indicators.input';
 import { publishReport } from '@/lib/report/publish-report.command';
+import { writeWords } from '@/lib/report/write-words.command';
+import { writeWordsInput } from '@/lib/report/write-words.input';
 import { inOneGo } from './in-one-go';
 
-/** Builds and publishes the funder's report of the last year. */
+const title = 'Larkmoor Growers: the last year';
+const words = {
+  opening: 'Straw from the valley farms, coffee grounds from the market, and what was picked from both.',
+  methods:
+    'Sites that cannot heat water keep to cold methods; that is a choice of what they have, not of what is best.',
+};
+
+/** Builds and publishes the funder's report of the last year, beside the year before it and with a few words. */
 export async function publishYear(coordinator: Actor, today: string): Promise<void> {
   await inOneGo(coordinator, async (take) => {
     const { id } = await take(buildReportInput, buildReport, {
-      title: 'Larkmoor Growers: the last year',
-      from: addDays(today, -365),
+      title,
+      programme: 'From straw to supper',
+      from: addDays(today, -364),
       to: today,
+      baselineFrom: addDays(today, -729),
+      baselineTo: addDays(today, -365),
       indicators: [...reportIndicators],
     });
+    await take(writeWordsInput, writeWords, { id, revision: 1, title, words });
     await take(publishReportInput, publishReport, { id });
   });
 }

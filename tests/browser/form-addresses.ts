@@ -7,6 +7,8 @@ import { leavingForms } from './leaving-forms';
 import { noticeForms } from './notice-forms';
 import { ives, type OpenAs, odell, wren } from './people';
 import { programmeForms } from './programme-forms';
+import { reportForms } from './report-forms';
+import { tokenForms } from './token-forms';
 
 const findingPattern = new RegExp(`^/batches/${uuid}/findings/${uuid}/follow-up$`);
 const followUpPattern = new RegExp(`^/batches/${uuid}/follow-ups/${uuid}/correct$`);
@@ -124,6 +126,7 @@ const setting = ['materials', 'methods', 'species', 'windows'] as const;
 export const formPages: readonly FormPage[] = [
   { route: '/account', as: ives, keeps: 'name' },
   { route: '/account/password', as: ives, keeps: false },
+  ...tokenForms,
   ...containers.map((container) => ({
     route: '/batches/new',
     name: `a new ${container}`,
@@ -237,7 +240,7 @@ export const formPages: readonly FormPage[] = [
     find: inTrial(new RegExp(`^/trials/slots/${uuid}$`)),
     keeps: false,
   },
-  { route: '/reports/new', as: wren },
+  ...reportForms,
   ...voidable.map((kind) => ({
     route: '/void/[kind]/[id]',
     name: `void a ${kind}`,

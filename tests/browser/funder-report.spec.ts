@@ -1,3 +1,5 @@
+import { buildReport } from './build-report';
+import { submit } from './fill';
 import { expect, ives, teal, test, wren } from './people';
 
 test('a published report is built by the coordinator and read by the funder, who sees nothing else', async ({
@@ -5,16 +7,18 @@ test('a published report is built by the coordinator and read by the funder, who
 }) => {
   const coordinator = await openAs(wren);
   const title = `Year in the shed ${Date.now()}`;
-  await coordinator.goto('/reports/new');
-  await coordinator.locator('[name="title"]').fill(title);
-  await coordinator.locator('main form button[type="submit"]').click();
-  await coordinator.waitForURL(/\/reports\/[0-9a-f-]{36}/);
-  const report = new URL(coordinator.url()).pathname;
+  const report = await buildReport(coordinator, title);
   await expect(coordinator.getByRole('heading', { level: 1 })).toHaveText(title);
 
   const funder = await openAs(teal);
   await funder.goto(report);
   await expect(funder.getByRole('heading', { level: 1 })).toHaveText('There is nothing to see here');
+
+  await coordinator.getByRole('link', { name: 'Edit the words' }).click();
+  await coordinator.locator('[name="words.opening"]').fill('A dry spring, and more straw than ever.');
+  await submit(coordinator);
+  await coordinator.waitForURL((url) => url.pathname === report);
+  await expect(coordinator.getByText('A dry spring, and more straw than ever.')).toBeVisible();
 
   await coordinator.getByRole('button', { name: 'Publish this report' }).click();
   await expect(coordinator.getByText('Only coordinators see this report')).toHaveCount(0);
@@ -24,14 +28,23 @@ test('a published report is built by the coordinator and read by the funder, who
   const printed = (await total.textContent()) ?? '';
   expect(printed).toMatch(/\d/);
 
+  await coordinator.getByRole('link', { name: 'What the records say now' }).click();
+  await expect(coordinator.getByRole('heading', { level: 1 })).toHaveText('What changed since this version');
+  await coordinator.goto(report);
+  await coordinator.getByRole('button', { name: 'Make a new version' }).click();
+  await expect(coordinator.getByText('Version 2, not published')).toBeVisible();
+  await expect(coordinator.getByText('A dry spring, and more straw than ever.')).toBeVisible();
+
   await funder.goto('/reports');
   await funder.getByRole('link', { name: title }).click();
   await funder.waitForURL((url) => url.pathname === report);
   await expect(
     funder.getByRole('table', { name: 'Fresh mass by destination' }).getByRole('row', { name: 'Total' }),
   ).toHaveText(printed);
+  await expect(funder.getByText('A dry spring, and more straw than ever.')).toBeVisible();
 
-  for (const closed of ['/batches', '/comparison', '/weighings', '/sites', '/people', '/reports/new']) {
+  const closedToFunders = ['/batches', '/comparison', '/weighings', '/sites', '/people', '/reports/new'];
+  for (const closed of [...closedToFunders, `${report}/words`, `${report}/changes`]) {
     await funder.goto(closed);
     await funder.waitForURL((url) => url.pathname === '/reports');
   }
