@@ -16,8 +16,7 @@ beforeAll(async () => {
 
 const head =
   'Lote;Especie;Recipiente;Fecha de siembra;Sustrato;Tratamiento;Peso húmedo (kg);Humedad %;Micelio;Micelio usado (kg);Fecha de cosecha;Peso (g);Contaminadas;Fecha del hallazgo;Moho;Notas';
-const batch = (code: string) =>
-  `${code};Pleurotus ostreatus;bolsa;2/4/2026;STRAW-1;steam;4,4;70;SP-1;0,2`;
+const batch = (code: string) => `${code};Pleurotus ostreatus;bolsa;2/4/2026;STRAW-1;steam;4,4;70;SP-1;0,2`;
 
 describe('a notebook with one line per bag or per harvest', () => {
   it('becomes batches, harvests and findings, each once', async () => {
@@ -36,7 +35,16 @@ describe('a notebook with one line per bag or per harvest', () => {
     expect(missing).toEqual([]);
     expect(layout.columns.map(({ field }) => field)).toEqual([
       ...['code', 'species', 'containerKind', 'inoculatedOn', 'substrateLot', 'treatment', 'filledMass'],
-      ...['moisturePercent', 'spawnLot', 'spawnMass', 'weighedOn', 'fresh', 'contaminated', 'foundOn', 'sign'],
+      ...[
+        'moisturePercent',
+        'spawnLot',
+        'spawnMass',
+        'weighedOn',
+        'fresh',
+        'contaminated',
+        'foundOn',
+        'sign',
+      ],
       'note',
     ]);
     expect((await file.check()).counts).toMatchObject({ new: 4, needs: 2 });

@@ -48,8 +48,28 @@ export function trimState(target: string): TableField {
     target,
     cell: 'choice',
     options: {
-      trimmed: ['trimmed', 'cut', 'clean', 'yes', 'recortado', 'limpio', 'si'],
-      as_picked: ['as picked', 'untrimmed', 'whole', 'no', 'sin recortar', 'entero', 'como se corto'],
+      trimmed: [
+        'trimmed stem bases cut off',
+        'recortado sin la base del tallo',
+        'trimmed',
+        'cut',
+        'clean',
+        'yes',
+        'recortado',
+        'limpio',
+        'si',
+      ],
+      as_picked: [
+        'as picked stem bases left on',
+        'tal como se corto con la base del tallo',
+        'as picked',
+        'untrimmed',
+        'whole',
+        'no',
+        'sin recortar',
+        'entero',
+        'como se corto',
+      ],
     },
     words: ['trimmed', 'trim', 'stem', 'recortado', 'recorte', 'trim state'],
   };
@@ -80,7 +100,7 @@ const moistureSource: TableField = {
   options: {
     measured: ['measured', 'weighed', 'dried', 'medida', 'medido'],
     assumed: ['assumed', 'guess', 'estimated', 'supuesta', 'estimada', 'estimado'],
-    none: ['none', 'unknown', 'not known', 'ninguna', 'desconocida'],
+    none: ['no se sabe', 'none', 'unknown', 'not known', 'ninguna', 'desconocida'],
   },
   words: ['moisture source', 'moisture from', 'origen de la humedad'],
 };
