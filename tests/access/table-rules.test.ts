@@ -220,6 +220,7 @@ describe('the application role', () => {
       'erase_person',
       'invitation_lookup',
       'knows_person',
+      'leave_site',
       'may_leave_for',
       'member_role',
       'mentions_of',
@@ -237,6 +238,7 @@ describe('the application role', () => {
       'sign_in_lookup',
       'site_colleagues',
       'site_ids',
+      'sites_left',
       'token_lookup',
       'use_setup_link',
     ]);

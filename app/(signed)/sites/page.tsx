@@ -2,7 +2,8 @@ import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listCountedSites } from '@/lib/records/site/list-counted-sites.query';
+import { listLeftSites } from '@/lib/records/site/list-left-sites.query';
 import { SaveRows } from '@/lib/ui/export/save-rows';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
@@ -11,9 +12,13 @@ import { DataTable } from '@/lib/ui/table/data-table';
 
 export default async function SitesPage() {
   const actor = await requireActor('coordinator', 'member');
-  const sites = await readAs(actor, listSites);
+  const { sites, left } = await readAs(actor, async (context) => ({
+    sites: await listCountedSites(context),
+    left: await listLeftSites(context),
+  }));
   const t = await getTranslations('sites');
   const words = await getTranslations('vocabulary.siteKind');
+  const leaving = await getTranslations('leaving');
   return (
     <>
       <Heading text={t('heading')} />
@@ -40,6 +45,19 @@ export default async function SitesPage() {
             { key: 'batches', header: t('columns.batches'), numeric: true, cell: (site) => site.batchCount },
           ]}
         />
+      )}
+      {left.length === 0 ? null : (
+        <>
+          <h2>{leaving('site.leftHeading')}</h2>
+          <ul className="plain-list">
+            {left.map((site) => (
+              <li key={site.id}>
+                <Link href={`/sites/${site.id}`}>{site.name}</Link>
+                {`, ${leaving(`figures.${site.withdrawn ? 'withdrawn' : 'counted'}Short`)}`}
+              </li>
+            ))}
+          </ul>
+        </>
       )}
       <SaveRows tables={['sites']} address={{}} />
     </>

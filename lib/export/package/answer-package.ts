@@ -12,10 +12,10 @@ import { writePackage } from './write-package';
 
 const licenceInput = z.enum(licenceNames).catch('none');
 
-/** Answers with the whole network as one archive, made from one unchanging state of it. */
+/** Answers with the whole network, or one site of it, as one archive, made from one unchanging state of it. */
 export async function answerPackage(
   actor: Actor,
-  asked: { readonly licence: unknown; readonly softwareVersion: string },
+  asked: { readonly licence: unknown; readonly softwareVersion: string; readonly siteId?: string },
   busy: string,
 ): Promise<Response> {
   const now = new Date();
@@ -26,6 +26,7 @@ export async function answerPackage(
       licence: licenceInput.parse(asked.licence),
       softwareVersion: asked.softwareVersion,
       now,
+      ...(asked.siteId === undefined ? {} : { siteId: asked.siteId }),
     };
     try {
       await readSnapshot(actor, (context) => writePackage(context, file, options));

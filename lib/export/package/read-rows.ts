@@ -12,20 +12,25 @@ function asText({ column, type }: StoredColumn): string {
 }
 
 /**
- * All rows of a table in the order of their ids, a part at a time, each value as text and null for a blank. The names
+ * All rows of a table, or those of one site and what belongs to no site, in the order of their ids, a part at a time, each value as text and null for a blank. The names
  * come from the catalogue of the database, never from a request.
  */
 export async function* readRows(
   { db, actor }: ReadContext,
   table: StoredTable,
+  siteId?: string,
 ): AsyncGenerator<readonly (string | null)[][]> {
   const id = table.columns.findIndex(({ column }) => column === 'id');
   const cells = table.columns.map(asText).join(', ');
+  const site =
+    table.name === 'site' ? 'id' : table.columns.find(({ column }) => column === 'site_id')?.column;
+  const ofSite = siteId === undefined || site === undefined ? '' : `and ${name(site)} = $3::uuid`;
+  const values = ofSite === '' ? [] : [siteId];
   const sql = `select coalesce(json_agg(json_build_array(${cells}) order by id), '[]')::text as part from (
-    select * from public.${name(table.name)} where network_id = $1::uuid and id > $2::uuid order by id limit ${rowsPerQuery}) t`;
+    select * from public.${name(table.name)} where network_id = $1::uuid and id > $2::uuid ${ofSite} order by id limit ${rowsPerQuery}) t`;
   let after = '00000000-0000-0000-0000-000000000000';
   for (;;) {
-    const [found] = await db.$queryRawUnsafe<{ part: string }[]>(sql, actor.networkId, after);
+    const [found] = await db.$queryRawUnsafe<{ part: string }[]>(sql, actor.networkId, after, ...values);
     const rows = JSON.parse(found?.part ?? '[]') as (string | null)[][];
     if (rows.length > 0) yield rows;
     const last = rows.at(-1)?.[id];

@@ -19,6 +19,7 @@ const csvOptions = { record_delimiter: 'windows' } as const;
 function tableStream(
   context: ReadContext,
   table: StoredTable,
+  siteId: string | undefined,
   done: (written: WrittenTable) => void,
   fail: (error: Error) => void,
 ) {
@@ -28,7 +29,7 @@ function tableStream(
   let bytes = 0;
   async function* lines() {
     yield table.columns.map(({ column }) => column);
-    for await (const part of readRows(context, table)) {
+    for await (const part of readRows(context, table, siteId)) {
       rows += part.length;
       for (const row of part)
         yield row.map((cell, index) => (cell !== null && isText[index] ? guardFormula(cell) : cell));
@@ -66,13 +67,15 @@ export type PackageOptions = {
   readonly licence: Licence;
   readonly softwareVersion: string;
   readonly now: Date;
+  /** Only the records of this site, and what they refer to. */
+  readonly siteId?: string;
 };
 
 /** Writes the actor's whole network as one archive: `datapackage.json` and a CSV for each table. */
 export async function writePackage(
   context: ReadContext,
   file: string,
-  { licence, softwareVersion, now }: PackageOptions,
+  { licence, softwareVersion, now, siteId }: PackageOptions,
 ): Promise<readonly WrittenTable[]> {
   const network = await networkColumns(context);
   const written: WrittenTable[] = [];
@@ -86,7 +89,7 @@ export async function writePackage(
     zip.addReadStreamLazy(`data/${name}.csv`, { mtime: now }, (give) =>
       give(
         null,
-        tableStream(context, table, (one) => written.push(one), fail),
+        tableStream(context, table, siteId, (one) => written.push(one), fail),
       ),
     );
   }

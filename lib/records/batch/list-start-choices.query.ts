@@ -14,7 +14,7 @@ export async function listStartChoices(context: ReadContext, proposedRunId: stri
   const { db } = context;
   const choices = await listChoices(context);
   const sites = await db.site.findMany({
-    where: { voidedAt: null, closedOn: null },
+    where: { voidedAt: null, closedOn: null, leftAt: null },
     orderBy: { name: 'asc' },
   });
   const lots = await db.substrateLot.findMany({

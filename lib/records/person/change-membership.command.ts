@@ -24,7 +24,7 @@ export async function changeMembership(
   const siteIds = input.role === 'member' ? input.siteIds : [];
   if (input.role === 'member' && input.state === 'active' && siteIds.length === 0)
     return invalid('siteIds', 'missing-choice');
-  const known = await db.site.count({ where: { id: { in: siteIds }, voidedAt: null } });
+  const known = await db.site.count({ where: { id: { in: siteIds }, voidedAt: null, leftAt: null } });
   if (known !== new Set(siteIds).size) return invalid('siteIds', 'not-an-option');
   const changed = await db.membership.updateMany({
     where: { id: input.id, revision: input.revision },

@@ -17,7 +17,7 @@ export async function invitePerson(
   if (actor.role !== 'coordinator') return notFound;
   const siteIds = input.role === 'member' ? input.siteIds : [];
   if (input.role === 'member' && siteIds.length === 0) return invalid('siteIds', 'missing-choice');
-  const known = await db.site.count({ where: { id: { in: siteIds }, voidedAt: null } });
+  const known = await db.site.count({ where: { id: { in: siteIds }, voidedAt: null, leftAt: null } });
   if (known !== new Set(siteIds).size) return invalid('siteIds', 'not-an-option');
   const token = newToken();
   const id = newId();

@@ -5,7 +5,7 @@ import { todayInZone } from '@/lib/growing/calendar-date';
 
 /** A site that the actor may see and that is not voided. */
 export async function siteOfRecord({ db }: ReadContext, siteId: string) {
-  return (await db.site.findFirst({ where: { id: siteId, voidedAt: null } })) ?? undefined;
+  return (await db.site.findFirst({ where: { id: siteId, voidedAt: null, leftAt: null } })) ?? undefined;
 }
 
 /** Refuses a day that has not come yet at the site. */

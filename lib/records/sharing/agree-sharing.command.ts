@@ -11,7 +11,7 @@ export async function agreeSharing(
   { id: siteId, revision, withMembers, withFunder }: z.output<typeof agreeSharingInput>,
 ): Promise<Result<{ id: string }>> {
   if (actor.role !== 'member' || !actor.siteIds.includes(siteId)) return notFound;
-  if (!(await db.site.findFirst({ where: { id: siteId, voidedAt: null } }))) return notFound;
+  if (!(await db.site.findFirst({ where: { id: siteId, voidedAt: null, leftAt: null } }))) return notFound;
   // Two who agree for the first time at once come one after the other.
   await db.$executeRaw`select pg_advisory_xact_lock(hashtextextended(${`sharing ${siteId}`}, 0))`;
   const row = await db.sharingAgreement.findFirst({ where: { siteId } });

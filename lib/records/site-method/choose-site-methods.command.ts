@@ -12,7 +12,7 @@ export async function chooseSiteMethods(
 ): Promise<Result<{ id: string }>> {
   const { db, actor, origin } = context;
   if (actor.role === 'member' && !actor.siteIds.includes(id)) return notFound;
-  const site = await db.site.findFirst({ where: { id, voidedAt: null } });
+  const site = await db.site.findFirst({ where: { id, voidedAt: null, leftAt: null } });
   if (!site) return notFound;
   // Two who save at once come one after the other; the second finds the list changed.
   await db.$executeRaw`select pg_advisory_xact_lock(hashtextextended(${`site-methods ${id}`}, 0))`;

@@ -4,7 +4,7 @@ import type { ReadContext } from '@/lib/access/context';
 /** The methods of the network and whether a site can use each: as said there, otherwise whether it has used it. */
 export async function getSiteMethods({ db, actor }: ReadContext, siteId: string) {
   if (actor.role === 'member' && !actor.siteIds.includes(siteId)) return undefined;
-  const site = await db.site.findFirst({ where: { id: siteId, voidedAt: null } });
+  const site = await db.site.findFirst({ where: { id: siteId, voidedAt: null, leftAt: null } });
   if (!site) return undefined;
   const methods = await db.method.findMany({ where: { voidedAt: null }, orderBy: { nameEn: 'asc' } });
   const said = await db.siteMethod.findMany({ where: { siteId } });

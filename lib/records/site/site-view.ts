@@ -12,6 +12,8 @@ export type SiteView = {
   readonly openedOn: string | null;
   readonly closedOn: string | null;
   readonly note: string | null;
+  /** The site has left the network. */
+  readonly left: { readonly at: string; readonly figures: 'counted' | 'withdrawn' } | null;
   readonly voided: { readonly reason: string } | null;
 };
 
@@ -27,6 +29,10 @@ export function siteView(site: Site): SiteView {
     openedOn: site.openedOn === null ? null : asCalendarDate(site.openedOn),
     closedOn: site.closedOn === null ? null : asCalendarDate(site.closedOn),
     note: site.note,
+    left:
+      site.leftAt === null
+        ? null
+        : { at: site.leftAt.toISOString(), figures: site.figuresWithdrawn ? 'withdrawn' : 'counted' },
     voided: site.voidedAt === null ? null : { reason: site.voidReason ?? '' },
   };
 }

@@ -19,6 +19,7 @@ import { practicePart } from './practice-part';
 import type { ProtectionRule } from './protect-cells';
 import { proteinPart } from './protein-part';
 import type { ReportIndicator } from './report-indicators.input';
+import { sitesTold } from './sites-told';
 import { trainingsTold } from './training-part';
 
 /** Which part of the records a report is about. */
@@ -110,6 +111,7 @@ export async function buildContent(
       indicators: [...indicators],
       ...(baseline === undefined ? {} : { baseline }),
       ...glance.content,
+      sites: await sitesTold(context, production.sitesActive),
       batchesWithoutDryMass: production.batchesWithoutDryMass,
       rule,
       ...told,

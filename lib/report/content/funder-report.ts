@@ -133,6 +133,13 @@ const costs = z.object({
   methods: z.array(costRow),
 });
 
+const sitesBehind = z.object({
+  named: z.array(z.string()),
+  anonymous: z.number(),
+  leftOut: z.number(),
+  left: z.object({ counted: z.number(), withdrawn: z.number() }),
+});
+
 /** What a report holds for ever once it is built; later changes of the records do not touch it. */
 export const funderReportContent = z.object({
   /** 1: harvest, residues and methods only; 2: with a baseline and chosen indicators. */
@@ -144,6 +151,8 @@ export const funderReportContent = z.object({
   indicators: z.array(z.enum(reportIndicators)).default(['harvest', 'residues', 'methods']),
   baseline: period.optional(),
   sitesActive: z.number(),
+  /** Sites that agreed to be named, how many more there are, and how many have left; by the agreements when it was built. */
+  sites: sitesBehind.optional(),
   peopleActive: z.union([z.number(), heads]),
   batchesStarted: z.union([z.number(), cell]),
   batchesWithoutDryMass: z.number(),

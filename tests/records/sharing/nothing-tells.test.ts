@@ -90,7 +90,7 @@ it('holds, whatever was agreed, no name, code, place or id of a site that is not
       await agree(levels);
       for (const [actor, level] of [
         [neighbour, levels.members],
-        [funder, levels.funder],
+        [funder, levels.funder === 'named' && levels.members === 'named' ? 'named' : 'anonymous'],
       ] as const) {
         let answers = 0;
         for await (const [from, text] of answersFor(actor)) {

@@ -1,5 +1,6 @@
 'use server';
 
+import type { Route } from 'next';
 import { redirect } from 'next/navigation';
 import { currentActor, requirePerson } from '@/lib/access/current';
 import { leaveNetwork } from '@/lib/access/leave-network';
@@ -17,5 +18,5 @@ export async function leaveNetworkAction(_state: FormState, data: FormData): Pro
   const result = await leaveNetwork(person, actor?.networkId ?? '');
   if (result.kind !== 'ok') return toFormState('leaving', data, result);
   await dropSessionCookie();
-  redirect(result.value === 'gone' ? '/left?gone=1' : '/left');
+  redirect((result.value === 'gone' ? '/left?gone=1' : '/left') as Route);
 }

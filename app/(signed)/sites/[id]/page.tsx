@@ -8,6 +8,7 @@ import { getSite } from '@/lib/records/site/get-site.query';
 import { getSiteMethods } from '@/lib/records/site-method/get-site-methods.query';
 import { SitePlaces } from '@/lib/ui/conditions/site-places';
 import { formatDate } from '@/lib/ui/format/date-text';
+import { formatInstant } from '@/lib/ui/format/instant-text';
 import { DefinitionList } from '@/lib/ui/page/definition-list';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
@@ -32,6 +33,8 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
   const watch = await getTranslations('watch.records');
   const next = await getTranslations('insight.next');
   const sharing = await getTranslations('sharing');
+  const leaving = await getTranslations('leaving');
+  const open = site.voided === null && site.left === null;
   const words = await getTranslations('vocabulary');
   const common = await getTranslations('common');
   const locale = await getLocale();
@@ -41,6 +44,14 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
       <Heading text={site.name} />
       {site.voided === null ? null : (
         <Notice tone="watch">{t('voided', { reason: site.voided.reason })}</Notice>
+      )}
+      {site.left === null ? null : (
+        <Notice tone="watch">
+          {leaving('site.left', {
+            date: formatInstant(new Date(site.left.at), site.timeZone, locale),
+            figures: site.left.figures,
+          })}
+        </Notice>
       )}
       <DefinitionList
         items={[
@@ -80,7 +91,12 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
           <Link href={`/sites/${site.id}/sharing` as Route}>{sharing('link')}</Link>
         </p>
       ) : null}
-      {site.voided === null ? <SitePlaces siteId={site.id} timeZone={site.timeZone} places={places} /> : null}
+      {open ? (
+        <p>
+          <Link href={`/sites/${site.id}/leave` as Route}>{leaving('site.link')}</Link>
+        </p>
+      ) : null}
+      {open ? <SitePlaces siteId={site.id} timeZone={site.timeZone} places={places} /> : null}
       {actor.role === 'coordinator' ? (
         <p className="record-links">
           <Link href={`/sites/${site.id}/correct`}>{common('correct')}</Link>{' '}

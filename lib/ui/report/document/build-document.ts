@@ -8,6 +8,7 @@ import { changeTable } from './change-table';
 import { glanceSection } from './glance-section';
 import { indicatorSections } from './indicator-sections';
 import type { ReportTongue } from './report-tongue';
+import { sitesParagraphs } from './sites-paragraphs';
 import { wordingTable } from './wording-table';
 
 /** A report as it is stored, whoever opens it. */
@@ -36,6 +37,7 @@ function glance(report: ReportToTell, tongue: ReportTongue): DocumentSection {
   return {
     ...section,
     ...wordsIn(report.words, 'opening'),
+    paragraphs: [...section.paragraphs, ...sitesParagraphs(report.content, tongue)],
     notes: [...(section.notes ?? []), ...carriedNote(report, 'glance', tongue)],
   };
 }
