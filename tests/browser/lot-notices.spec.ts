@@ -43,6 +43,7 @@ test('a lot that loses more leads to its trace and to a notice that members mark
 
   await page.goto(lot);
   const told = page.locator('article', { hasText: words });
+  await told.locator('summary').click();
   await expect(told.getByRole('row', { name: /^Mill Lane Garden/ })).toContainText('Ives Marrow (');
 });
 

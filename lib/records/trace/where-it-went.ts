@@ -22,6 +22,8 @@ export type WhereItWent = {
   readonly destinations: ReadonlyMap<Destination, number>;
   /** Grams on the scale of which nobody wrote down where they went. */
   readonly notSaid: number;
+  /** Spawn lots made from the lot, whose batches count, too. */
+  readonly lotsMade: number;
   /** Crates that batches of other origin were weighed in, too. */
   readonly mixedCrates: number;
 };
@@ -63,6 +65,7 @@ export function whereItWent({ batches, harvests, links }: TraceSide): WhereItWen
       }))
       .sort((a, b) => a.siteName.localeCompare(b.siteName)),
     ...{ signs, causes, destinations, notSaid },
+    lotsMade: new Set(links.flatMap(({ to }) => (to.kind === 'spawn-lot' ? [to.id] : []))).size,
     mixedCrates: harvests.filter(({ mixed }) => mixed).length,
   };
 }

@@ -40,7 +40,15 @@ export async function LotNotices({ lotKind, lotId, notices, standing, actor, mar
             {notice.readAt === null ? null : ` ${t('readAt', { when: when(notice.readAt) })}`}
           </p>
           {notice.readers === null ? null : (
-            <ReadersTable readers={notice.readers} timeZone={actor.networkTimeZone} />
+            <details>
+              <summary>
+                {t('readers.summary', {
+                  read: notice.readers.filter(({ read }) => read.length > 0).length,
+                  sites: notice.readers.length,
+                })}
+              </summary>
+              <ReadersTable readers={notice.readers} timeZone={actor.networkTimeZone} />
+            </details>
           )}
           {notice.withdrawn === null && actor.role === 'coordinator' ? (
             <p className="record-links no-print">

@@ -30,6 +30,7 @@ export function Whereabouts({ went, ofBatch = false, words }: Props) {
             : t('went.picked', { mass: totalMass(all.freshGrams) }),
         ].join(' ')}
       </p>
+      {went.lotsMade === 0 ? null : <p>{t('went.lotsMade', { lots: went.lotsMade })}</p>}
       <DataTable
         caption={t('went.sites')}
         rows={rows}
