@@ -5,7 +5,6 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { listUnreadNotices } from '@/lib/records/lot-notice/list-unread-notices.query';
-import { listDue } from '@/lib/records/today/list-due.query';
 import { formatDateWithWeekday } from '@/lib/ui/format/date-text';
 import { UnreadNotices } from '@/lib/ui/notices/unread-notices';
 import { ButtonLink } from '@/lib/ui/page/button-link';
@@ -13,18 +12,19 @@ import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
 import { Notice } from '@/lib/ui/page/notice';
 import { DueList } from '@/lib/ui/today/due-list';
+import { OpenSites } from '@/lib/ui/today/open-sites';
 import { SiteChips } from '@/lib/ui/today/site-chips';
 import { markNoticeReadAction } from '../lot-notices/actions';
+import { loadToday } from './load-today';
 
 export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
   const { site, saved } = await searchParams;
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
-  const { due, notices } = await readAs(actor, async (context) => ({
-    due: await listDue(context, now),
+  const { due, chosen, counts, at, notices } = await readAs(actor, async (context) => ({
+    ...(await loadToday(context, site, now)),
     notices: await listUnreadNotices(context),
   }));
-  const chosen = typeof site === 'string' && due.some(({ siteId }) => siteId === site) ? site : undefined;
   const lines = chosen === undefined ? due : due.filter(({ siteId }) => siteId === chosen);
   const t = await getTranslations('today');
   const watch = await getTranslations('watch.records');
@@ -48,12 +48,14 @@ export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
           {t('check')}
         </ButtonLink>
       </p>
-      <SiteChips lines={due} chosen={chosen} />
-      {due.length === 0 ? (
-        <EmptyState text={t('nothing')} />
-      ) : (
+      {counts === undefined ? <SiteChips lines={due} chosen={chosen} /> : null}
+      {counts !== undefined && at !== undefined ? <OpenSites counts={counts} at={at} /> : null}
+      {due.length > 0 ? (
         <DueList lines={lines} language={actor.language} temperatureUnit={actor.temperatureUnit} now={now} />
+      ) : counts !== undefined && at === undefined ? null : (
+        <EmptyState text={t('nothing')} />
       )}
+      {counts !== undefined && at === undefined ? <OpenSites counts={counts} at={at} /> : null}
       <h2>{t('startHeading')}</h2>
       <p className="chips">
         <ButtonLink href={'/batches/new?repeat=last' as Route} plain>

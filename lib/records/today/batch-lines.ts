@@ -5,18 +5,25 @@ import { dueOfBatch } from '@/lib/growing/due/due-of-batch';
 import { urgencyOn } from '@/lib/growing/due/urgency';
 import { expectedDaysOf } from '../settings/expected-days-columns';
 import type { BatchLine } from './due-line';
+import { mostLookedAt } from './most-looked-at';
 import { readEmptied } from './read-emptied';
 import { readOpenBatches } from './read-open-batches';
 import { readOwnDays } from './read-own-days';
 
-/** What is due of the open batches at the actor's sites. */
-export async function batchLines(context: ReadContext, now: Date): Promise<BatchLine[]> {
-  const batches = await readOpenBatches(context);
-  const own = await readOwnDays(context);
+/** What is due of the open batches at these sites, or at all that the actor may see. */
+export async function batchLines(
+  context: ReadContext,
+  now: Date,
+  sites: readonly string[] | null,
+): Promise<BatchLine[]> {
+  const batches = await readOpenBatches(context, sites, mostLookedAt);
+  const own = await readOwnDays(context, batches);
   const emptied = await readEmptied(context, batches);
+  const zones = [...new Set(batches.map(({ timeZone }) => timeZone))];
+  const days = new Map(zones.map((zone) => [zone, todayInZone(zone, now)]));
   return batches.flatMap((batch): BatchLine[] => {
     const { id, code, siteId, siteName, timeZone, container, speciesEn, speciesEs, enteredOn } = batch;
-    const today = todayInZone(timeZone, now);
+    const today = days.get(timeZone) ?? todayInZone(timeZone, now);
     const { inoculatedOn, secondLife, judgedOn, inspectedOn, colonisedOn, pinsOn, pickedOn } = batch;
     const lines = dueOfBatch({
       ...{ today, container, inoculatedOn, secondLife, judgedOn, inspectedOn, colonisedOn, pinsOn, pickedOn },

@@ -2,6 +2,7 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { ContainerKind } from '@/lib/database/generated/enums';
 import type { ExpectedColumns } from '../settings/expected-days-columns';
+import { withinSites } from './within-sites';
 
 /** An open batch with the last day of each kind of entry; days 'YYYY-MM-DD'. */
 export type OpenBatchRow = ExpectedColumns & {
@@ -27,11 +28,15 @@ export type OpenBatchRow = ExpectedColumns & {
   readonly unitsNamed: number;
 };
 
-/** Far above what any network has open at once; beyond it the oldest batches are not announced. */
-const mostBatches = 5000;
-
-/** Open batches of the actor's sites in one question to the database, whatever their number. */
-export function readOpenBatches({ db, actor }: ReadContext): Promise<OpenBatchRow[]> {
+/**
+ * Open batches of these sites, or of every site that the actor may see, in one question to the database: so many of the
+ * latest begun.
+ */
+export function readOpenBatches(
+  { db, actor }: ReadContext,
+  sites: readonly string[] | null,
+  most: number,
+): Promise<OpenBatchRow[]> {
   const network = actor.networkId;
   return db.$queryRaw<OpenBatchRow[]>`
     select b.id, b.code, b.site_id as "siteId", s.name as "siteName", s.time_zone as "timeZone",
@@ -47,8 +52,10 @@ export function readOpenBatches({ db, actor }: ReadContext): Promise<OpenBatchRo
       w.pins_from_days as "pinsFromDays", w.pins_to_days as "pinsToDays",
       w.first_harvest_from_days as "firstHarvestFromDays", w.first_harvest_to_days as "firstHarvestToDays",
       w.between_flushes_from_days as "betweenFlushesFromDays", w.between_flushes_to_days as "betweenFlushesToDays"
-    from batch b
-    join site s on s.network_id = b.network_id and s.id = b.site_id
+    from (select * from batch
+      where network_id = ${network}::uuid and closed_on is null and voided_at is null ${withinSites(sites)}
+      order by inoculated_on desc, id desc limit ${most}) b
+    join site s on s.network_id = b.network_id and s.id = b.site_id and s.left_at is null
     join species p on p.network_id = b.network_id and p.id = b.species_id
     left join assessment_window w on w.network_id = b.network_id and w.species_id = b.species_id
       and w.container_kind = b.container_kind and w.voided_at is null
@@ -67,6 +74,5 @@ export function readOpenBatches({ db, actor }: ReadContext): Promise<OpenBatchRo
       where i.network_id = ${network}::uuid and i.batch_id = b.id and i.voided_at is null) h on true
     left join lateral (select sum(units_moved) as units from second_life_source
       where network_id = ${network}::uuid and source_batch_id = b.id and voided_at is null) m on true
-    where b.network_id = ${network}::uuid and b.voided_at is null and b.closed_on is null
-    order by b.inoculated_on desc, b.id desc limit ${mostBatches}`;
+    order by b.inoculated_on desc, b.id desc`;
 }

@@ -15,30 +15,37 @@ const latestBatches = 24;
 const none: OwnHistory = { colonised: null, firstHarvest: null };
 
 /**
- * Days to full colonisation and to the first picking of each site's own batches by species and container, of the last
- * two dozen begun. Second lives are left out: theirs is another clock.
+ * Days to full colonisation and to the first picking of a site's own batches of a species and container, of the last two
+ * dozen begun, for each of the groups. Second lives are left out: theirs is another clock.
  */
-export async function readOwnDays({ db, actor }: ReadContext): Promise<(group: Group) => OwnHistory> {
+export async function readOwnDays(
+  { db, actor }: ReadContext,
+  groups: readonly Group[],
+): Promise<(group: Group) => OwnHistory> {
   const network = actor.networkId;
+  const distinct = [...new Map(groups.map((group) => [key(group), group])).values()];
+  if (distinct.length === 0) return () => none;
   const rows = await db.$queryRaw<Row[]>`
-    with latest as (
-      select b.id, b.site_id, b.species_id, b.container_kind, b.inoculated_on,
-        row_number() over (partition by b.site_id, b.species_id, b.container_kind
-          order by b.inoculated_on desc, b.id desc) as place
-      from batch b where b.network_id = ${network}::uuid and b.voided_at is null and not b.second_life
-    ), days as (
-      select t.*,
+    with wanted as materialized (
+      select * from unnest(${distinct.map(({ siteId }) => siteId)}::uuid[], ${distinct.map(({ speciesId }) => speciesId)}::uuid[],
+        ${distinct.map(({ container }) => container)}::text[]) w (site_id, species_id, container)
+    ), days as materialized (
+      select w.site_id, w.species_id, w.container, t.batch_id, t.inoculated_on,
         (select min(g.weighed_on) from weighing_line i
           join weighing g on g.network_id = i.network_id and g.id = i.weighing_id and g.voided_at is null
-          where i.network_id = ${network}::uuid and i.batch_id = t.id and i.voided_at is null) - t.inoculated_on as picked,
-        (select min(c.checked_on) from "check" c where c.network_id = ${network}::uuid and c.batch_id = t.id
+          where i.network_id = ${network}::uuid and i.batch_id = t.batch_id and i.voided_at is null) - t.inoculated_on as picked,
+        (select min(c.checked_on) from "check" c where c.network_id = ${network}::uuid and c.batch_id = t.batch_id
           and c.voided_at is null and c.kind = 'fully_colonised') - t.inoculated_on as colonised
-      from latest t where t.place <= ${latestBatches}
+      from wanted w cross join lateral (
+        select o.batch_id, o.inoculated_on from batch_outcome o
+        where o.network_id = ${network}::uuid and o.site_id = w.site_id and o.species_id = w.species_id and o.container = w.container
+          and not o.voided and not o.second_life
+        order by o.inoculated_on desc, o.batch_id desc limit ${latestBatches}) t
     )
-    select site_id as "siteId", species_id as "speciesId", container_kind::text as container,
-      coalesce(array_agg(picked order by inoculated_on desc, id desc) filter (where picked > 0), '{}') as picked,
-      coalesce(array_agg(colonised order by inoculated_on desc, id desc) filter (where colonised > 0), '{}') as colonised
-    from days group by site_id, species_id, container_kind`;
+    select site_id as "siteId", species_id as "speciesId", container,
+      coalesce(array_agg(picked order by inoculated_on desc, batch_id desc) filter (where picked > 0), '{}') as picked,
+      coalesce(array_agg(colonised order by inoculated_on desc, batch_id desc) filter (where colonised > 0), '{}') as colonised
+    from days group by site_id, species_id, container`;
   const own = new Map(
     rows.map((row) => [
       key(row),

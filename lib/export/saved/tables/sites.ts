@@ -1,7 +1,7 @@
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listCountedSites } from '@/lib/records/site/list-counted-sites.query';
 import { savedTable } from '../saved-table';
 
-type Row = Awaited<ReturnType<typeof listSites>>[number];
+type Row = Awaited<ReturnType<typeof listCountedSites>>[number];
 
 /** The list of sites. */
 export const sites = savedTable<Row>(
@@ -16,6 +16,6 @@ export const sites = savedTable<Row>(
     { key: 'note', kind: 'text', blank: 'none', cell: (row) => row.note },
   ],
   async function* (context) {
-    yield await listSites(context);
+    yield await listCountedSites(context);
   },
 );

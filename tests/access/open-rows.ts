@@ -1,0 +1,20 @@
+import { listCountedSites } from '@/lib/records/site/list-counted-sites.query';
+import { countOpen } from '@/lib/records/today/count-open.query';
+import { query } from './operation-rows';
+import { now } from './world';
+
+/** What is open, and what was ever begun, by site: each only of the sites that the asker may see. */
+export const openRows = [
+  query(
+    'records/site/list-counted-sites.query',
+    'yy---',
+    (c) => listCountedSites(c),
+    (sites, w) => sites.some(({ id, batchCount }) => id === w.people.millLane && batchCount > 0),
+  ),
+  query(
+    'records/today/count-open.query',
+    'yy---',
+    (c) => countOpen(c, now, 0),
+    (counts, w) => counts?.sites.some(({ siteId }) => siteId === w.people.millLane) ?? false,
+  ),
+];
