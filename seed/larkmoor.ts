@@ -14,7 +14,9 @@ import {
 import { storySites } from './story/sites';
 import { truths } from './story/truths';
 import { addLots } from './write/add-lots';
+import { agreeOnSharing } from './write/agree-sharing';
 import { answerSignals } from './write/answer-signals';
+import { chooseMethods } from './write/choose-methods';
 import { inOneGo } from './write/in-one-go';
 import { invite } from './write/invite';
 import { makeNetwork, storyZone } from './write/make-network';
@@ -100,6 +102,8 @@ export async function seedLarkmoor(today: string): Promise<SignIn[]> {
   );
   await recordProgramme(coordinator, siteIds, today);
   await recordCosts(coordinator, today);
+  await chooseMethods(coordinator, siteIds);
+  await agreeOnSharing((id) => members.find(({ siteIds: own }) => own.includes(id)), siteIds);
   await publishYear(coordinator, today);
   const tarn = siteIds.get(truths.shortBath.site);
   if (tarn !== undefined) await answerSignals(coordinator, tarn, today);

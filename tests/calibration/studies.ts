@@ -7,6 +7,7 @@ import { logRankCalibration } from './log-rank-calibration';
 import { lotCalibration } from './lot-calibration';
 import { coverageTables, levelTable } from './markdown-tables';
 import { mixedCalibration } from './mixed-calibration';
+import { nextCalibration } from './next-calibration';
 import { originCalibration } from './origin-calibration';
 import { planningCalibration } from './planning-calibration';
 import { poolingCalibration } from './pooling-calibration';
@@ -79,6 +80,11 @@ export const studies: readonly Study[] = [
         'Shares of site, lot and run in what batches differ by',
         await shareCalibration(scaled(200)),
       ),
+  },
+  {
+    name: 'next',
+    run: async (scaled) =>
+      levelTable('The next batch of a site, in simulated networks', await nextCalibration(scaled(60))),
   },
   {
     name: 'alarms',

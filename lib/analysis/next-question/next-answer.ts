@@ -9,9 +9,10 @@ export type Outlook = {
   readonly kind: MethodKind;
   readonly verdict: 'suits' | 'possible' | 'not-listed';
   readonly reasons: readonly LocalText[];
-  /** Judged batches of the method in the whole network, and at this site. */
+  /** Judged batches of the method in the whole network, at this site, and there with this species and material. */
   readonly networkBatches: number;
   readonly siteBatches: number;
+  readonly mixBatches: number;
   /** Contaminated in the next batch, percent, with the limits that hold it 95 times in 100; cannot where too thin. */
   readonly loss: ShownFigure;
   /** The same limits as whole units of a batch of the usual size; null without a figure. */

@@ -117,7 +117,10 @@ function outlookOf(
       verdict,
       reasons,
       networkBatches: raw.contamination.n.batches,
-      siteBatches: own.contamination.n.batches,
+      siteBatches: ask.own.filter(
+        ({ methodKey, contamination }) => methodKey === methodId && contamination.kind === 'counted',
+      ).length,
+      mixBatches: own.contamination.n.batches,
       loss: loss.figure,
       units: loss.units,
       yield: predictedYield(raw.yield, ask.yields?.of(cell, methodId)),

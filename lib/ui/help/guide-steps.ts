@@ -21,6 +21,7 @@ export const guideSteps = {
     { words: 'trace' },
     { words: 'noticesRead', href: '/today' },
     { words: 'records', href: '/questions/records' },
+    { words: 'next', href: '/questions/next' },
     { words: 'units', href: '/account' },
   ],
   coordinator: [
@@ -31,6 +32,7 @@ export const guideSteps = {
     { words: 'suitability', href: '/settings/suitability' },
     { words: 'compare', href: '/comparison' },
     { words: 'questions', href: '/questions' },
+    { words: 'next', href: '/questions/next' },
     { words: 'trials', href: '/trials' },
     { words: 'watch', href: '/questions/watch' },
     { words: 'notices', href: '/questions/lots' },

@@ -14,17 +14,19 @@ type Props = {
   readonly part: NextPart;
   readonly massUnit: MassUnit;
   readonly volumeUnit: VolumeUnit;
+  /** Unfolded: the method that the answer is about. */
+  readonly open: boolean;
   readonly words: InsightWords;
 };
 
 /** One method a site could use: whether it suits, what to expect, the site's own record, what it takes. */
-export function NextOutlook({ outlook, part, massUnit, volumeUnit, words }: Props) {
+export function NextOutlook({ outlook, part, massUnit, volumeUnit, open, words }: Props) {
   const { t, names, view, number, units, language } = words;
-  const { loss, yield: given, siteBatches, networkBatches } = outlook;
+  const { loss, yield: given, siteBatches, mixBatches, networkBatches } = outlook;
   const unknown = loss.kind === 'cannot' && given.kind === 'cannot';
   return (
-    <section>
-      <h3>{names.methodName(outlook.methodId)}</h3>
+    <details open={open}>
+      <summary>{names.methodName(outlook.methodId)}</summary>
       {unknown ? (
         <p>{t('next.thin', { count: networkBatches })}</p>
       ) : (
@@ -43,8 +45,11 @@ export function NextOutlook({ outlook, part, massUnit, volumeUnit, words }: Prop
           })}
         </p>
       )}
-      <p>{t('next.own', { count: siteBatches })}</p>
-      {siteBatches === 0 ? null : (
+      <p>
+        {t('next.own', { count: siteBatches })}{' '}
+        {siteBatches === 0 ? '' : t('next.ownMix', { count: mixBatches })}
+      </p>
+      {mixBatches === 0 ? null : (
         <div className="figures">
           <Figure label={t('next.columns.ownLoss')} view={view(outlook.ownLoss)} />
           <Figure label={t('next.columns.ownYield')} view={view(outlook.ownYield)} />
@@ -77,6 +82,6 @@ export function NextOutlook({ outlook, part, massUnit, volumeUnit, words }: Prop
           },
         ]}
       />
-    </section>
+    </details>
   );
 }

@@ -109,6 +109,7 @@ export function NextPartView({ part, mix, reader, words }: Props) {
         />
       )}
       <NextCautions kinds={sorted.map(({ kind }) => kind)} />
+      {sorted.length === 0 ? null : <h2>{t('next.methodsHeading')}</h2>}
       {sorted.map((outlook) => (
         <NextOutlook
           key={outlook.methodId}
@@ -116,6 +117,7 @@ export function NextPartView({ part, mix, reader, words }: Props) {
           part={part}
           massUnit={massUnit}
           volumeUnit={volumeUnit}
+          open={choice.verdict.kind === 'told' && choice.verdict.leader === outlook.methodId}
           words={words}
         />
       ))}

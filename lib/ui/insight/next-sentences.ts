@@ -63,13 +63,14 @@ export function teachingSentences({ choice, site, unit, words }: Ask): string[] 
     from: width(most.from),
     to: width(most.to),
   };
-  return [
+  const sentences = [
     teaching.by === 'yield' ? t('next.teach', { ...about, unit }) : t('next.teachLoss', { ...about, units }),
-    ...others.map(({ methodId, to }) =>
-      t('next.teachOthers', { method: inSentence(methodId), to: width(to) }),
-    ),
-    ...(teachesLittle(most) ? [t('next.teachLittle')] : []),
+    others
+      .map(({ methodId, to }) => t('next.teachOthers', { method: inSentence(methodId), to: width(to) }))
+      .join(' '),
+    teachesLittle(most) ? t('next.teachLittle') : '',
   ];
+  return sentences.filter((text) => text !== '');
 }
 
 /** Narrowing by less than a tenth is hardly worth a month of work. Our choice. */

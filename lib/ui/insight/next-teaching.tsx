@@ -4,7 +4,7 @@ import type { NextChoice, NextPart } from '@/lib/analysis/next-question/next-ans
 import type { MassUnit } from '@/lib/database/generated/enums';
 import type { InsightWords } from './insight-words';
 import { methodList } from './next-names';
-import { teachingSentences } from './next-sentences';
+import { teachesLittle, teachingSentences } from './next-sentences';
 
 type Props = {
   readonly choice: NextChoice;
@@ -25,6 +25,7 @@ export function NextTeaching({ choice, part, site, massUnit, planning, words }: 
   );
   const [most] = teaching.kind === 'lessons' ? teaching.lessons : [];
   const method = most === undefined ? undefined : outlooks.find(({ methodId }) => methodId === most.methodId);
+  const little = most !== undefined && teachesLittle(most);
   return (
     <>
       <h2>{t('next.teachHeading')}</h2>
@@ -49,19 +50,22 @@ export function NextTeaching({ choice, part, site, massUnit, planning, words }: 
       {teaching.kind === 'lessons' && method !== undefined ? (
         <>
           <p className="chips no-print">
-            <Link href={startAddress(choice, part, method) as Route} className="button button-plain">
-              {t(method.kind === 'untreated' ? 'next.startBatch' : 'next.startTreatment', {
-                method: inSentence(method.methodId),
-              })}
-            </Link>
             {planning ? (
               <Link
                 href={trialAddress(choice, part, teaching.pair, words) as Route}
-                className="button button-plain"
+                className={little ? 'button button-action' : 'button button-plain'}
               >
                 {t('next.planTrial', pairNames(teaching.pair, words))}
               </Link>
             ) : null}
+            <Link
+              href={startAddress(choice, part, method) as Route}
+              className={little ? 'button button-plain' : 'button button-action'}
+            >
+              {t(method.kind === 'untreated' ? 'next.startBatch' : 'next.startTreatment', {
+                method: inSentence(method.methodId),
+              })}
+            </Link>
           </p>
           <p className="quiet">{t('next.teachNote')}</p>
         </>

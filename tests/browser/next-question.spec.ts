@@ -1,0 +1,25 @@
+import { expect, ives, test, wren } from './people';
+
+test('a site’s next step is said in a sentence with what would teach most, and its members read the same', async ({
+  openAs,
+}) => {
+  test.setTimeout(150_000);
+  const page = await openAs(wren);
+  await page.goto('/questions');
+  await page.getByRole('link', { name: 'What should this site do next?' }).click();
+  // Fitted in a thread of its own, then streamed into the page that is already there.
+  await expect(page.locator('.answer-sentence')).toHaveText(/one method can be told to do best/, {
+    timeout: 60_000,
+  });
+  await page.getByRole('link', { name: 'Ashwell Row Garden' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('What should Ashwell Row Garden do next?');
+  // The story planted it: what goes through the bath does better than what is fermented in cold water.
+  await expect(page.locator('.answer-sentence')).toHaveText(
+    /^(Next, Ashwell Row Garden does best with hot-water bath:|At Ashwell Row Garden no method can be told to do best yet\. With hot-water bath,) .*about \d+ bags .*in 100 \(between \d+ and \d+ in .* next batch\).* about [\d.]+ kg .*from 10 kg of dry material\./,
+  );
+  await expect(page.getByRole('heading', { name: 'What would teach most' })).toBeVisible();
+  const member = await openAs(ives);
+  await member.goto('/questions/next');
+  await expect(member.getByRole('heading', { level: 1 })).toHaveText(/^What should .+ do next\?$/);
+  await expect(member.locator('.answer-sentence')).not.toBeEmpty();
+});
