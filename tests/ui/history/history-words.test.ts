@@ -25,6 +25,9 @@ const untold = [
   'BatchOutcome',
   'OutcomeSummary',
   'OutcomeDue',
+  'ReportGround',
+  'ReportPicture',
+  'ReportLinkVisit',
 ];
 
 /** Columns of the records, as the database names them. */
