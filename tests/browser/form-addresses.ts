@@ -8,6 +8,7 @@ import { noticeForms } from './notice-forms';
 import { ives, type OpenAs, odell, wren } from './people';
 import { programmeForms } from './programme-forms';
 import { reportForms } from './report-forms';
+import { reportSharingForms } from './report-sharing-forms';
 import { tokenForms } from './token-forms';
 
 const findingPattern = new RegExp(`^/batches/${uuid}/findings/${uuid}/follow-up$`);
@@ -241,6 +242,7 @@ export const formPages: readonly FormPage[] = [
     keeps: false,
   },
   ...reportForms,
+  ...reportSharingForms,
   ...voidable.map((kind) => ({
     route: '/void/[kind]/[id]',
     name: `void a ${kind}`,

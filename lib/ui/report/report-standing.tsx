@@ -73,6 +73,11 @@ export async function ReportStanding({ report, coordinates, late, actions }: Pro
           <p>
             <Link href={`/reports/${id}/links` as Route}>{t('linkLink')}</Link>
           </p>
+          {report.stories.length === 0 ? null : (
+            <p>
+              <Link href={`/reports/${id}/stories` as Route}>{t('storiesLink')}</Link>
+            </p>
+          )}
           {later === undefined ? (
             <>
               <Send action={actions.revise} id={id} text={t('newVersion')} />
