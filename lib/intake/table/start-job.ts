@@ -24,11 +24,12 @@ const longestMilliseconds = 3_600_000;
 const rehearsed = invalid('', 'rehearsed');
 
 /** Takes the file for one job; another that is at work keeps it. */
-async function claim(actor: Actor, id: string, mode: JobMode, now: Date): Promise<Result<OpenFile>> {
+async function claim(actor: Actor, id: string, mode: JobMode): Promise<Result<OpenFile>> {
   return writeAs(actor, { origin: 'file_import' }, async (context) => {
     const file = await openFile(context, id);
     if (!file) return notFound;
-    const silent = new Date(now.getTime() - silentMilliseconds);
+    const begun = new Date();
+    const silent = new Date(begun.getTime() - silentMilliseconds);
     const rows = await context.db.intakeRow.count({
       where: { fileId: id, state: { in: [...statesOf[mode]] } },
     });
@@ -36,7 +37,7 @@ async function claim(actor: Actor, id: string, mode: JobMode, now: Date): Promis
       where: { id, OR: [{ state: { notIn: ['checking', 'adding'] } }, { heartbeatAt: { lt: silent } }] },
       data: {
         state: mode === 'add' ? 'adding' : 'checking',
-        ...{ doneCount: 0, totalCount: rows, heartbeatAt: now, stopAskedAt: null, trouble: null },
+        ...{ doneCount: 0, totalCount: rows, heartbeatAt: begun, stopAskedAt: null, trouble: null },
       },
     });
     return count === 0 ? invalid('', 'intake-running') : ok(file);
@@ -129,7 +130,7 @@ export async function startJob(
   mode: JobMode,
   now = new Date(),
 ): Promise<Result<{ readonly finished: Promise<void> }>> {
-  const file = await claim(actor, id, mode, now);
+  const file = await claim(actor, id, mode);
   if (file.kind !== 'ok') return file;
   return ok({ finished: run(actor, file.value, mode, now) });
 }

@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { readAs } from '@/lib/access/scoped-db';
 import { openPoints } from '@/lib/intake/table/open-points';
 import { settlePoints } from '@/lib/intake/table/settle';
@@ -7,6 +7,7 @@ import { type Growers, growers } from '../../support/growers';
 import { type Shed, shed } from '../../support/shed';
 import { bring } from './bring';
 
+vi.setConfig({ testTimeout: 120_000 });
 const { superuser } = await testDatabase();
 const now = new Date('2026-07-20T15:00:00Z');
 let people: Growers;

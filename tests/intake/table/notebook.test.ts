@@ -1,10 +1,11 @@
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { readAs } from '@/lib/access/scoped-db';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { shed } from '../../support/shed';
 import { bring } from './bring';
 
+vi.setConfig({ testTimeout: 120_000 });
 const { superuser } = await testDatabase();
 const now = new Date('2026-07-20T15:00:00Z');
 let people: Growers;

@@ -1,6 +1,6 @@
 import { readFile, rm } from 'node:fs/promises';
 import path from 'node:path';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { saveTable } from '@/lib/export/saved/save-table';
 import { writtenWords } from '@/lib/ui/export/written-words';
 import { wordsFor } from '@/lib/ui/i18n/words-for';
@@ -9,6 +9,7 @@ import { type GrownWorld, grownWorld } from '../../export/grown-world';
 import { testDatabase } from '../../support/database';
 import { bring } from './bring';
 
+vi.setConfig({ testTimeout: 120_000 });
 const { superuser } = await testDatabase();
 let world: GrownWorld;
 
