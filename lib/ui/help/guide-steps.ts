@@ -43,10 +43,12 @@ export const guideSteps = {
     { words: 'bringIn', href: '/import' },
     { words: 'export', href: '/settings/export' },
     { words: 'report', href: '/reports' },
+    { words: 'shareReport', href: '/reports' },
     { words: 'units', href: '/account' },
   ],
   funder: [
     { words: 'readReports', href: '/reports' },
+    { words: 'takeReport', href: '/reports' },
     { words: 'protectedCells' },
     { words: 'units', href: '/account' },
   ],
