@@ -3,13 +3,8 @@ import path from 'node:path';
 import { expect, type Page } from '@playwright/test';
 import { submit } from './fill';
 import { below, type FormPage, inStory, linkOn, openBatch, uuid } from './find-address';
-import { leavingForms } from './leaving-forms';
-import { noticeForms } from './notice-forms';
+import { moduleForms } from './module-forms';
 import { ives, type OpenAs, odell, wren } from './people';
-import { programmeForms } from './programme-forms';
-import { reportForms } from './report-forms';
-import { reportSharingForms } from './report-sharing-forms';
-import { tokenForms } from './token-forms';
 
 const findingPattern = new RegExp(`^/batches/${uuid}/findings/${uuid}/follow-up$`);
 const followUpPattern = new RegExp(`^/batches/${uuid}/follow-ups/${uuid}/correct$`);
@@ -125,9 +120,9 @@ const entryFinder = (kind: string, pattern: string) =>
 const setting = ['materials', 'methods', 'species', 'windows'] as const;
 
 export const formPages: readonly FormPage[] = [
+  ...moduleForms,
   { route: '/account', as: ives, keeps: 'name' },
   { route: '/account/password', as: ives, keeps: false },
-  ...tokenForms,
   ...containers.map((container) => ({
     route: '/batches/new',
     name: `a new ${container}`,
@@ -223,9 +218,6 @@ export const formPages: readonly FormPage[] = [
   { route: '/account/digest', as: wren, keeps: false },
   { route: '/labels/sheets/new', as: wren },
   { route: '/labels/sheets/[id]/correct', as: wren, find: labelSheet },
-  ...programmeForms,
-  ...noticeForms,
-  ...leavingForms,
   { route: '/trials/new', as: wren },
   { route: '/trials/[id]/correct', as: wren, find: inTrial(new RegExp(`^/trials/${uuid}/correct$`)) },
   {
@@ -241,8 +233,6 @@ export const formPages: readonly FormPage[] = [
     find: inTrial(new RegExp(`^/trials/slots/${uuid}$`)),
     keeps: false,
   },
-  ...reportForms,
-  ...reportSharingForms,
   ...voidable.map((kind) => ({
     route: '/void/[kind]/[id]',
     name: `void a ${kind}`,

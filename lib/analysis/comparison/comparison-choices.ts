@@ -3,6 +3,7 @@ import type { ReadContext } from '@/lib/access/context';
 import { Prisma } from '@/lib/database/generated/client';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
+import { readSitesLeft, type SitesLeft } from '../production/read-sites-left';
 import type { SiteDates } from './batch-facts';
 import type { ComparisonDefaults } from './comparison-filter.input';
 
@@ -14,7 +15,14 @@ export type ComparisonChoices = {
   readonly species: readonly Named[];
   readonly materials: readonly Named[];
   readonly methods: readonly Named[];
-  readonly sites: readonly { readonly id: string; readonly code: string; readonly name: string }[];
+  /** Those that have left stay, since their records name them; they are not offered any more. */
+  readonly sites: readonly {
+    readonly id: string;
+    readonly code: string;
+    readonly name: string;
+    readonly left: boolean;
+  }[];
+  readonly sitesLeft: SitesLeft;
   /** Today's date at each site. */
   readonly today: SiteDates;
   /** Undefined when the network has no batch yet. */
@@ -67,14 +75,15 @@ export async function readComparisonChoices(context: ReadContext, now: Date): Pr
   const materials = await db.material.findMany({ select: named, orderBy: { nameEn: 'asc' } });
   const methods = await db.method.findMany({ select: named, orderBy: { nameEn: 'asc' } });
   const sites = await db.site.findMany({
-    select: { id: true, code: true, name: true, timeZone: true },
+    select: { id: true, code: true, name: true, timeZone: true, leftAt: true },
     orderBy: { name: 'asc' },
   });
   return {
     species: species.map(asNamed),
     materials: materials.map(asNamed),
     methods: methods.map(asNamed),
-    sites: sites.map(({ id, code, name }) => ({ id, code, name })),
+    sites: sites.map(({ id, code, name, leftAt }) => ({ id, code, name, left: leftAt !== null })),
+    sitesLeft: await readSitesLeft(context),
     today: datesAt(sites, now),
     defaults: await readDefaults(context),
   };

@@ -50,5 +50,14 @@ export type PackageTable = keyof typeof packageTables;
 
 export const packageTableNames = Object.keys(packageTables) as readonly PackageTable[];
 
-/** Columns that stay behind: the network of a loaded archive is another one, and people are not in it. */
-export const columnsLeftOut: readonly string[] = ['network_id', 'created_by_id', 'started_by_id'];
+/**
+ * Columns that stay behind: the network of a loaded archive is another one, people are not in it, and a site that left the
+ * first network has not left the other.
+ */
+export const columnsLeftOut: readonly string[] = [
+  'network_id',
+  'created_by_id',
+  'started_by_id',
+  'left_at',
+  'figures_withdrawn',
+];

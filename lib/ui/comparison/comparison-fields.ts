@@ -63,6 +63,7 @@ export async function comparisonFields(choices: ComparisonChoices, language: Lan
       label: t('columns.site'),
       emptyLabel: t('filter.allSites'),
       options: choices.sites
+        .filter(({ left }) => !left)
         .map(({ id, name }) => ({ value: id, label: name }))
         .sort((a, b) => a.label.localeCompare(b.label, language)),
     },

@@ -22,6 +22,8 @@ export const guideSteps = {
     { words: 'noticesRead', href: '/today' },
     { words: 'records', href: '/questions/records' },
     { words: 'next', href: '/questions/next' },
+    { words: 'shares', href: '/sites' },
+    { words: 'leaves', href: '/account' },
     { words: 'units', href: '/account' },
   ],
   coordinator: [
@@ -44,6 +46,7 @@ export const guideSteps = {
     { words: 'export', href: '/settings/export' },
     { words: 'report', href: '/reports' },
     { words: 'shareReport', href: '/reports' },
+    { words: 'letsLeave', href: '/people' },
     { words: 'units', href: '/account' },
   ],
   funder: [
