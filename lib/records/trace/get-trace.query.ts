@@ -7,6 +7,7 @@ import { readTracedHarvests } from './read-traced-harvests';
 import type { TracedKind, TraceEnd } from './trace-link';
 import type { Trace, TraceSide } from './trace-view';
 import { type Walked, walkLinks } from './walk-links';
+import { whereItWent } from './where-it-went';
 
 /**
  * Where a lot, a run, a batch or a harvest came from and where it went, as far as the actor can see: lots made from lots,
@@ -33,11 +34,13 @@ export async function getTrace(
     ...(names.has(from.id) ? [] : [{ seen: to.id, hidden: from.id }]),
   ]);
   for (const [hidden, name] of await nameOutOfSight(db, pairs)) names.set(hidden, name);
+  const side = await sideOf(context, on, 'to', origin);
   return {
     start,
     names: names.set(id, start),
     back: await sideOf(context, back, 'from', origin),
-    on: await sideOf(context, on, 'to', origin),
+    on: side,
+    went: whereItWent(side),
   };
 }
 

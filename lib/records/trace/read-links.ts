@@ -1,6 +1,5 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { Prisma } from '@/lib/database/generated/client';
 import { secondLifeEnds } from '../batch/moved-units';
 import type { TracedKind, TraceLink } from './trace-link';
 
@@ -26,15 +25,18 @@ export async function readLinks(
   kind: TracedKind,
   ids: readonly string[],
 ): Promise<TraceLink[]> {
-  const wanted = Prisma.sql`${[...ids]}::uuid[]`;
-  const where =
+  const { networkId } = actor;
+  const wanted = [...ids];
+  const rows =
     direction === 'on'
-      ? Prisma.sql`from_kind = ${kind} and from_id = any (${wanted})`
-      : Prisma.sql`to_kind = ${kind} and to_id = any (${wanted})`;
-  const rows = await db.$queryRaw<Row[]>`
-    select from_kind, from_id::text, to_kind, to_id::text, amount, void_reason, later_seen
-    from app.trace_link where network_id = ${actor.networkId}::uuid and ${where}
-    order by from_id, to_id`;
+      ? await db.$queryRaw<Row[]>`
+          select from_kind, from_id::text, to_kind, to_id::text, amount, void_reason, later_seen from app.trace_link
+          where network_id = ${networkId}::uuid and from_kind = ${kind} and from_id = any (${wanted}::uuid[])
+          order by from_id, to_id`
+      : await db.$queryRaw<Row[]>`
+          select from_kind, from_id::text, to_kind, to_id::text, amount, void_reason, later_seen from app.trace_link
+          where network_id = ${networkId}::uuid and to_kind = ${kind} and to_id = any (${wanted}::uuid[])
+          order by from_id, to_id`;
   const links: TraceLink[] = [];
   for (const row of rows) {
     const gone =

@@ -6,6 +6,7 @@ import type {
   LossCause,
 } from '@/lib/database/generated/enums';
 import type { TracedKind, TraceLink } from './trace-link';
+import type { WhereItWent } from './where-it-went';
 
 type InTwoLanguages = { readonly en: string; readonly es: string };
 
@@ -76,6 +77,8 @@ export type Trace = {
   readonly start: TraceName;
   readonly back: TraceSide;
   readonly on: TraceSide;
+  /** What became of everything on its way on. */
+  readonly went: WhereItWent;
   /** Every end of every link told, and the start, by id. */
   readonly names: ReadonlyMap<string, TraceName>;
 };

@@ -1,5 +1,4 @@
 import type { Trace } from '@/lib/records/trace/trace-view';
-import { whereItWent } from '@/lib/records/trace/where-it-went';
 import { LossReasons } from './loss-reasons';
 import type { TraceWords } from './trace-words';
 import { TracedBatchTable } from './traced-batch-table';
@@ -12,7 +11,7 @@ type Props = { readonly trace: Trace; readonly words: TraceWords };
 /** Where something went: batches, losses, second lives, and the harvests with their destinations. */
 export async function TraceOn({ trace, words }: Props) {
   const { t } = words;
-  const went = whereItWent(trace.on);
+  const { went } = trace;
   const reached = [...new Set(trace.on.links.map(({ to }) => to.id))].flatMap((id) => {
     const name = trace.names.get(id);
     return name === undefined ? [] : [name];
