@@ -21,6 +21,9 @@ const everybodys = [
   '/sums?what=bed&bedArea=4&bedArea__unit=m2',
   '/questions/records',
   '/import',
+  '/account/tokens',
+  '/account/tokens/new',
+  '/help/api',
 ];
 const coordinators = [
   '/trials/new',

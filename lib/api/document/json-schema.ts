@@ -23,7 +23,7 @@ export function jsonSchema(schema: z.ZodType, io: 'input' | 'output'): JsonSchem
     reused: 'inline',
     override({ zodSchema, jsonSchema: made }) {
       const name = named.get(zodSchema);
-      if (name === undefined || zodSchema === schema) return;
+      if (name === undefined || Object.is(zodSchema, schema)) return;
       for (const key of Object.keys(made)) delete made[key];
       made.$ref = `#/components/schemas/${name}`;
     },

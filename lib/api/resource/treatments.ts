@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { readingPlaces } from '@/lib/growing/vocabulary';
 import { id, identity, instant, note, resource, voided, voidedOf } from './resource';
+import { siteIdTold, withSitesTold } from './site-told';
 import { decimal, moment, momentOrNull } from './told';
 
 const quantity = z.int().nullable();
@@ -12,7 +13,7 @@ export const treatments = resource({
   schema: z.object({
     ...identity,
     code: z.string(),
-    siteId: id,
+    siteId: siteIdTold,
     methodId: id,
     startedAt: instant,
     endedAt: instant.nullable(),
@@ -24,16 +25,19 @@ export const treatments = resource({
     voided,
   }),
   filters: { site: id, method: id, state: z.enum(['running', 'ended']) },
-  rows: ({ db }, where, page, { site, method, state }) =>
-    db.treatmentRun.findMany({
-      where: {
-        ...where,
-        ...(site === undefined ? {} : { siteId: site }),
-        ...(method === undefined ? {} : { methodId: method }),
-        ...(state === undefined ? {} : { endedAt: state === 'running' ? null : { not: null } }),
-      },
-      ...page,
-    }),
+  rows: async (context, where, page, { site, method, state }) =>
+    withSitesTold(
+      context,
+      await context.db.treatmentRun.findMany({
+        where: {
+          ...where,
+          ...(site === undefined ? {} : { siteId: site }),
+          ...(method === undefined ? {} : { methodId: method }),
+          ...(state === undefined ? {} : { endedAt: state === 'running' ? null : { not: null } }),
+        },
+        ...page,
+      }),
+    ),
   tell: (row) => ({
     ...{ id: row.id, revision: row.revision, code: row.code, siteId: row.siteId, methodId: row.methodId },
     ...{ startedAt: moment(row.startedAt), endedAt: momentOrNull(row.endedAt) },
@@ -50,7 +54,7 @@ export const readings = resource({
   schema: z.object({
     ...identity,
     treatmentRunId: id,
-    siteId: id,
+    siteId: siteIdTold,
     readAt: instant,
     place: z.enum(readingPlaces),
     celsius: z.number().nullable(),
@@ -58,15 +62,18 @@ export const readings = resource({
     voided,
   }),
   filters: { site: id, treatment: id },
-  rows: ({ db }, where, page, { site, treatment }) =>
-    db.treatmentReading.findMany({
-      where: {
-        ...where,
-        ...(site === undefined ? {} : { siteId: site }),
-        ...(treatment === undefined ? {} : { treatmentRunId: treatment }),
-      },
-      ...page,
-    }),
+  rows: async (context, where, page, { site, treatment }) =>
+    withSitesTold(
+      context,
+      await context.db.treatmentReading.findMany({
+        where: {
+          ...where,
+          ...(site === undefined ? {} : { siteId: site }),
+          ...(treatment === undefined ? {} : { treatmentRunId: treatment }),
+        },
+        ...page,
+      }),
+    ),
   tell: (row) => ({
     ...{ id: row.id, revision: row.revision, treatmentRunId: row.treatmentRunId, siteId: row.siteId },
     ...{ readAt: moment(row.readAt), place: row.place, celsius: decimal(row.celsius), ph: decimal(row.ph) },
