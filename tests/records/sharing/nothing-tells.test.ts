@@ -5,6 +5,11 @@ import { Client } from 'pg';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Actor } from '@/lib/access/actor';
 import { readAs } from '@/lib/access/scoped-db';
+import { batches } from '@/lib/api/resource/batches';
+import { sites } from '@/lib/api/resource/network';
+import { spawnLots, substrateLots } from '@/lib/api/resource/stock';
+import { readings, treatments } from '@/lib/api/resource/treatments';
+import { weighings } from '@/lib/api/resource/weighings';
 import { saveTable } from '@/lib/export/saved/save-table';
 import { isSavedTable, savedTables } from '@/lib/export/saved/saved-tables';
 import { sharingLevels } from '@/lib/records/sharing/agree-sharing.input';
@@ -63,12 +68,21 @@ const whole = (answer: unknown) =>
     value instanceof Map ? [...value] : value instanceof Set ? [...value] : value,
   );
 
+/** What scripts read, by the kinds that members of several sites meet in. */
+const scripts = [treatments, readings, batches, weighings, sites, spawnLots, substrateLots];
+
 /** Everything that an outsider is answered: queries about both sites, exports, reports. */
 async function* answersFor(actor: Actor): AsyncGenerator<readonly [string, string]> {
   for (const asked of [world, quarrys])
     for (const row of [...queryRows, ...commandRows])
       if (row.answer) yield [row.file, whole(await row.answer(asked, actor))];
   yield ['run', whole(await readAs(actor, (context) => getTreatment(context, run, now)))];
+  for (const kind of scripts) {
+    const rows = await readAs(actor, (context) =>
+      kind.read(context, {}, { orderBy: { id: 'asc' }, take: 500 }, {}),
+    );
+    yield [`script ${kind.name}`, whole(rows)];
+  }
   const { id } = await arrange(world.people.coordinator, buildReportInput, buildReport, {
     ...{ title: 'A year', from: '2026-01-01', to: '2026-07-20' },
     indicators: [...reportIndicators],
@@ -95,6 +109,7 @@ it('holds, whatever was agreed, no name, code, place or id of a site that is not
         let answers = 0;
         for await (const [from, text] of answersFor(actor)) {
           answers += 1;
+          if (from === 'script treatments' && actor === neighbour) expect(text).toContain(run);
           expect(text, from).not.toContain(millLane);
           expect(text, from).not.toContain('tannery');
           expect(text, from).not.toContain('KSTRL');
