@@ -25,7 +25,11 @@ export async function TracedBatchTable({ trace, words }: Props) {
           ? t('through.batch', { ...values, units: t('units', { count: amount ?? 0 }) })
           : t(`through.${from.kind}`, values);
       });
-    return [...new Set(ways)].join(', ');
+    return [...new Set(ways)].map((way) => (
+      <span key={way} className="block whitespace-nowrap">
+        {way}
+      </span>
+    ));
   };
   const picked = ({ id }: TracedBatch) =>
     links
