@@ -2,17 +2,18 @@ import 'server-only';
 import type { DocumentFact } from '../document/report-document';
 import { inks, type Paper, sheet, writable } from './paper';
 
-const perLine = 3;
 const gap = 18;
 const valueSize = 17;
 
-/** The few numbers of the beginning, large, three beside each other; the name comes first also for a screen reader. */
+/** The few numbers of the beginning, large, beside each other; the name comes first also for a screen reader. */
 export function writeFacts(
   paper: Paper,
   parent: PDFKit.PDFStructureElement,
   facts: readonly DocumentFact[],
 ): void {
   const { document, typeface, left, width: whole } = paper;
+  // Three beside each other, four where that spares a line of one.
+  const perLine = facts.length === 4 ? 4 : 3;
   const width = (whole - (perLine - 1) * gap) / perLine;
   for (let start = 0; start < facts.length; start += perLine) {
     const line = facts.slice(start, start + perLine).map(({ label, text }) => {

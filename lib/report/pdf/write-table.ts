@@ -2,13 +2,15 @@ import 'server-only';
 import type { DocumentTable } from '../document/report-document';
 import { type Paper, sheet } from './paper';
 import { type CellLine, gridOf, headLines, linesOf, rowHeight } from './table-cells';
-import { drawRow, rowGap } from './table-row';
+import { drawRow, type RowToDraw, rowGap } from './table-row';
 import { writeText } from './write-text';
 
 type Line = {
   readonly cells: readonly (readonly CellLine[])[];
   readonly height: number;
-  readonly group?: string;
+  readonly group: string | undefined;
+  /** The first row of its group. */
+  readonly opens: boolean;
 };
 
 /** Height of the heading of a group and of the gap around it. */
@@ -22,6 +24,17 @@ function heightFrom(lines: readonly Line[], at: number): number {
   return own.height + next;
 }
 
+function drawGroup(
+  paper: Paper,
+  parent: PDFKit.PDFStructureElement,
+  name: string | undefined,
+  role: RowToDraw['role'],
+): void {
+  if (name === undefined) return;
+  const cells = [[{ text: name, bold: true, quiet: false, sizePt: sheet.table }]];
+  drawRow(paper, { widths: [paper.width], numeric: [false] }, { cells, parent, role });
+}
+
 /** Writes a table with its caption. A short one is not broken; a long one shows its head again on each further page. */
 export function writeTable(paper: Paper, parent: PDFKit.PDFStructureElement, table: DocumentTable): void {
   const { document } = paper;
@@ -32,10 +45,10 @@ export function writeTable(paper: Paper, parent: PDFKit.PDFStructureElement, tab
     const cells = table.columns.map((_, at) => linesOf(row, at));
     const opens = row.group !== undefined && row.group !== table.rows[index - 1]?.group;
     const height = rowHeight(paper, grid, cells) + 2 * rowGap + (opens ? groupHeight : 0);
-    return { cells, height, ...(opens && row.group !== undefined ? { group: row.group } : {}) };
+    return { cells, height, group: row.group, opens };
   });
   const whole = headHeight + lines.reduce((sum, { height }) => sum + height, 0);
-  const kept = whole <= paper.wholePage() * 0.45 ? whole : headHeight + heightFrom(lines, 0);
+  const kept = whole <= paper.wholePage() * 0.25 ? whole : headHeight + heightFrom(lines, 0);
   const structure = document.struct('Table');
   parent.add(structure);
   writeText(paper, structure, table.caption, {
@@ -55,17 +68,10 @@ export function writeTable(paper: Paper, parent: PDFKit.PDFStructureElement, tab
     if (document.y + heightFrom(lines, at) > paper.bottom()) {
       document.addPage();
       drawRow(paper, grid, { cells: head, parent: structure, role: undefined, strong: true });
+      // Whoever turns the page still sees of which group a row is.
+      if (!line.opens) drawGroup(paper, structure, line.group, undefined);
     }
-    if (line.group !== undefined)
-      drawRow(
-        paper,
-        { widths: [paper.width], numeric: [false] },
-        {
-          cells: [[{ text: line.group, bold: true, quiet: false, sizePt: sheet.table }]],
-          parent: structure,
-          role: () => ({ tag: 'TH', scope: 'Row' }),
-        },
-      );
+    if (line.opens) drawGroup(paper, structure, line.group, () => ({ tag: 'TH', scope: 'Row' }));
     drawRow(paper, grid, {
       cells: line.cells,
       parent: structure,
