@@ -27,7 +27,7 @@ function codeOf(issue: z.core.$ZodIssue): Pick<ProblemError, 'code' | 'values'> 
     case 'invalid_format':
       return { code: ['date', 'datetime'].includes(issue.format) ? `json-${issue.format}` : 'json-form' };
     case 'unrecognized_keys':
-      return { code: 'unknown-field' };
+      return { code: 'api-unknown-field' };
     default:
       return { code: 'not-an-option' };
   }

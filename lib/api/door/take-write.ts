@@ -24,15 +24,13 @@ function refused(answer: ApiAnswer): Taken {
   return { kind: 'refused', answer };
 }
 
-function withErrors(operation: WriteOperation, errors: readonly ProblemError[]): ApiAnswer {
+/** What is wrong with the shape of what was sent is told by the names that were sent, which no form has. */
+function withErrors(errors: readonly ProblemError[]): ApiAnswer {
   const answer = refusal('refused', undefined);
-  if (answer.kind !== 'problem') return answer;
-  // What was sent is named with its unit; labels are known by the names that forms have.
-  const named = errors.map((error) => ({ ...error, field: error.field.replace(unit, '') }));
-  return { ...answer, problem: { ...answer.problem, area: operation.area, errors: named } };
+  return answer.kind === 'problem'
+    ? { ...answer, problem: { ...answer.problem, area: 'sent', errors } }
+    : answer;
 }
-
-const unit = /(Grams|Millilitres|Millimetres|SquareCentimetres)$/;
 
 /** Takes a write: its headers and the shape of its body here, then once and for all under its key. */
 export async function takeWrite(
@@ -57,9 +55,9 @@ export async function takeWrite(
   if (revision === 'other')
     return refused(refusal('changed', { code: 'api-other-revision', header: 'If-Match' }));
   if (holdsNul(JSON.stringify(sent.value)))
-    return refused(withErrors(operation, [{ field: '', pointer: '', code: 'control-characters' }]));
+    return refused(withErrors([{ field: '', pointer: '', code: 'control-characters' }]));
   const parsed = operation.body.json.safeParse(sent.value, { reportInput: true });
-  if (!parsed.success) return refused(withErrors(operation, sentProblems(parsed.error)));
+  if (!parsed.success) return refused(withErrors(sentProblems(parsed.error)));
   const { confirmed, ...body } = parsed.data as Record<string, unknown> & { confirmed?: string[] };
   const input = operation.body.toInput(body);
   const reason = typeof input.reason === 'string' ? input.reason.trim() : '';
