@@ -97,6 +97,8 @@ const modules = {
       '^lib/records/',
       // The story's coordinator publishes a report, by the same command as any other.
       '^lib/report/.*[.](command|input)[.]ts$',
+      // A table of hers is brought in as any other.
+      '^lib/intake/table/(keep-file|start-job)[.]ts$',
       '^seed/',
     ],
     types: [words],

@@ -58,13 +58,13 @@ export async function FileWork({ file, check, add, stop }: Props) {
     <section>
       {trouble === undefined ? null : <Notice tone="watch">{trouble}</Notice>}
       {checked ? (
-        <p className="answer">
+        <p className="answer-sentence">
           {counts.added > 0
             ? t('file.added', { added: counts.added, there: counts.there, needs: counts.needs })
             : t('file.checked', { new: counts.new, there: counts.there, needs: counts.needs })}
         </p>
       ) : (
-        <p className="answer">{t('file.uploaded', { rows })}</p>
+        <p className="answer-sentence">{t('file.uploaded', { rows })}</p>
       )}
       {checked && counts.unread > 0 ? <p>{t('file.unread', { count: counts.unread })}</p> : null}
       {missing.length > 0 ? (
