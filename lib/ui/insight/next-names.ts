@@ -10,3 +10,9 @@ export function methodList(methods: readonly string[], { inSentence, language }:
 export function perTen(bePercent: number, { number }: InsightWords, digits = 1): string {
   return number(bePercent / 10, digits);
 }
+
+/** A name as inside a sentence: "oyster mushroom", but "EM soak". */
+export function asInside(name: string): string {
+  const [first = '', second = ''] = name;
+  return second === second.toLowerCase() ? first.toLowerCase() + name.slice(1) : name;
+}

@@ -9,7 +9,7 @@ import { DataTable } from '../table/data-table';
 import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
 import { NextCautions } from './next-cautions';
-import { methodList } from './next-names';
+import { asInside, methodList } from './next-names';
 import { NextOutlook } from './next-outlook';
 import { nextSentence } from './next-sentences';
 import { NextTeaching } from './next-teaching';
@@ -62,8 +62,8 @@ export function NextPartView({ part, mix, reader, words }: Props) {
       <p className="answer-sentence">{nextSentence({ choice, site, unit: massUnit, words })}</p>
       <p>
         {t('next.for', {
-          species: names.speciesName(choice.speciesId),
-          material: names.materialName(choice.materialId).toLocaleLowerCase(language),
+          species: asInside(names.speciesName(choice.speciesId)),
+          material: asInside(names.materialName(choice.materialId)),
           count: number(part.usualUnits),
           units,
           season: seasonWords(part.season, words),

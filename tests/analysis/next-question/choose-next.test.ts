@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import type { PlainFit } from '@/lib/analysis/fitting/plain-fit';
 import { chooseNext } from '@/lib/analysis/next-question/choose-next';
 import { whatTeaches } from '@/lib/analysis/next-question/what-teaches';
 
@@ -41,12 +42,12 @@ test('a method that cannot be worked out takes no part', () => {
 });
 
 const fit = {
-  method: 'REML',
+  method: 'linear mixed model, REML',
   observations: 100,
   coefficients: [],
   varianceComponents: [
-    { term: 'run', variance: 20, standardDeviation: Math.sqrt(20) },
-    { term: 'spawn lot', variance: 8, standardDeviation: Math.sqrt(8) },
+    { term: 'run', levels: 50, variance: 20, standardDeviation: Math.sqrt(20) },
+    { term: 'spawn lot', levels: 12, variance: 8, standardDeviation: Math.sqrt(8) },
   ],
   zeroVarianceTerms: [],
   minusTwoLogLikelihood: 0,
@@ -55,7 +56,7 @@ const fit = {
   fitted: new Float64Array(),
   evaluations: 1,
   residualStandardDeviation: 10,
-} as const;
+} satisfies PlainFit;
 
 test('four batches of the method known least narrow the open difference most, by the sums a hand can check', () => {
   const teaching = whatTeaches(compared, chooseNext(compared), { fit, scale: 1, unitsNoise: 0 });
