@@ -24,6 +24,7 @@ export const guideSteps = {
     { words: 'next', href: '/questions/next' },
     { words: 'shares', href: '/sites' },
     { words: 'leaves', href: '/account' },
+    { words: 'api', href: '/account/tokens' },
     { words: 'units', href: '/account' },
   ],
   coordinator: [
@@ -47,6 +48,7 @@ export const guideSteps = {
     { words: 'report', href: '/reports' },
     { words: 'shareReport', href: '/reports' },
     { words: 'letsLeave', href: '/people' },
+    { words: 'api', href: '/account/tokens' },
     { words: 'units', href: '/account' },
   ],
   funder: [
