@@ -1,3 +1,4 @@
+import { cpus, loadavg } from 'node:os';
 import { encode } from 'next-auth/jwt';
 import type { Actor } from '@/lib/access/actor';
 import { asNobody, readAs } from '@/lib/access/scoped-db';
@@ -6,8 +7,10 @@ import { openSession } from '@/lib/access/sign-in';
 import { environment } from '@/lib/base/environment';
 import { disconnect } from '@/lib/database/client';
 import { pageReads } from './page-reads';
+import { processorTime } from './processor-time';
 
-type Times = { readonly name: string; readonly bar?: number; readonly of: readonly number[] };
+type Timed = { readonly of: readonly number[]; readonly processor?: number | undefined };
+type Times = Timed & { readonly name: string; readonly bar?: number };
 type Asked = { readonly email: string; readonly times: number; readonly url: string | undefined };
 
 /** The reader who waits longest of so many, in milliseconds. */
@@ -15,8 +18,9 @@ function quantile(values: readonly number[], share: number): number {
   return values.toSorted((a, b) => a - b)[Math.ceil(share * values.length) - 1] ?? Number.NaN;
 }
 
-async function timed(times: number, run: () => Promise<unknown>): Promise<number[]> {
-  // Once beforehand: the first reader after a start also waits for plans and for what is compiled.
+async function timed(times: number, run: () => Promise<unknown>): Promise<Timed> {
+  // Twice beforehand: the first reader after a start also waits for plans and for what is compiled.
+  await run();
   await run();
   const of: number[] = [];
   for (let count = 0; count < times; count += 1) {
@@ -24,15 +28,23 @@ async function timed(times: number, run: () => Promise<unknown>): Promise<number
     await run();
     of.push(performance.now() - start);
   }
-  return of;
+  const processor: number[] = [];
+  for (let count = 0; count < Math.min(times, 5); count += 1) {
+    const took = await processorTime(run);
+    if (took !== undefined) processor.push(took);
+  }
+  return { of, processor: processor.length === 0 ? undefined : quantile(processor, 0.5) };
 }
 
-function print({ name, bar, of }: Times): boolean {
+function print({ name, bar, of, processor }: Times): boolean {
   const p95 = quantile(of, 0.95);
   const within = bar === undefined || p95 < bar;
-  const verdict = bar === undefined ? '' : `  of ${bar} ${within ? 'within' : 'ABOVE'}`;
+  const least = processor !== undefined && bar !== undefined && processor < bar;
+  const verdict =
+    bar === undefined ? '' : `  of ${bar} ${within ? 'within' : least ? 'ABOVE by the clock' : 'ABOVE'}`;
   const figures = [quantile(of, 0.5), p95].map((value) => value.toFixed(1).padStart(9));
-  console.log(`${name.padEnd(40)}${figures.join('')}${verdict}`);
+  const own = (processor?.toFixed(1) ?? '').padStart(9);
+  console.log(`${name.padEnd(40)}${figures.join('')}${own}${verdict}`);
   return within;
 }
 
@@ -47,7 +59,7 @@ async function coordinatorOf(email: string): Promise<Actor> {
 
 /**
  * Milliseconds of what each page reads and works out, p50 and p95, in the network of the coordinator with this address,
- * beside the least that a transaction takes; with `url` also of whole pages of the server there (which must serve the
+ * beside the least that a transaction takes and a bare statement; with `url` also of whole pages of the server there (which must serve the
  * same database with the same secret), beside a page that reads nothing. Answers whether all are within their bars.
  */
 export async function benchPages({ email, times, url }: Asked): Promise<boolean> {
@@ -58,15 +70,28 @@ export async function benchPages({ email, times, url }: Asked): Promise<boolean>
       ({ db }) => db.$queryRaw<{ batches: bigint; sites: bigint }[]>`select
         (select count(*) from batch) as batches, (select count(*) from site) as sites`,
     );
-    console.log(`${size?.batches} batches at ${size?.sites} sites; ${times} readings each; ms at p50, p95`);
+    console.log(
+      `${size?.batches} batches at ${size?.sites} sites; ${times} readings each, load ${loadavg()
+        .map((load) => load.toFixed(1))
+        .join(' ')} on ${cpus().length} processors; ms at p50, p95, and of processor time`,
+    );
     const pages = await pageReads(actor);
     console.log('\nreading and working out');
     print({
       name: 'a transaction with one row',
-      of: await timed(times, () => readAs(actor, ({ db }) => db.$queryRaw`select 1`)),
+      ...(await timed(times, () => readAs(actor, ({ db }) => db.$queryRaw`select 1`))),
+    });
+    print({
+      name: 'the latest fifty rows of batches',
+      ...(await timed(times, () =>
+        readAs(
+          actor,
+          ({ db }) => db.$queryRaw`select id, code from batch order by inoculated_on desc limit 50`,
+        ),
+      )),
     });
     const within: boolean[] = [];
-    for (const { name, bar, read } of pages) within.push(print({ name, bar, of: await timed(times, read) }));
+    for (const { name, bar, read } of pages) within.push(print({ name, bar, ...(await timed(times, read)) }));
     if (url === undefined) return within.every(Boolean);
     const token = await encode({
       token: { sid: actor.sessionId },
@@ -82,9 +107,9 @@ export async function benchPages({ email, times, url }: Asked): Promise<boolean>
       if (answer.status !== 200) throw new Error(`${address} answered ${answer.status}`);
     };
     console.log(`\nwhole pages of ${url}`);
-    print({ name: 'a page that reads nothing', of: await timed(times, () => open('/offline')) });
+    print({ name: 'a page that reads nothing', ...(await timed(times, () => open('/offline'))) });
     for (const { name, bar, address } of pages)
-      within.push(print({ name, bar, of: await timed(times, () => open(address)) }));
+      within.push(print({ name, bar, ...(await timed(times, () => open(address))) }));
     return within.every(Boolean);
   } finally {
     await disconnect();

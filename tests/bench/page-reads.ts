@@ -7,7 +7,7 @@ import { getBatch } from '@/lib/records/batch/get-batch.query';
 import { listBatches } from '@/lib/records/batch/list-batches.query';
 import { listChoices } from '@/lib/records/network/list-choices.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
-import { listDue } from '@/lib/records/today/list-due.query';
+import { recordReads } from './record-reads';
 
 /** One page: its address, what it reads of the database, and the longest that may take at p95, in milliseconds. */
 export type PageRead = {
@@ -62,11 +62,6 @@ export async function pageReads(actor: Actor): Promise<PageRead[]> {
       bar: list,
       read: () => readAs(actor, (context) => getBatch(context, batch?.id ?? '', now)),
     },
-    {
-      name: 'today, of every site',
-      address: '/today',
-      bar: list,
-      read: () => readAs(actor, (context) => listDue(context, now)),
-    },
+    ...(await recordReads(actor, batch?.siteId ?? '', now)),
   ];
 }
