@@ -18,7 +18,7 @@ export function askOrigins(
   now: Date,
 ): Promise<FittedAnswer<AllOrigins>> {
   return fittedAnswer<Data, AllOrigins>(actor, scope.version, {
-    name: 'origins',
+    name: 'lot-origins',
     asked: queryOfQuestion(asked),
     read: async (context) => {
       const { batches, version } = await readQuestionData(context, scope, now);

@@ -12,11 +12,13 @@ type Props = {
   readonly answer: OriginsAnswer;
   /** Codes of material lots by id. */
   readonly codes: ReadonlyMap<string, string>;
+  /** Codes of spawn lots called out, whose batches say nothing about the material. */
+  readonly apart: readonly string[];
   readonly words: InsightWords;
 };
 
 /** Which material lots, makers or sources lose more than their sites and methods would anyway, and every one beside that. */
-export function OriginsAnswerView({ of, answer, codes, words }: Props) {
+export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
   const { t, locale, language, number } = words;
   const ofLots = of === 'materialLots';
   if (answer.kind === 'cannot')
@@ -104,6 +106,9 @@ export function OriginsAnswerView({ of, answer, codes, words }: Props) {
       <p className="quiet">
         {t(ofLots ? 'origins.lotsNote' : 'origins.makersNote')} {t('origins.control')}
       </p>
+      {apart.length === 0 || of === 'spawnMakers' ? null : (
+        <p className="quiet">{t('origins.apart', { lots: new Intl.ListFormat(locale).format(apart) })}</p>
+      )}
       {answer.leftOut === 0 ? null : <p className="quiet">{t('lots.leftOut', { count: answer.leftOut })}</p>}
     </>
   );

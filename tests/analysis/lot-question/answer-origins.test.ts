@@ -36,10 +36,26 @@ describe('answerOrigins', () => {
 
   it('calls out nothing where lots differ as lots do, in whatever order they were entered', async () => {
     const { batches, makers } = simulatedOrigins(network);
-    const answers = await answerOrigins(batches, makers, fitHere);
+    const { answers, badSpawnLots } = await answerOrigins(batches, makers, fitHere);
+    expect(badSpawnLots).toEqual([]);
     for (const answer of Object.values(answers)) expect(called(answer)).toEqual([]);
     const mixed = seededRandom(3).shuffle(batches);
     expect(await judgeOrigins(mixed, materialLots, fitHere)).toEqual(answers.materialLots);
+  }, 60_000);
+
+  it('does not blame the straw that a bad lot of spawn went onto', async () => {
+    const { batches, makers } = simulatedOrigins({ ...network, badSpawn: 3 });
+    const straw = (answer: OriginsAnswer) =>
+      answer.kind === 'judged' ? answer.origins.find(({ origin }) => origin === 'straw 0-0') : undefined;
+    const withAll = straw(await judgeOrigins(batches, materialLots, fitHere));
+    expect(withAll?.ratio).toBeGreaterThan(1.5);
+    const { answers, badSpawnLots } = await answerOrigins(batches, makers, fitHere);
+    expect(badSpawnLots).toEqual(['lot 00']);
+    expect(straw(answers.materialLots)?.ratio).toBeLessThan(1.5);
+    expect(straw(answers.materialLots)?.batches).toBeLessThan(withAll?.batches ?? 0);
+    expect(called(answers.materialLots)).toEqual([]);
+    expect(called(answers.materialSources)).toEqual([]);
+    expect(called(answers.spawnMakers)).toEqual([]);
   }, 60_000);
 
   it('does not judge a maker by fewer than three lots, and says so; one bad lot does not make a bad maker', async () => {

@@ -12,6 +12,8 @@ export type SimulatedOrigins = {
   readonly badMaker?: number;
   readonly badSource?: number;
   readonly badMaterial?: number;
+  /** Added to the first lot of spawn, which then goes onto one load of material only. */
+  readonly badSpawn?: number;
 };
 
 export type OriginNetwork = {
@@ -60,14 +62,16 @@ export function simulatedOrigins(network: SimulatedOrigins): OriginNetwork {
     const maker = lot % network.makers;
     const spawnLot = `lot ${String(lot).padStart(2, '0')}`;
     spawn[spawnLot] = `maker ${maker}`;
-    const effect = 0.25 * random.normal() + (maker === 0 ? (network.badMaker ?? 0) : 0);
+    const bad = (maker === 0 ? (network.badMaker ?? 0) : 0) + (lot === 0 ? (network.badSpawn ?? 0) : 0);
+    const effect = 0.25 * random.normal() + bad;
     const reached = random.shuffle(sites).slice(0, 5);
     for (let made = 0; made < network.batchesPerLot; ) {
       const site = reached[random.integer(reached.length)] ?? sites[0];
       const chosen = random.next() < 0.7 ? (site?.favours ?? 0) : random.integer(methods.length);
       const method = methods[chosen] ?? { key: 'bath', logit: -2.5 };
       const source = random.next() < 0.6 ? (site?.source ?? 0) : random.integer(sources);
-      const from = strawOf(source, Math.floor(lot / spawnLotsPerMaterial));
+      const onOne = lot === 0 && network.badSpawn !== undefined;
+      const from = strawOf(onOne ? 0 : source, Math.floor(lot / spawnLotsPerMaterial));
       const run = 0.35 * random.normal();
       const together = Math.min(1 + random.integer(3), network.batchesPerLot - made);
       for (let k = 0; k < together; k += 1) {

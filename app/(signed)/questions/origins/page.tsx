@@ -2,6 +2,7 @@ import type { Route } from 'next';
 import Link from 'next/link';
 import { readAs } from '@/lib/access/scoped-db';
 import { originQuestions } from '@/lib/analysis/lot-question/answer-origins';
+import { readLotCodes } from '@/lib/analysis/lot-question/lots-question';
 import { askOrigins, readMaterialCodes } from '@/lib/analysis/lot-question/origins-question';
 import { OriginsAnswerView } from '@/lib/ui/insight/origins-answer-view';
 import { QuestionFrame } from '@/lib/ui/insight/question-frame';
@@ -9,7 +10,10 @@ import { loadQuestion } from '../load-question';
 
 export default async function OriginsQuestionPage({ searchParams }: PageProps<'/questions/origins'>) {
   const { now: _now, ...loaded } = await loadQuestion(searchParams, askOrigins);
-  const codes = await readAs(loaded.actor, readMaterialCodes);
+  const { codes, spawn } = await readAs(loaded.actor, async (context) => ({
+    codes: await readMaterialCodes(context),
+    spawn: await readLotCodes(context),
+  }));
   return (
     <QuestionFrame
       question="origins"
@@ -20,11 +24,17 @@ export default async function OriginsQuestionPage({ searchParams }: PageProps<'/
         </p>
       )}
     >
-      {(answers, words) =>
+      {({ answers, badSpawnLots }, words) =>
         originQuestions.map((of) => (
           <section key={of}>
             <h2>{words.t(`origins.${of}.heading`)}</h2>
-            <OriginsAnswerView of={of} answer={answers[of]} codes={codes} words={words} />
+            <OriginsAnswerView
+              of={of}
+              answer={answers[of]}
+              codes={codes}
+              apart={badSpawnLots.map((id) => spawn.get(id) ?? '–')}
+              words={words}
+            />
           </section>
         ))
       }
