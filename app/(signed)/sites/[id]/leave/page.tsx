@@ -37,7 +37,7 @@ export default async function LeaveSitePage({ params }: PageProps<'/sites/[id]/l
         {
           kind: 'text',
           name: 'reason',
-          label: sentenceCase(t('fields.siteReason')),
+          label: sentenceCase(t('fields.reason')),
           hint: t('hints.siteReason'),
         },
         await wordField(),
