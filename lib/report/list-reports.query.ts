@@ -6,12 +6,21 @@ export async function listReports({ db }: ReadContext) {
   const rows = await db.report.findMany({
     where: { voidedAt: null },
     orderBy: [{ builtAt: 'desc' }, { id: 'desc' }],
-    select: { id: true, title: true, periodFrom: true, periodTo: true, builtAt: true, publishedAt: true },
+    select: {
+      id: true,
+      title: true,
+      version: true,
+      periodFrom: true,
+      periodTo: true,
+      builtAt: true,
+      publishedAt: true,
+    },
     take: 200,
   });
   return rows.map((row) => ({
     id: row.id,
     title: row.title,
+    version: row.version,
     from: row.periodFrom.toISOString().slice(0, 10),
     to: row.periodTo.toISOString().slice(0, 10),
     builtAt: row.builtAt,

@@ -38,6 +38,12 @@ export default async function ReportsPage() {
               cell: (report) => <Link href={`/reports/${report.id}`}>{report.title}</Link>,
             },
             {
+              key: 'version',
+              header: t('columns.version'),
+              numeric: true,
+              cell: (report) => report.version,
+            },
+            {
               key: 'period',
               header: t('columns.period'),
               cell: (report) =>

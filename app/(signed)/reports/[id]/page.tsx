@@ -20,13 +20,13 @@ export default async function ReportPage({ params, searchParams }: PageProps<'/r
       document={await loadDocument(actor, report)}
       pictureAt={(story) => `/reports/${id}/pictures/${story}`}
     >
-      <TakeAlong base={`/reports/${id}`} />
       <ReportStanding
         report={report}
         coordinates={actor.role === 'coordinator'}
         late={late !== undefined}
         actions={{ publish: publishReportAction, revise: reviseReportAction, discard: discardDraftAction }}
       />
+      <TakeAlong base={`/reports/${id}`} />
     </DocumentView>
   );
 }
