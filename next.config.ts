@@ -31,7 +31,7 @@ export default {
   outputFileTracingIncludes: {
     '/labels/pdf': letters,
     '/reports/[id]/pdf': letters,
-    '/shared/[token]/pdf': letters,
+    '/by-link/[token]/pdf': letters,
   },
   turbopack: {
     root: import.meta.dirname,
@@ -46,6 +46,6 @@ export default {
   headers: async () => [
     { source: '/:path*', headers },
     { source: '/api/:path*', headers: [dataPolicy] },
-    { source: '/shared/:path*', headers: linkHeaders },
+    { source: '/by-link/:path*', headers: linkHeaders },
   ],
 } satisfies NextConfig;

@@ -229,6 +229,7 @@ describe('the application role', () => {
       'note_token_use',
       'open_report_link',
       'recorded_by',
+      'report_link_is_open',
       'report_link_picture',
       'second_life_ends',
       'session_lookup',

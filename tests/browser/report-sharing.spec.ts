@@ -72,7 +72,7 @@ test('a funder without an account reads a report by a link in Spanish, its print
   await coordinator.goto(`${report}/links`);
   await coordinator.getByRole('button', { name: 'Withdraw the link for A foundation' }).click();
   await expect(coordinator.getByRole('row', { name: /A foundation/ })).toContainText('Withdrawn');
-  for (const address of [link, `${link}/report`, `${link}/pdf`, '/shared/no-such-link']) {
+  for (const address of [link, `${link}/report`, `${link}/pdf`, '/by-link/no-such-link']) {
     const answer = await visitor.request.get(address, { headers: { 'accept-language': 'es' } });
     expect(answer.status()).toBe(404);
     expect(await answer.text()).toContain('Este enlace no abre nada');

@@ -15,7 +15,7 @@ export async function makeLinkAction(_state: FormState, data: FormData): Promise
   const result = await runForm(makeLinkInput, makeLink, data);
   if (result.kind !== 'ok') return toFormState('links', data, result);
   const t = await getTranslations('links');
-  const link = `${environment().NEXTAUTH_URL.replace(/\/$/, '')}/shared/${result.value.token}`;
+  const link = `${environment().NEXTAUTH_URL.replace(/\/$/, '')}/by-link/${result.value.token}`;
   const reportId = String(data.get('reportId') ?? '');
   return { ...emptyFormState, values: { reportId }, notice: t('made', { link }) };
 }

@@ -5,7 +5,7 @@ import { noSuchReport } from '@/lib/report/report-file-response';
 /** The picture of a story of the report that a link opens; part of a visit, not one of its own. */
 export async function GET(
   _request: Request,
-  { params }: RouteContext<'/shared/[token]/pictures/[story]'>,
+  { params }: RouteContext<'/by-link/[token]/pictures/[story]'>,
 ): Promise<Response> {
   const { token, story } = await params;
   const image = isId(story) ? await linkPicture(token, story) : undefined;

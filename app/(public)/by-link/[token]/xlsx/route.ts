@@ -6,7 +6,7 @@ import { answerShared } from '../load-shared';
 
 export async function GET(
   _request: Request,
-  { params }: RouteContext<'/shared/[token]/xlsx'>,
+  { params }: RouteContext<'/by-link/[token]/xlsx'>,
 ): Promise<Response> {
   const { token } = await params;
   return answerShared(token, 'xlsx', async ({ link: { report }, document, locale }) => {

@@ -10,13 +10,13 @@ import { loadShared } from '../load-shared';
 export const metadata: Metadata = { robots: { index: false, follow: false }, referrer: 'no-referrer' };
 
 /** A published report, to whoever holds a link to it. */
-export default async function SharedReportPage({ params }: PageProps<'/shared/[token]/report'>) {
+export default async function SharedReportPage({ params }: PageProps<'/by-link/[token]/report'>) {
   const { token } = await params;
   const busy = takeOpening(token) > 0;
   const shared = busy ? undefined : await loadShared(token, 'page');
   if (busy) return <p>{(await getTranslations('links'))('busy')}</p>;
   // The address before this one says with the right status that the link opens nothing.
-  if (!shared) redirect(`/shared/${token}` as Route);
+  if (!shared) redirect(`/by-link/${token}` as Route);
   const { document, link, locale } = shared;
   const t = await getTranslations({ locale, namespace: 'links' });
   const until = formatInstant(new Date(link.expiresAt), link.timeZone, locale);
@@ -24,10 +24,10 @@ export default async function SharedReportPage({ params }: PageProps<'/shared/[t
     <DocumentView
       document={document}
       locale={locale}
-      pictureAt={(story) => `/shared/${token}/pictures/${story}`}
+      pictureAt={(story) => `/by-link/${token}/pictures/${story}`}
     >
       <p className="quiet">{t('sharedNote', { date: until })}</p>
-      <TakeAlong base={`/shared/${token}`} locale={locale} />
+      <TakeAlong base={`/by-link/${token}`} locale={locale} />
     </DocumentView>
   );
 }

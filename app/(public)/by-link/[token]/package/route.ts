@@ -5,7 +5,7 @@ import { answerShared } from '../load-shared';
 
 export async function GET(
   _request: Request,
-  { params }: RouteContext<'/shared/[token]/package'>,
+  { params }: RouteContext<'/by-link/[token]/package'>,
 ): Promise<Response> {
   const { token } = await params;
   return answerShared(token, 'package', async ({ link: { report }, document }) => {

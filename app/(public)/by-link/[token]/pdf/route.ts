@@ -8,7 +8,7 @@ import { answerShared } from '../load-shared';
 
 export async function GET(
   _request: Request,
-  { params }: RouteContext<'/shared/[token]/pdf'>,
+  { params }: RouteContext<'/by-link/[token]/pdf'>,
 ): Promise<Response> {
   const { token } = await params;
   return answerShared(token, 'pdf', async ({ link: { report }, document, locale }) => {
