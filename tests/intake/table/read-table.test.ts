@@ -7,6 +7,7 @@ import { plainWords } from '@/lib/intake/table/plain-words';
 import { readTable } from '@/lib/intake/table/read-table';
 import { unpacksWithin } from '@/lib/intake/table/unpacked-size';
 
+import type { Messages } from '@/lib/ui/messages/en';
 import { loadMessages } from '@/lib/ui/messages/load-messages';
 
 const usual: UsualWriting = { dateOrder: 'mdy', decimal: 'point', mass: 'lb' };
@@ -103,19 +104,25 @@ describe('a workbook', () => {
 
 describe('the words of a table', () => {
   it('are those of the catalogues, too, in both languages', () => {
-    const groups = {
-      ...{ containerKind: 'containerKind', trimState: 'trimState', sign: 'contaminationSign' },
-      ...{ stage: 'cropStage', action: 'findingAction', moistureSource: 'moistureSource' },
-      ...{ form: 'spawnForm', kind: 'siteKind' },
-    } as const;
+    const groups: Readonly<
+      Record<string, (words: Messages['vocabulary']) => Readonly<Record<string, string>>>
+    > = {
+      containerKind: (words) => words.containerKind,
+      trimState: (words) => words.trimState,
+      sign: (words) => words.contaminationSign,
+      stage: (words) => words.cropStage,
+      action: (words) => words.findingAction,
+      moistureSource: (words) => words.moistureSource,
+      form: (words) => words.spawnForm,
+      kind: (words) => words.siteKind,
+    };
     const unknown = (['en', 'es'] as const).flatMap((language) => {
       const { vocabulary } = loadMessages(language);
       return Object.values(fieldsOfKind)
         .flat()
         .flatMap((field) => {
           if (field.cell !== 'choice') return [];
-          const group: Readonly<Record<string, string>> =
-            vocabulary[groups[field.name as keyof typeof groups]];
+          const group = groups[field.name]?.(vocabulary) ?? {};
           return Object.entries(field.options).filter(
             ([value, words]) => ![plainWords(value), ...words].includes(plainWords(group[value] ?? '?')),
           );
