@@ -16,11 +16,13 @@ type Props = {
   readonly volumeUnit: VolumeUnit;
   /** Unfolded: the method that the answer is about. */
   readonly open: boolean;
+  /** The table itself is a coordinator's page. */
+  readonly coordinates: boolean;
   readonly words: InsightWords;
 };
 
 /** One method a site could use: whether it suits, what to expect, the site's own record, what it takes. */
-export function NextOutlook({ outlook, part, massUnit, volumeUnit, open, words }: Props) {
+export function NextOutlook({ outlook, part, massUnit, volumeUnit, open, coordinates, words }: Props) {
   const { t, names, view, number, units, language } = words;
   const { loss, yield: given, siteBatches, mixBatches, networkBatches } = outlook;
   const unknown = loss.kind === 'cannot' && given.kind === 'cannot';
@@ -65,7 +67,9 @@ export function NextOutlook({ outlook, part, massUnit, volumeUnit, open, words }
                   ' ',
                 )}{' '}
                 <span className="quiet">{t('next.suits.source')}</span>{' '}
-                <Link href={'/settings/suitability' as Route}>{t('next.suits.table')}</Link>
+                {coordinates ? (
+                  <Link href={'/settings/suitability' as Route}>{t('next.suits.table')}</Link>
+                ) : null}
               </>
             ),
           },

@@ -117,6 +117,7 @@ export function NextPartView({ part, mix, reader, words }: Props) {
           part={part}
           massUnit={massUnit}
           volumeUnit={volumeUnit}
+          coordinates={reader.role === 'coordinator'}
           open={choice.verdict.kind === 'told' && choice.verdict.leader === outlook.methodId}
           words={words}
         />
