@@ -11,6 +11,7 @@ type Props = { readonly files: readonly IntakeFileLine[]; readonly timeZone: str
 /** Tables that were brought before, newest first. */
 export async function FileList({ files, timeZone }: Props) {
   const t = await getTranslations('import');
+  const words = await getTranslations('vocabulary.intakeState');
   const locale = await getLocale();
   if (files.length === 0) return <p className="quiet">{t('list.none')}</p>;
   return (
@@ -24,7 +25,11 @@ export async function FileList({ files, timeZone }: Props) {
           header: t('list.file'),
           cell: ({ id, fileName }) => <Link href={`/import/${id}` as Route}>{fileName}</Link>,
         },
-        { key: 'state', header: t('list.state'), cell: ({ state }) => t(`state.${state}`) },
+        {
+          key: 'state',
+          header: t('list.state'),
+          cell: ({ state }) => (state === 'stopped' ? t('state.stopped') : words(state)),
+        },
         { key: 'kind', header: t('list.kind'), cell: ({ kind }) => t(`kinds.${kind}`) },
         {
           key: 'rows',

@@ -26,11 +26,12 @@ function Step({ act, id, plain, children }: { act: Act; id: string; plain?: bool
 /** Where a table stands, in one sentence, and the next step. */
 export async function FileWork({ file, check, add, stop }: Props) {
   const t = await getTranslations('import');
+  const words = await getTranslations('vocabulary.intakeState');
   const locale = await getLocale();
   const { id, counts, state, missing } = file;
   if (state === 'checking' || state === 'adding')
     return (
-      <section aria-label={t(`state.${state}`)}>
+      <section aria-label={words(state)}>
         <Progress
           key={state}
           id={id}
