@@ -6,7 +6,7 @@ import type { Compared } from './choose-next';
 import type { NextVerdict, Teaching } from './next-answer';
 
 /** Batches that a lesson is reckoned with: a month or two of a site. Our choice. */
-export const lessonBatches = 4;
+const lessonBatches = 4;
 /** Spawn lots they come from. Our choice. */
 const lessonLots = 2;
 
