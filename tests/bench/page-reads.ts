@@ -62,6 +62,6 @@ export async function pageReads(actor: Actor): Promise<PageRead[]> {
       bar: list,
       read: () => readAs(actor, (context) => getBatch(context, batch?.id ?? '', now)),
     },
-    ...(await recordReads(actor, batch?.siteId ?? '', now)),
+    ...(await recordReads(actor, now)),
   ];
 }

@@ -19,7 +19,7 @@ import type { PageRead } from './page-reads';
 const bar = 100;
 
 /** Lists of records, the page of the day, and a question whose answer is stored. */
-export async function recordReads(actor: Actor, siteId: string, now: Date): Promise<PageRead[]> {
+export async function recordReads(actor: Actor, now: Date): Promise<PageRead[]> {
   const page = (
     name: string,
     address: string,
@@ -29,6 +29,8 @@ export async function recordReads(actor: Actor, siteId: string, now: Date): Prom
     read: () => readAs(actor, read),
   });
   const lots = lotFilterInput.parse({});
+  const [site] = await readAs(actor, listSites);
+  const siteId = site?.id ?? '';
   const wide = (await readAs(actor, (context) => countOpen(context, now))) !== undefined;
   return [
     page('harvests', '/weighings', async (context) => [

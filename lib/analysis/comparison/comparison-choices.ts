@@ -1,6 +1,5 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { Prisma } from '@/lib/database/generated/client';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 import { readSitesLeft, type SitesLeft } from '../production/read-sites-left';
@@ -50,11 +49,20 @@ async function readDefaults({ db, actor }: ReadContext): Promise<ComparisonDefau
   const to = latest?.on;
   if (!to) return undefined;
   const from = addDays(to, -daysShown);
+  type Most = { species: string; container: ContainerKind };
+  const [network, kinds] = [actor.networkId, [...containerKinds]];
   // Whoever sees the whole network has its totals; a member's own sites have few sums.
-  const kept = Prisma.raw(actor.role === 'coordinator' ? 'outcome_network_total' : 'outcome_summary');
-  const [most] = await db.$queryRaw<{ species: string; container: ContainerKind }[]>`
-    select species_id::text as species, container from ${kept}
-    where network_id = ${actor.networkId}::uuid and container = any (${[...containerKinds]}::text[]) and span = 'year'
+  const [most] =
+    actor.role === 'coordinator'
+      ? await db.$queryRaw<Most[]>`
+    select species_id::text as species, container from outcome_network_total
+    where network_id = ${network}::uuid and container = any (${kinds}::text[]) and span = 'year'
+      and starts_on between date_trunc('year', ${from}::date) and ${to}::date
+      and measure = 'contamination' and class <> 'voided'
+    group by species_id, container order by sum(batches) desc, species_id, container limit 1`
+      : await db.$queryRaw<Most[]>`
+    select species_id::text as species, container from outcome_summary
+    where network_id = ${network}::uuid and container = any (${kinds}::text[]) and span = 'year'
       and starts_on between date_trunc('year', ${from}::date) and ${to}::date
       and measure = 'contamination' and class <> 'voided'
     group by species_id, container order by sum(batches) desc, species_id, container limit 1`;

@@ -14,7 +14,7 @@ import { readOwnDays } from './read-own-days';
 export async function batchLines(
   context: ReadContext,
   now: Date,
-  sites: readonly string[] | null,
+  sites: string[] | null,
 ): Promise<BatchLine[]> {
   const batches = await readOpenBatches(context, sites, mostLookedAt);
   const own = await readOwnDays(context, batches);

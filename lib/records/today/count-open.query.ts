@@ -2,7 +2,7 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { mostLookedAt } from './most-looked-at';
-import { tendedSites, withinSites } from './within-sites';
+import { tendedSites } from './tended-sites';
 
 /** What is open at a site; `unlooked` are batches past the end of their window that nobody has looked at since. */
 export type OpenAtSite = {
@@ -36,13 +36,13 @@ export async function countOpen(
   const sites = tendedSites(actor, undefined);
   const [few] = await db.$queryRaw<{ few: boolean }[]>`
     select count(*) <= ${most} as few from (select from batch
-      where network_id = ${network}::uuid and closed_on is null and voided_at is null ${withinSites(sites)}
+      where network_id = ${network}::uuid and closed_on is null and voided_at is null and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[]))
       limit ${most + 1}) b`;
   if (few?.few !== false) return undefined;
   const rows = await db.$queryRaw<Row[]>`
     select s.id as "siteId", s.name as "siteName", s.time_zone as "timeZone", b.open, 0 as unlooked
     from (select site_id, count(*)::int as open from batch
-      where network_id = ${network}::uuid and closed_on is null and voided_at is null ${withinSites(sites)} group by site_id) b
+      where network_id = ${network}::uuid and closed_on is null and voided_at is null and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[])) group by site_id) b
     join site s on s.network_id = ${network}::uuid and s.id = b.site_id`;
   const zones = [...new Set(rows.map(({ timeZone }) => timeZone))];
   const today = new Map(zones.map((zone) => [zone, todayInZone(zone, now)]));
@@ -50,7 +50,7 @@ export async function countOpen(
   const late = await db.$queryRaw<Late[]>`
     select site_id as "siteId", day::text, count(*)::int as batches
     from unnest(${days}::date[]) d (day) join batch_outcome on contamination_enters_on <= d.day
-    where network_id = ${network}::uuid and contamination_class = 'not-inspected' and closed_on is null ${withinSites(sites)}
+    where network_id = ${network}::uuid and contamination_class = 'not-inspected' and closed_on is null and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[]))
     group by site_id, day`;
   const lateAt = new Map(late.map(({ siteId, day, batches }) => [`${siteId} ${day}`, batches]));
   const counted = rows.map(({ siteId, siteName, timeZone, open }) => {

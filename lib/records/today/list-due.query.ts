@@ -4,7 +4,7 @@ import { urgencies } from '@/lib/growing/due/urgency';
 import { batchLines } from './batch-lines';
 import type { DueLine } from './due-line';
 import { runLines } from './run-lines';
-import { tendedSites } from './within-sites';
+import { tendedSites } from './tended-sites';
 
 const rank = (line: DueLine) => urgencies.indexOf(line.urgency);
 

@@ -2,7 +2,6 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { ContainerKind } from '@/lib/database/generated/enums';
 import type { ExpectedColumns } from '../settings/expected-days-columns';
-import { withinSites } from './within-sites';
 
 /** An open batch with the last day of each kind of entry; days 'YYYY-MM-DD'. */
 export type OpenBatchRow = ExpectedColumns & {
@@ -34,7 +33,7 @@ export type OpenBatchRow = ExpectedColumns & {
  */
 export function readOpenBatches(
   { db, actor }: ReadContext,
-  sites: readonly string[] | null,
+  sites: string[] | null,
   most: number,
 ): Promise<OpenBatchRow[]> {
   const network = actor.networkId;
@@ -53,7 +52,7 @@ export function readOpenBatches(
       w.first_harvest_from_days as "firstHarvestFromDays", w.first_harvest_to_days as "firstHarvestToDays",
       w.between_flushes_from_days as "betweenFlushesFromDays", w.between_flushes_to_days as "betweenFlushesToDays"
     from (select * from batch
-      where network_id = ${network}::uuid and closed_on is null and voided_at is null ${withinSites(sites)}
+      where network_id = ${network}::uuid and closed_on is null and voided_at is null and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[]))
       order by inoculated_on desc, id desc limit ${most}) b
     join site s on s.network_id = b.network_id and s.id = b.site_id and s.left_at is null
     join species p on p.network_id = b.network_id and p.id = b.species_id

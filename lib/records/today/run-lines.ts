@@ -4,7 +4,6 @@ import { todayInZone } from '@/lib/growing/calendar-date';
 import { dueOfRun } from '@/lib/growing/due/due-of-run';
 import { methodWindow } from '../treatment/method-window';
 import type { RunLine } from './due-line';
-import { withinSites } from './within-sites';
 
 /** A load that is out is asked about for two weeks; the rule says so more exactly. */
 const lookBackDays = 15;
@@ -14,18 +13,14 @@ const mostRuns = 200;
  * Of the runs at these sites those still going, and loads that nothing was filled from yet. A run that another site lets
  * mine draw on is tended there.
  */
-async function openRuns(
-  { db, actor }: ReadContext,
-  since: Date,
-  sites: readonly string[] | null,
-): Promise<string[]> {
+async function openRuns({ db, actor }: ReadContext, since: Date, sites: string[] | null): Promise<string[]> {
   const network = actor.networkId;
   const rows = await db.$queryRaw<{ id: string }[]>`
     select r.id from (
-      select * from treatment_run where network_id = ${network}::uuid and ended_at is null and voided_at is null ${withinSites(sites)}
+      select * from treatment_run where network_id = ${network}::uuid and ended_at is null and voided_at is null and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[]))
       union all
       select t.* from treatment_run t
-      where t.network_id = ${network}::uuid and t.ended_at >= ${since} and t.voided_at is null ${withinSites(sites)}
+      where t.network_id = ${network}::uuid and t.ended_at >= ${since} and t.voided_at is null and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[]))
         and not exists (select from batch_component c join batch b on b.network_id = c.network_id and b.id = c.batch_id
           where c.network_id = ${network}::uuid and c.treatment_run_id = t.id and c.voided_at is null and b.voided_at is null)
         and not exists (select from treatment_allocation a
@@ -35,11 +30,7 @@ async function openRuns(
 }
 
 /** What is due of the treatment runs made at these sites: those running, and loads not spawned yet. */
-export async function runLines(
-  context: ReadContext,
-  now: Date,
-  sites: readonly string[] | null,
-): Promise<RunLine[]> {
+export async function runLines(context: ReadContext, now: Date, sites: string[] | null): Promise<RunLine[]> {
   const ids = await openRuns(context, new Date(now.getTime() - lookBackDays * 86_400_000), sites);
   if (ids.length === 0) return [];
   const runs = await context.db.treatmentRun.findMany({

@@ -24,10 +24,15 @@ async function start() {
   for (const inoculatedOn of ['2026-04-01', '2026-04-02', '2026-05-10', '2026-05-11'])
     ids.push(await startBags(people, stock, { inoculatedOn }));
   const [usual] = twentyBags(people, stock).components;
-  await startBags({ ...people, member: people.neighbour }, stock, {
-    ...{ siteId: people.quarry, inoculatedOn: '2026-05-12' },
-    components: [{ ...usual, treatment: `method:${stock.untreated}` }],
-  });
+  await startBags(
+    { ...people, member: people.neighbour },
+    stock,
+    {
+      ...{ siteId: people.quarry, inoculatedOn: '2026-05-12' },
+      components: [{ ...usual, treatment: `method:${stock.untreated}` }],
+    },
+    120_000,
+  );
   return { people, first: ids[0] ?? '' };
 }
 type World = Awaited<ReturnType<typeof start>>;
@@ -43,7 +48,7 @@ describe('what is open by site', () => {
     expect((await counts(coordinator, '2026-05-20', 4))?.open).toBe(5);
     expect(await counts(member, '2026-05-20', 4)).toBeUndefined();
     expect((await counts(member, '2026-05-20', 3))?.sites.map(({ siteId }) => siteId)).toEqual([millLane]);
-  });
+  }, 120_000);
 
   it('counts a batch as not looked at from the day its window ends, with nothing written', async () => {
     const { coordinator } = (await start()).people;
@@ -58,7 +63,7 @@ describe('what is open by site', () => {
     expect(await at(next(-1))).toEqual(['4 0', '1 0']);
     expect(await at(judged)).toEqual(['4 1', '1 0']);
     expect(await at(next(1))).toEqual(['4 2', '1 0']);
-  });
+  }, 120_000);
 
   it('leaves out voided batches, and so does the count of a site', async () => {
     const { people, first }: World = await start();
@@ -73,7 +78,7 @@ describe('what is open by site', () => {
     expect(done.kind).toBe('ok');
     expect((await counts(coordinator, '2026-05-20', 1))?.open).toBe(4);
     expect(await counted()).toEqual([3, 1]);
-  });
+  }, 120_000);
 });
 
 describe('what is due', () => {
@@ -91,5 +96,5 @@ describe('what is due', () => {
     expect(await places({ siteId: millLane })).toEqual(new Set(atMillLane));
     expect(await places({ siteId: quarry })).toEqual(new Set([`batch ${quarry}`]));
     expect(await places({ runsOnly: true })).toEqual(new Set([`run ${millLane}`]));
-  });
+  }, 120_000);
 });
