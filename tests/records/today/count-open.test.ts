@@ -24,15 +24,10 @@ async function start() {
   for (const inoculatedOn of ['2026-04-01', '2026-04-02', '2026-05-10', '2026-05-11'])
     ids.push(await startBags(people, stock, { inoculatedOn }));
   const [usual] = twentyBags(people, stock).components;
-  await startBags(
-    { ...people, member: people.neighbour },
-    stock,
-    {
-      ...{ siteId: people.quarry, inoculatedOn: '2026-05-12' },
-      components: [{ ...usual, treatment: `method:${stock.untreated}` }],
-    },
-    120_000,
-  );
+  await startBags({ ...people, member: people.neighbour }, stock, {
+    ...{ siteId: people.quarry, inoculatedOn: '2026-05-12' },
+    components: [{ ...usual, treatment: `method:${stock.untreated}` }],
+  });
   return { people, first: ids[0] ?? '' };
 }
 type World = Awaited<ReturnType<typeof start>>;
