@@ -20,6 +20,7 @@ const everybodys = [
   '/sums?what=lime&water=50&water__unit=L',
   '/sums?what=bed&bedArea=4&bedArea__unit=m2',
   '/questions/records',
+  '/account/leave',
   '/import',
   '/account/tokens',
   '/account/tokens/new',
