@@ -3,13 +3,13 @@ import { expect, ives, test, wren } from './people';
 test('a site’s next step is said in a sentence with what would teach most, and its members read the same', async ({
   openAs,
 }) => {
-  test.setTimeout(150_000);
+  test.setTimeout(240_000);
   const page = await openAs(wren);
   await page.goto('/questions');
   await page.getByRole('link', { name: 'What should this site do next?' }).click();
   // Fitted in a thread of its own, then streamed into the page that is already there.
   await expect(page.locator('.answer-sentence')).toHaveText(/one method can be told to do best/, {
-    timeout: 60_000,
+    timeout: 90_000,
   });
   await page.getByRole('link', { name: 'Ashwell Row Garden' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('What should Ashwell Row Garden do next?');
