@@ -2,6 +2,9 @@ import type { Answered, Problem } from '@/lib/api/door/answer';
 import type { AnswerReader } from '../entry/problem-response';
 import { problemText } from '../form/problem-text';
 
+/** Sentences that follow each other end in a mark; those of the catalogue for one field have none. */
+const ended = (sentence: string) => (/[.?!…]$/.test(sentence) ? sentence : `${sentence}.`);
+
 /** A problem as RFC 9457 has it: `errors` says where and what to do, `questions` what to confirm and how. */
 export function problemBody(reader: AnswerReader, problem: Problem) {
   const { words } = reader;
@@ -32,6 +35,7 @@ export function problemBody(reader: AnswerReader, problem: Problem) {
     detail: [...errors, ...questions]
       .map(({ detail }) => detail)
       .concat(how)
+      .map(ended)
       .join(' '),
     ...(errors.length === 0 ? {} : { errors }),
     ...(questions.length === 0 ? {} : { questions }),
