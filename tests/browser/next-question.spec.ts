@@ -1,5 +1,8 @@
 import { expect, ives, test, wren } from './people';
 
+/** Pages wait for a fit, and for each other on a small machine. */
+const slow = { timeout: 90_000 };
+
 test('a site’s next step is said in a sentence with what would teach most, and its members read the same', async ({
   openAs,
 }) => {
@@ -8,18 +11,20 @@ test('a site’s next step is said in a sentence with what would teach most, and
   await page.goto('/questions');
   await page.getByRole('link', { name: 'What should this site do next?' }).click();
   // Fitted in a thread of its own, then streamed into the page that is already there.
-  await expect(page.locator('.answer-sentence')).toHaveText(/one method can be told to do best/, {
-    timeout: 90_000,
-  });
+  await expect(page.locator('.answer-sentence')).toHaveText(/one method can be told to do best/, slow);
   await page.getByRole('link', { name: 'Ashwell Row Garden' }).click();
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('What should Ashwell Row Garden do next?');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(
+    'What should Ashwell Row Garden do next?',
+    slow,
+  );
   // The story planted it: what goes through the bath does better than what is fermented in cold water.
   await expect(page.locator('.answer-sentence')).toHaveText(
     /^(Next, Ashwell Row Garden does best with hot-water bath:|At Ashwell Row Garden no method can be told to do best yet\. With hot-water bath,) .*about \d+ bags .*in 100 \(between \d+ and \d+ in .* next batch\).* about [\d.]+ kg .*from 10 kg of dry material/,
+    slow,
   );
   await expect(page.getByRole('heading', { name: 'What would teach most' })).toBeVisible();
   const member = await openAs(ives);
   await member.goto('/questions/next');
-  await expect(member.getByRole('heading', { level: 1 })).toHaveText(/^What should .+ do next\?$/);
-  await expect(member.locator('.answer-sentence')).not.toBeEmpty();
+  await expect(member.getByRole('heading', { level: 1 })).toHaveText(/^What should .+ do next\?$/, slow);
+  await expect(member.locator('.answer-sentence')).not.toBeEmpty(slow);
 });
