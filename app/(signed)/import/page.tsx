@@ -52,7 +52,9 @@ export default async function ImportPage({ searchParams }: PageProps<'/import'>)
             : []
         }
       />
-      <FileList files={files} timeZone={actor.networkTimeZone} />
+      <div className="mt-10">
+        <FileList files={files} timeZone={actor.networkTimeZone} />
+      </div>
     </>
   );
 }

@@ -24,7 +24,8 @@ export async function problemSentences({ layout, offers }: Table): Promise<(prob
     if (offer === undefined) return target;
     const column = layout.columns.findIndex(({ field }) => field === offer.name);
     if (column < 0) return t(`fields.${offer.name as 'batch'}`);
-    return `“${columnName(layout.headers, column, (letter) => t('understood.unnamed', { letter }))}”`;
+    const name = columnName(layout.headers, column, (letter) => t('understood.unnamed', { letter }));
+    return t('needs.label', { name });
   };
   return ({ field, code, values, asks }) => {
     const key = `${asks ? 'questions' : 'errors'}.${code}`;

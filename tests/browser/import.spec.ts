@@ -1,0 +1,45 @@
+import { expect, test, wren } from './people';
+
+const csv = (rows: readonly (readonly string[])[]) => ({
+  name: 'straw.csv',
+  mimeType: 'text/csv',
+  buffer: Buffer.from(rows.map((row) => row.join(';')).join('\r\n')),
+});
+
+test('a table of lots is understood, checked, mended and added once', async ({ openAs }) => {
+  test.setTimeout(300_000);
+  const page = await openAs(wren);
+  const mark = Date.now().toString(36).toUpperCase();
+  const good = `BR-${mark}`.slice(0, 18);
+  const table = csv([
+    ['Lote', 'Material', 'Recibido el', 'Peso (kg)', 'Humedad %'],
+    [`${good}1`, 'Paja de trigo', '13/05/2026', '180,5', '12'],
+    [`${good}2`, 'Paja de trigo', '31/02/2026', '90', '12'],
+  ]);
+  const main = page.locator('main');
+  await page.goto('/import?kind=substrate_lots');
+  await main.getByRole('button', { name: 'Look at it' }).click();
+  await expect(page.locator('.error-summary')).toContainText('Choose a file with a table');
+  await page.getByLabel('File', { exact: true }).setInputFiles(table);
+  await main.getByRole('button', { name: 'Look at it' }).click();
+  await expect(page.locator('.answer-sentence')).toContainText('2 rows were read', { timeout: 60_000 });
+  await expect(main.getByLabel('Decimal sign')).toHaveValue('comma');
+  await expect(main.getByLabel('Unit of “Peso (kg)”')).toHaveValue('kg');
+
+  await main.getByRole('button', { name: 'Check all rows' }).click();
+  const answer = page.locator('.answer-sentence');
+  await expect(answer).toHaveText('1 row is new, none is there already, 1 needs you.', { timeout: 60_000 });
+  await expect(main).toContainText('Enter “Recibido el” as a real date');
+  await main.getByRole('link', { name: 'Mend row 3' }).click();
+  await main.getByLabel('Recibido el').fill('28/02/2026');
+  await main.getByRole('button', { name: 'Check this row' }).click();
+  await expect(page.getByText('Row 3 is right now.')).toBeVisible({ timeout: 60_000 });
+  await main.getByRole('button', { name: 'Add 2 new rows' }).click();
+  await expect(answer).toContainText('2 rows were added', { timeout: 60_000 });
+
+  await page.goto('/import?kind=substrate_lots');
+  await page.getByLabel('File', { exact: true }).setInputFiles(table);
+  await main.getByRole('button', { name: 'Look at it' }).click();
+  await main.getByRole('button', { name: 'Check all rows' }).click();
+  await expect(answer).toHaveText('No row is new, 1 is there already, 1 needs you.', { timeout: 60_000 });
+});
