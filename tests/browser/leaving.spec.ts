@@ -16,10 +16,10 @@ test('a site says what it shares, and the coordinator reads it without being abl
   // Another worker may say something at the same moment, and the older form is then a conflict.
   await expect(async () => {
     await page.goto(address);
-    await page.getByRole('group', { name: 'With members of other sites' }).getByLabel('By name').check();
-    await page.getByRole('group', { name: 'With the funder' }).getByLabel('Not at all').check();
+    await page.locator('[name="withMembers"][value="named"]').check();
+    await page.locator('[name="withFunder"][value="not_at_all"]').check();
     await submit(page);
-    await expect(page.getByText('Saved. It holds from now on.')).toBeVisible({ timeout: 20_000 });
+    await expect(page.getByText('Saved. It holds from now on.')).toBeVisible({ timeout: 60_000 });
   }).toPass({ intervals: [1000, 2000, 4000] });
 
   const coordinator = await openAs(wren);
@@ -55,6 +55,7 @@ test('a person takes their records along and leaves, without script, and nobody 
   await page.locator('[name="email"]').fill(email);
   await page.locator('[name="password"]').fill(demoPassword);
   await submit(page);
+  await page.waitForURL((url) => !url.pathname.startsWith('/join'));
   await page.goto('/account/leave');
   await expect(page.getByText('There are no records of this person.')).toBeVisible();
   const archive = await page.request.get('/account/leave/archive');
