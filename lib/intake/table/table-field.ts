@@ -1,14 +1,12 @@
 /** What a cell may point to: records that are there already. */
-export const referenceKinds = [
-  'batch',
-  'site',
-  'species',
-  'substrate_lot',
-  'spawn_lot',
-  'material',
-  'treatment',
-] as const;
-export type ReferenceKind = (typeof referenceKinds)[number];
+export type ReferenceKind =
+  | 'batch'
+  | 'site'
+  | 'species'
+  | 'substrate_lot'
+  | 'spawn_lot'
+  | 'material'
+  | 'treatment';
 
 type Common = {
   /** Name of the field within its kind of table; words for it stand in the catalogue `import.fields`. */
@@ -33,5 +31,3 @@ export type TableField = Common &
         readonly options: Readonly<Record<string, readonly string[]>>;
       }
   );
-
-export type CellKind = TableField['cell'];
