@@ -33,7 +33,7 @@ describe('a key of a write', () => {
     expect(await again.json()).toEqual(await first.json());
     expect(again.headers.get('etag')).toBe(first.headers.get('etag'));
     expect(again.headers.get('location')).toBe(first.headers.get('location'));
-    expect([first, again].map((one) => one.headers.get('idempotency-replayed'))).toEqual([null, 'true']);
+    expect([first, again].map((one) => one.headers.get('answered-before'))).toEqual([null, 'true']);
     expect(await looks()).toBe(before + 1);
   });
 
@@ -77,6 +77,16 @@ describe('a key of a write', () => {
         code: 'api-key-needed',
       });
     }
+  });
+});
+
+describe('an id of the script’s own', () => {
+  it('that is taken is refused, so that nothing sent is answered as kept and lost', async () => {
+    const id = '0199b000-0000-7000-8000-000000000001';
+    expect((await send('POST', '/looks', { token, body: look({ id }) })).status).toBe(201);
+    const other = await send('POST', '/looks', { token, body: look({ id, note: 'another' }) });
+    expect(other.status).toBe(422);
+    expect((await problem(other)).errors?.[0]).toMatchObject({ pointer: '#/id', code: 'already-there' });
   });
 });
 

@@ -30,7 +30,10 @@ export type ComparisonFilter = {
 };
 
 const id = z.uuid().transform((value) => value.toLowerCase());
-const date = z.string().refine(isCalendarDate);
+/** Of the years in which a batch can be dated; the database knows no year 0, and no question reaches before year 1. */
+const date = z
+  .string()
+  .refine((text) => isCalendarDate(text) && text >= '1950-01-01' && text <= '2100-12-31');
 
 /** Date fields of the form post their parts; a link in the address carries one ISO date. */
 const asked = z.object({

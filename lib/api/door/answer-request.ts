@@ -61,9 +61,7 @@ async function run(
     const taken = await takeWrite(request, operation, id, actor, now);
     if (taken.kind === 'refused') return taken.answer;
     return finish(operation, request, taken.result, {
-      ...(taken.result.kind === 'ok' && taken.result.value.repeated
-        ? { 'idempotency-replayed': 'true' }
-        : {}),
+      ...(taken.result.kind === 'ok' && taken.result.value.repeated ? { 'answered-before': 'true' } : {}),
     });
   }
   const parsed = operation.query.safeParse(Object.fromEntries(new URL(request.url).searchParams));

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { parseInput } from '@/lib/access/parse-input';
 import { newId } from '@/lib/base/new-id';
 import { readerLocale } from '@/lib/base/reader-locale';
-import { ok } from '@/lib/base/result';
+import { invalid, ok } from '@/lib/base/result';
 import { addConditions } from '@/lib/records/condition/add-conditions.command';
 import { addConditionsInput } from '@/lib/records/condition/condition.input';
 import { apiBody } from '../body';
@@ -28,6 +28,9 @@ export const createConditions: WriteOperation = {
     const raw = { ...input, id: input.id ?? newId(), readAt };
     const parsed = parseInput(addConditionsInput, raw, readerLocale(context.actor));
     if (parsed.kind !== 'ok') return parsed;
+    const { id } = parsed.value;
+    // A sensor that sends one id for ever is told so, instead of losing all but its first reading.
+    if (id !== null && (await readOne(context, conditions, id))) return invalid('id', 'already-there');
     const done = await addConditions(context, parsed.value);
     if (done.kind !== 'ok') return done;
     const made = await context.db.conditionReading.findMany({

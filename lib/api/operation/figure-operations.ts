@@ -12,9 +12,10 @@ import type { ReadOperation } from './operation';
 
 const tag = 'figures';
 const id = z.uuid();
+const day = z.iso.date().refine((text) => text >= '1950-01-01' && text <= '2100-12-31', 'not-a-date');
 const scope = {
-  from: z.iso.date().describe('Inoculated from this day on.').optional(),
-  to: z.iso.date().describe('Inoculated up to this day.').optional(),
+  from: day.describe('Inoculated from this day on.').optional(),
+  to: day.describe('Inoculated up to this day.').optional(),
   species: z.union([z.literal('all'), id]).optional(),
   container: z.enum(containerKinds).optional(),
   material: z.union([z.literal('all'), z.literal('mixed'), id]).optional(),

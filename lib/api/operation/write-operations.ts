@@ -4,7 +4,7 @@ import { parseInput } from '@/lib/access/parse-input';
 import type { Command } from '@/lib/access/run-command';
 import { newId } from '@/lib/base/new-id';
 import { readerLocale } from '@/lib/base/reader-locale';
-import { notFound, ok, type Result } from '@/lib/base/result';
+import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import { voidRecord } from '@/lib/records/void/void-record.command';
 import { type VoidableKind, voidRecordInput } from '@/lib/records/void/void-record.input';
 import { apiBody } from '../body';
@@ -56,6 +56,8 @@ export function create<S extends z.ZodType, T>(
     answer: kind.schema,
     write: async (context, { input }) => {
       const id = typeof input.id === 'string' ? input.id.toLowerCase() : newId();
+      // What is there may say something else; the same write sent again has its answer from its key.
+      if (input.id !== undefined && (await readOne(context, kind, id))) return invalid('id', 'already-there');
       const done = await run(context, schema, command, { ...input, id });
       return done.kind === 'ok' ? tell(context, kind, id, 201) : done;
     },

@@ -55,7 +55,15 @@ export const batches = resource({
     note,
     voided,
   }),
-  filters: { site: id, species: id, state: z.enum(['open', 'closed']), code: z.string().max(40) },
+  filters: {
+    site: id,
+    species: id,
+    state: z.enum(['open', 'closed']),
+    code: z
+      .string()
+      .max(40)
+      .regex(/^[^\p{Cc}]*$/u),
+  },
   rows: ({ db }, where, page, { site, species, state, code }) =>
     db.batch.findMany({
       where: {

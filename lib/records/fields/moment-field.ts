@@ -12,7 +12,12 @@ export type Moment =
 
 function momentOf(raw: unknown): Moment | 'missing' | 'not-a-date' | 'not-a-time' {
   if (raw instanceof Date) return { kind: 'instant', at: raw };
-  if (typeof raw === 'string' && instant.test(raw)) return { kind: 'instant', at: new Date(raw) };
+  if (typeof raw === 'string' && instant.test(raw)) {
+    // The years of a date field; whatever is not there is no time of a day that exists either.
+    const at = new Date(raw);
+    const year = at.getUTCFullYear();
+    return year >= 1950 && year <= 2100 ? { kind: 'instant', at } : 'not-a-date';
+  }
   const date = dateTextOf(raw);
   if (date === undefined) return 'not-a-date';
   const typed = typeof raw === 'object' && raw !== null ? (raw as { time?: unknown }).time : undefined;
