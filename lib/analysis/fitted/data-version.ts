@@ -2,8 +2,20 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
 
-/** Tables in whose rows no figure takes part: an answer to a signal must not have every model fitted anew. */
-const besideTheFigures = ['signal_answer', 'digest_choice'];
+/** Tables in whose rows no figure takes part: an answer to a signal, or a check of a table, must not have every model fitted anew. */
+const besideTheFigures = [
+  'signal_answer',
+  'digest_choice',
+  'intake_file',
+  'api_token',
+  'lot_notice',
+  'lot_notice_site',
+  'lot_notice_read',
+  'report',
+  'report_story',
+  'report_picture',
+  'report_link',
+];
 
 /**
  * The state that an answer rests on: the last line of the network's history, and the day at its sites, since batches enter

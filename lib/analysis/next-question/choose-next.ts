@@ -11,7 +11,7 @@ export type Compared = {
   readonly expected: ExpectedTogether;
 };
 
-/** The leader is told from another method when it is with all others looked at together (Holm). */
+/** The leader is told from another method when that pair is with all pairs looked at together (Holm): the data chose the leader. */
 const significance = 0.05;
 
 /**
@@ -26,11 +26,16 @@ export function chooseNext({ methods, by, expected }: Compared): NextVerdict {
   });
   const [leader, ...others] = [...known].sort((a, b) => b.value - a.value || (a.method < b.method ? -1 : 1));
   if (leader === undefined) return { kind: 'cannot', reason: 'too-thin' };
+  const ordered = [leader, ...others];
+  // Pairs of the leader come first, in the order of the others.
+  const pairs = ordered.flatMap((one, place) =>
+    ordered.slice(place + 1).map((other) => [one, other] as const),
+  );
   const adjusted = adjustPValues(
-    others.map(({ at, value }) => {
-      const error = contrastError(expected.covariance, [leader.at, at]);
-      const degrees = expected.degreesOfFreedom[leader.at]?.[at] ?? Number.POSITIVE_INFINITY;
-      return error === 0 ? 1 : 2 * tSurvival((leader.value - value) / error, degrees);
+    pairs.map(([one, other]) => {
+      const error = contrastError(expected.covariance, [one.at, other.at]);
+      const degrees = expected.degreesOfFreedom[one.at]?.[other.at] ?? Number.POSITIVE_INFINITY;
+      return error === 0 ? 1 : 2 * tSurvival((one.value - other.value) / error, degrees);
     }),
     'holm',
   );

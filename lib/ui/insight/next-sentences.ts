@@ -20,12 +20,12 @@ export function nextSentence({ choice, site, unit, words }: Ask): string {
   const outlook = outlooks.find(({ methodId }) => methodId === leader);
   const place = { site, method: inSentence(leader), units: words.units };
   const loss = outlook ? lossPart(outlook, words) : undefined;
-  const way = equal.length + worse.length === 0 ? 'only' : worse.length === 0 ? 'open' : 'best';
+  const way = equal.length + worse.length === 0 ? 'only' : equal.length > 0 ? 'open' : 'best';
   const kg = outlook?.yield.kind === 'figure' ? perTen(outlook.yield.value, words) : '–';
   const first =
     by === 'loss'
       ? loss
-        ? t('next.byLoss', { ...place, ...loss })
+        ? t(way === 'open' ? 'next.byLossOpen' : 'next.byLoss', { ...place, ...loss })
         : t('next.cannot.too-thin', { site })
       : loss
         ? t(`next.${way}`, { ...place, ...loss, kg, unit })

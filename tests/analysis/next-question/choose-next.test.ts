@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { PlainFit } from '@/lib/analysis/fitting/plain-fit';
 import { chooseNext } from '@/lib/analysis/next-question/choose-next';
 import { whatTeaches } from '@/lib/analysis/next-question/what-teaches';
+import { seededRandom } from '@/lib/stats/random/seeded-random';
 
 const infinite = [0, 1, 2].map(() => [0, 1, 2].map(() => Number.POSITIVE_INFINITY));
 const compared = {
@@ -27,6 +28,25 @@ test('the difference at the site decides, not how the site does as a whole', () 
     equal: ['lime'],
     worse: ['ferment'],
   });
+});
+
+test('among equal methods the one that happens to lead is told from another in one case of twenty at most', () => {
+  const random = seededRandom(20261126);
+  const methods = ['bath', 'ferment', 'lime', 'steam', 'none'];
+  const covariance = methods.map((_, one) => methods.map((__, other) => (one === other ? 9 : 0)));
+  const degreesOfFreedom = methods.map(() => methods.map(() => Number.POSITIVE_INFINITY));
+  let told = 0;
+  for (let time = 0; time < 4000; time += 1) {
+    const estimates = methods.map(() => 50 + 3 * random.normal());
+    const verdict = chooseNext({
+      methods,
+      by: 'yield',
+      expected: { estimates, covariance, degreesOfFreedom },
+    });
+    if (verdict.kind === 'told' && verdict.worse.length > 0) told += 1;
+  }
+  expect(told / 4000).toBeLessThan(0.055);
+  expect(told / 4000).toBeGreaterThan(0.02);
 });
 
 test('by losses the fewest lead', () => {
