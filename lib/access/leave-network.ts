@@ -1,5 +1,5 @@
 import 'server-only';
-import { notFound, ok, type Result } from '@/lib/base/result';
+import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import type { Person } from './actor';
 import { failureOfError } from './failure-of-error';
 import { asPersonIn } from './scoped-db';
@@ -10,8 +10,11 @@ export type Left = 'left' | 'gone';
 /**
  * Takes the person out of the network, or, with '' for one who has none, out of Pinset: name, address, sign-in, sessions
  * and tokens are erased, records stay. Refused to the last coordinator of a network.
+ * `shown`: the network that the person saw when they said so; refused when another one is open by now. Not found where none
+ * is open though one is left to them.
  */
-export async function leaveNetwork(person: Person, networkId: string): Promise<Result<Left>> {
+export async function leaveNetwork(person: Person, networkId: string, shown: string): Promise<Result<Left>> {
+  if (shown !== networkId) return invalid('', 'another-network');
   try {
     const [row] = await asPersonIn(
       person.personId,

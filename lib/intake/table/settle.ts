@@ -84,6 +84,8 @@ export function changeLayout(actor: Actor, id: string, wishes: LayoutWishes): Pr
       return ok(null);
     }
     const content = await db.intakeContent.findFirst({ where: { id } });
+    // Whoever was named in the file has left, and its bytes went with them.
+    if (content?.content.length === 0) return invalid('', 'table-erased');
     const read = content && (await readTable(content.content, wishes));
     if (!read || typeof read === 'string') return invalid('', read || 'table-unreadable');
     const guessed = guessRecordLayout(

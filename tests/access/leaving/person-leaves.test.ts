@@ -8,6 +8,8 @@ import { runAs } from '@/lib/access/run-command';
 import { readAs } from '@/lib/access/scoped-db';
 import { lookUpSession } from '@/lib/access/session-lookup';
 import { writePersonArchive } from '@/lib/export/person/write-person-archive';
+import { mendRow } from '@/lib/intake/table/mend-row';
+import { changeLayout } from '@/lib/intake/table/settle';
 import { getBatch } from '@/lib/records/batch/get-batch.query';
 import { startBatch } from '@/lib/records/batch/start-batch.command';
 import { startBatchInput } from '@/lib/records/batch/start-batch.input';
@@ -16,6 +18,7 @@ import { erasePerson } from '@/lib/records/person/erase-person.command';
 import { erasePersonInput } from '@/lib/records/person/erase-person.input';
 import { getLeaving } from '@/lib/records/person/get-leaving.query';
 import { listPeople } from '@/lib/records/person/list-people.query';
+import { bring } from '../../intake/table/bring';
 import { testDatabase } from '../../support/database';
 import { newcomer } from '../../support/newcomer';
 import { twentyBags } from '../../support/shed';
@@ -68,7 +71,10 @@ describe('a person who leaves', () => {
       'session',
     ]);
 
-    expect(await leaveNetwork(leaver, leaver.networkId)).toEqual({ kind: 'ok', value: 'gone' });
+    expect(await leaveNetwork(leaver, leaver.networkId, leaver.networkId)).toEqual({
+      kind: 'ok',
+      value: 'gone',
+    });
 
     expect(await holding('Bramble Ottershaw', leaver.email)).toEqual([]);
     expect(await sums()).toEqual(before);
@@ -122,8 +128,8 @@ describe('a person who leaves', () => {
     const other = await newcomer(world.people.stranger, { name: 'Second Hand', role: 'coordinator' });
     const { stranger } = world.people;
     const left = await Promise.all([
-      leaveNetwork(stranger, stranger.networkId),
-      leaveNetwork(other, other.networkId),
+      leaveNetwork(stranger, stranger.networkId, stranger.networkId),
+      leaveNetwork(other, other.networkId, other.networkId),
     ]);
     expect(left.map(({ kind }) => kind).sort()).toEqual(['invalid', 'ok']);
     expect(left).toContainEqual({ kind: 'invalid', errors: [{ field: '', code: 'last-coordinator' }] });
@@ -135,7 +141,10 @@ describe('a person who leaves', () => {
       "insert into membership (network_id, person_id, role) values ((select id from network where code = 'SALT'), $1, 'funder')",
       [leaver.personId],
     );
-    expect(await leaveNetwork(leaver, leaver.networkId)).toEqual({ kind: 'ok', value: 'left' });
+    expect(await leaveNetwork(leaver, leaver.networkId, leaver.networkId)).toEqual({
+      kind: 'ok',
+      value: 'left',
+    });
     expect(await holding('Sedge Harrow')).toEqual(['person_contact']);
     const seen = await readAs(world.people.coordinator, ({ db }) =>
       db.personContact.findMany({ where: { personId: leaver.personId } }),
@@ -177,5 +186,112 @@ describe('a person erased by the coordinator, having asked', () => {
     expect(await runAs(world.people.coordinator, erasePersonInput, erasePerson, raw)).toMatchObject({
       errors: [{ field: 'word', code: 'not-the-word' }],
     });
+  });
+});
+
+describe('tables that wait to be added', () => {
+  const asked = { kind: 'harvests', now } as const;
+  const rowsOf = (fileId: string) =>
+    readAs(world.people.coordinator, ({ db }) =>
+      db.intakeRow.findMany({
+        where: { fileId },
+        orderBy: { line: 'asc' },
+        select: { cells: true, mended: true, state: true },
+      }),
+    );
+
+  it('lose the cells that are the name and nothing else, and what was mended stays', async () => {
+    const leaver = await joins('a');
+    const { member, coordinator } = world.people;
+    const code = (await readAs(member, (context) => getBatch(context, world.batch, now)))?.batch.code;
+    const file = await bring(
+      coordinator,
+      asked,
+      `Batch,Date,Fresh (kg),Note\n${code},2026-05-10,15,a bag\n${code},2026-05-11,0.5,A`,
+    );
+    for (const [line, note] of [
+      [2, 'a bag'],
+      [3, 'A'],
+    ] as const)
+      await mendRow(coordinator, file.id, {
+        line,
+        cells: [code ?? '', '2026-05-10', '1.5', note],
+        confirmed: [],
+      });
+    expect((await file.check()).counts).toMatchObject({ new: 2, needs: 0 });
+    await leaveNetwork(leaver, leaver.networkId, leaver.networkId);
+    expect(await rowsOf(file.id)).toMatchObject([
+      { cells: [code, '2026-05-10', '15', 'a bag'], mended: { 2: '1.5' }, state: 'new' },
+      { cells: [code, '2026-05-11', '0.5', ''], mended: { 1: '2026-05-10', 2: '1.5' }, state: 'unread' },
+    ]);
+  });
+
+  it('keep no copy of the name in the upload, in its headings or its name, nor get it back by being cut anew', async () => {
+    const leaver = await joins('Yarrow Pinfold');
+    const { coordinator } = world.people;
+    const file = await bring(
+      coordinator,
+      { ...asked, fileName: 'Yarrow_Pinfold-2026.csv' },
+      `Batch,Date,Fresh (kg),Yarrow Pinfold\nX-1,2026-05-10,1,${leaver.email}\nX-1,2026-05-11,2,other`,
+    );
+    const kept = await bring(coordinator, asked, 'Batch,Date,Fresh (kg)\nX-1,2026-05-10,1');
+    expect(await leaveNetwork(leaver, leaver.networkId, leaver.networkId)).toMatchObject({ kind: 'ok' });
+    expect(await holding('Yarrow Pinfold', 'Yarrow_Pinfold', leaver.email)).toEqual([]);
+    const { layout, fileName } = await file.look();
+    expect({ headers: layout.headers, fileName }).toEqual({
+      headers: ['Batch', 'Date', 'Fresh (kg)', ''],
+      fileName: '-',
+    });
+    expect((await rowsOf(file.id))[1]).toMatchObject({ cells: ['X-1', '2026-05-11', '2', 'other'] });
+    const cut = { ...layout, headerLine: 0 };
+    expect(await changeLayout(coordinator, file.id, cut)).toEqual({
+      kind: 'invalid',
+      errors: [{ field: '', code: 'table-erased' }],
+    });
+    expect(
+      await changeLayout(coordinator, kept.id, { ...(await kept.look()).layout, headerLine: 0 }),
+    ).toEqual({
+      kind: 'ok',
+      value: null,
+    });
+  });
+});
+
+describe('leaving with several networks', () => {
+  const alsoInSalt = (personId: string, ended: boolean) =>
+    admin.query(
+      `insert into membership (network_id, person_id, role, ended_at)
+       values ((select id from network where code = 'SALT'), $1, 'funder', ${ended ? 'now()' : 'null'})`,
+      [personId],
+    );
+
+  it('is of the network that was shown, not of one opened meanwhile', async () => {
+    const leaver = await joins('Teasel Marlow');
+    expect(await leaveNetwork(leaver, leaver.networkId, world.people.stranger.networkId)).toEqual({
+      kind: 'invalid',
+      errors: [{ field: '', code: 'another-network' }],
+    });
+    expect(await holding('Teasel Marlow')).toContain('person_contact');
+  });
+
+  it('is not told to have happened while none is open and one is left', async () => {
+    const leaver = await joins('Burdock Lacey');
+    expect(await leaveNetwork(leaver, '', '')).toEqual({ kind: 'not-found' });
+    expect(await holding('Burdock Lacey')).toContain('person_contact');
+  });
+
+  it('cleans those where the person was ended before, once the last one goes', async () => {
+    const leaver = await joins('Comfrey Dunmow');
+    await alsoInSalt(leaver.personId, true);
+    await admin.query(
+      `insert into invitation (network_id, token_hash, role, for_name, expires_at, accepted_at, accepted_by_id)
+       values ((select id from network where code = 'SALT'), 'of-comfrey', 'funder', 'Comfrey Dunmow', now(), now(), $1)`,
+      [leaver.personId],
+    );
+    expect(await leaveNetwork(leaver, leaver.networkId, leaver.networkId)).toEqual({
+      kind: 'ok',
+      value: 'gone',
+    });
+    expect(await holding('Comfrey Dunmow', leaver.email)).toEqual([]);
   });
 });

@@ -5,12 +5,21 @@ import { keepFile } from '@/lib/intake/table/keep-file';
 import { type JobMode, startJob } from '@/lib/intake/table/start-job';
 import { needyRows, viewFile } from '@/lib/intake/table/view-file';
 
-type Asked = { readonly kind: RecordTableKind; readonly siteId?: string; readonly now: Date };
+type Asked = {
+  readonly kind: RecordTableKind;
+  readonly siteId?: string;
+  readonly now: Date;
+  readonly fileName?: string;
+};
 
 /** Brings a table as a person does; answers its file with the steps that follow. */
-export async function bring(actor: Actor, { kind, siteId, now }: Asked, table: string | Uint8Array) {
+export async function bring(
+  actor: Actor,
+  { kind, siteId, now, fileName = 'table.csv' }: Asked,
+  table: string | Uint8Array,
+) {
   const bytes = typeof table === 'string' ? new TextEncoder().encode(table) : new Uint8Array(table);
-  const kept = await keepFile(actor, { kind, siteId: siteId ?? null, fileName: 'table.csv' }, bytes);
+  const kept = await keepFile(actor, { kind, siteId: siteId ?? null, fileName }, bytes);
   if (kept.kind !== 'ok') throw new Error(JSON.stringify(kept));
   const { id } = kept.value;
   const look = async () => {

@@ -15,7 +15,9 @@ export async function leaveNetworkAction(_state: FormState, data: FormData): Pro
   const actor = await currentActor();
   const input = parseInput(leaveNetworkInput, Object.fromEntries(data));
   if (input.kind !== 'ok') return toFormState('leaving', data, input);
-  const result = await leaveNetwork(person, actor?.networkId ?? '');
+  const open = actor?.networkId ?? '';
+  const result = await leaveNetwork(person, open, input.value.networkId);
+  if (open === '' && result.kind === 'not-found') redirect('/networks');
   if (result.kind !== 'ok') return toFormState('leaving', data, result);
   await dropSessionCookie();
   redirect((result.value === 'gone' ? '/left?gone=1' : '/left') as Route);
