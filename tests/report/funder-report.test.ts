@@ -171,3 +171,13 @@ it('is not published beside one published since that would tell of one site', as
   await publish(late.id);
   expect((await read(late.id)).publishedAt).toBeDefined();
 });
+
+it('keeps the sums of sales only where it tells them', async () => {
+  const kept = async (indicators: string[]) => {
+    const { id } = await build({ to: '2026-06-27', indicators });
+    const { rows } = await admin.query('select ground from report_ground where id = $1', [id]);
+    return Object.keys(rows[0].ground);
+  };
+  expect(await kept(['harvest'])).not.toContain('sales');
+  expect(await kept(['harvest', 'sales'])).toContain('sales');
+});

@@ -136,7 +136,7 @@ export async function buildContent(
       glance: glance.ground,
       harvest: { harvest: harvest.known },
       residues: { residues: residues.known },
-      sales: sales.ground,
+      ...(indicators.includes('sales') ? { sales: sales.ground } : {}),
       ...(before ? { baseline: tablesOf(before) } : {}),
       ...chosen.ground,
     },

@@ -2,6 +2,7 @@ import type { BuiltReport } from './build-content';
 import type { FunderReportContent } from './funder-report';
 import type { GroundPart } from './ground';
 import { partsThatTell } from './parts-that-tell';
+import { tellsPart } from './tells-part';
 
 /** An earlier report over the same period that readers may have. */
 export type EarlierReport = BuiltReport & { readonly version: number };
@@ -19,9 +20,6 @@ const fieldsOf: Record<GroundPart, readonly (keyof FunderReportContent)[]> = {
   costs: ['costs'],
   methods: ['methods'],
 };
-
-const has = ({ ground, content }: EarlierReport, part: GroundPart) =>
-  part === 'trainings' ? content.trainings !== undefined : ground[part] !== undefined;
 
 /** The part told with nothing in it: what can be kept of a part that no earlier report had. */
 const keptBack = {
@@ -43,7 +41,7 @@ export function carryOver(built: BuiltReport, earlier: readonly EarlierReport[])
   const parts = new Set(earlier.flatMap((one) => [...partsThatTell(one, built)]));
   let { content, ground } = built;
   for (const part of parts) {
-    const source = earlier.find((one) => has(one, part));
+    const source = earlier.find((one) => tellsPart(one, part));
     if (source) {
       const fields = fieldsOf[part].map((field) => [field, source.content[field]] as const);
       content = { ...content, ...Object.fromEntries(fields) };

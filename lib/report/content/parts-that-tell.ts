@@ -3,6 +3,7 @@ import type { FunderReportContent } from './funder-report';
 import { type GroundPart, type GroundTables, groundParts } from './ground';
 import type { ProtectionRule } from './protect-cells';
 import { tellsFew } from './tells-few';
+import { tellsPart } from './tells-part';
 
 function tablesTell(before: GroundTables, now: GroundTables, rule: ProtectionRule): boolean {
   const names = new Set([...Object.keys(before), ...Object.keys(now)]);
@@ -43,11 +44,12 @@ export function partsThatTell(earlier: BuiltReport, built: BuiltReport): Set<Gro
   const told = new Set<GroundPart>(
     groundParts.filter((part) => {
       const [before, now] = [earlier.ground[part], built.ground[part]];
-      return before !== undefined && now !== undefined && tablesTell(before, now, rule);
+      if (before === undefined || now === undefined) return false;
+      return tellsPart(earlier, part) && tellsPart(built, part) && tablesTell(before, now, rule);
     }),
   );
   if (trainingsTell(earlier.content.trainings, built.content.trainings, rule)) told.add('trainings');
   if (told.has('harvest') || told.has('protein') || harvestTells(earlier, built))
-    for (const part of ['harvest', 'protein'] as const) if (built.ground[part]) told.add(part);
+    for (const part of ['harvest', 'protein'] as const) if (tellsPart(built, part)) told.add(part);
   return told;
 }
