@@ -28,7 +28,7 @@ type Means<S extends z.ZodType> = {
 
 /** Takes rows one by one through the command of the record's form. */
 export function commandTaker<S extends z.ZodType>(means: Means<S>, settings: TakeSettings): Taker {
-  const keys = new KnownKeys();
+  const keys = new KnownKeys(settings.usedUp);
   const takeOne = async (context: WriteContext, row: RowToTake): Promise<TakenRow> => {
     const input = parseInput(means.schema, means.raw(row.values, settings, context), settings.region);
     const errors = withCellErrors(row.errors, input.kind === 'invalid' ? input.errors : []);

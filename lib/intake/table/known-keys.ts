@@ -9,6 +9,9 @@ export class KnownKeys {
   private readonly left = new Map<string, string[]>();
   private readonly loaded = new Set<string>();
 
+  /** `usedUp`: records for which rows stand that are not taken this time. */
+  constructor(private readonly usedUp: ReadonlySet<string>) {}
+
   /** Loads what is not loaded yet, once: what the table itself adds later is never taken for having been there. */
   async load(
     scopes: readonly string[],
@@ -18,6 +21,7 @@ export class KnownKeys {
     if (missing.length === 0) return;
     for (const scope of missing) this.loaded.add(scope);
     for (const { key, id } of await read(missing)) {
+      if (this.usedUp.has(id)) continue;
       const ids = this.left.get(key);
       if (ids) ids.push(id);
       else this.left.set(key, [id]);

@@ -1,6 +1,7 @@
 import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
 import { takerOfKind } from './kinds/taker-of-kind';
+import { recordsOfOtherRows } from './records-of-other-rows';
 import { rowsByText } from './rows-by-text';
 import { lookUpReferences, type OpenFile, rowsToTake } from './rows-to-take';
 import type { TakenRow } from './taker';
@@ -30,6 +31,7 @@ export async function runRows(
     siteId: file.siteId,
     region: regionOf[file.layout.decimal],
     rehearsal,
+    usedUp: await recordsOfOtherRows(context, file, states),
     rowsByText: (field) => rowsByText(context, file, field),
   });
   let last = 0;

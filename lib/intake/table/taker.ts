@@ -28,6 +28,8 @@ export type TakeSettings = {
   readonly region: string;
   /** Whether everything is taken back afterwards: what can be told without a write needs none. */
   readonly rehearsal: boolean;
+  /** Records for which other rows of the table stand already, added or found there: no row of this run is one of them. */
+  readonly usedUp: ReadonlySet<string>;
   /** How many rows of the table hold each text in the column of a field, by plain code; empty without the column. */
   readonly rowsByText: (field: string) => Promise<ReadonlyMap<string, number>>;
 };

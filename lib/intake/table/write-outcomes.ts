@@ -21,5 +21,6 @@ export async function writeOutcomes(
   await db.$executeRaw`
     update public.intake_row r set state = o.state::public.intake_row_state, problems = o.problems, record_ids = o.record_ids
     from jsonb_to_recordset(${part}::jsonb) as o(line int, state text, problems jsonb, record_ids uuid[])
-    where r.network_id = ${actor.networkId}::uuid and r.file_id = ${fileId}::uuid and r.line = o.line`;
+    where r.network_id = ${actor.networkId}::uuid and r.file_id = ${fileId}::uuid and r.line = o.line
+      and r.state <> 'added'`;
 }

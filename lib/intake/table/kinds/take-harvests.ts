@@ -66,9 +66,9 @@ async function insert(context: WriteContext, ready: readonly Ready[], taken: Tak
 }
 
 /** Takes harvests in bulk: batches are looked up once, each row is judged as by the form, a chunk is written at once. */
-export function takeHarvests({ region, rehearsal }: TakeSettings): Taker {
+export function takeHarvests({ region, rehearsal, usedUp }: TakeSettings): Taker {
   const batches = new Map<string, WeighedBatch>();
-  const keys = new KnownKeys();
+  const keys = new KnownKeys(usedUp);
   const take = async (context: WriteContext, rows: readonly RowToTake[]): Promise<TakenRow[]> => {
     const inputs = rows.map((row) => {
       const input = parseInput(recordWeighingInput, rawHarvest(row.values), region);

@@ -39,11 +39,11 @@ function only(values: RowValues, names: readonly string[]): Map<string, unknown>
 
 /** Takes lines that hold what several tables do: each starts its batch where there is none, then adds what it says. */
 export function takeNotebook(settings: TakeSettings): Taker {
-  const { siteId, region, rowsByText } = settings;
+  const { siteId, region, rowsByText, usedUp } = settings;
   const batches = new Map<string, string>();
   const asked = new Set<string>();
-  const harvests = new KnownKeys();
-  const findings = new KnownKeys();
+  const harvests = new KnownKeys(usedUp);
+  const findings = new KnownKeys(usedUp);
   let lines: Promise<ReadonlyMap<string, number>> | undefined;
 
   async function batchOf(context: WriteContext, values: RowValues, code: string): Promise<Result<Part>> {
@@ -125,10 +125,9 @@ export function takeNotebook(settings: TakeSettings): Taker {
     if (result.kind !== 'ok') return { kind: 'needs', problems: problemsOf(result) };
     const [batch] = result.value;
     if (batch?.made) batches.set(plainCode(String(code)), batch.id);
-    const made = result.value.filter((part) => part.made).map(({ id }) => id);
-    return made.length > 0
-      ? { kind: 'new', recordIds: made }
-      : { kind: 'there', recordIds: result.value.map(({ id }) => id) };
+    // Parts that were there count as well: this row stands for them.
+    const recordIds = result.value.map(({ id }) => id);
+    return { kind: result.value.some((part) => part.made) ? 'new' : 'there', recordIds };
   }
 
   return {
