@@ -38,6 +38,7 @@ export async function UploadForm({ kinds, sites, most, values, errors }: Props) 
   const file = { name: 'file', label: t('new.file'), hint: t('new.fileHint', most) };
   return (
     <>
+      <title>{`${errors.length > 0 ? `${words.errorPrefix} ` : ''}${t('heading')} – ${words.product}`}</title>
       <ErrorSummary
         state={{ values, errors, questions: [] }}
         words={words}
