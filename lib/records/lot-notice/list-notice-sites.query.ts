@@ -15,6 +15,8 @@ export type NoticeSites = {
     /** Whether the site recorded a receipt of the lot. */
     readonly received: boolean;
   }[];
+  /** Names of sites that had some of the lot and have left the network: no notice reaches them. */
+  readonly left: readonly string[];
 };
 
 /** Whom a notice about a lot concerns; undefined for a lot that is not there or voided, and for anybody but the coordinator. */
@@ -34,15 +36,20 @@ export async function listNoticeSites(
       ? await db.spawnReceipt.findMany({ where: { spawnLotId: lotId, voidedAt: null }, select })
       : await db.substrateReceipt.findMany({ where: { substrateLotId: lotId, voidedAt: null }, select });
   const { batches } = trace.on;
+  const asked = sites.map(({ id, name, leftAt }) => {
+    const own = batches.filter(({ siteId }) => siteId === id);
+    return {
+      ...{ id, name, left: leftAt !== null, batches: own.length },
+      open: own.filter(({ closedOn }) => closedOn === null).length,
+      received: receipts.some(({ siteId }) => siteId === id),
+    };
+  });
   return {
     lotCode: trace.start.code ?? '',
     what: trace.start.what,
-    sites: sites.map(({ id, name }) => {
-      const own = batches.filter(({ siteId }) => siteId === id);
-      return {
-        ...{ id, name, batches: own.length, open: own.filter(({ closedOn }) => closedOn === null).length },
-        received: receipts.some(({ siteId }) => siteId === id),
-      };
-    }),
+    sites: asked.flatMap(({ left, ...site }) => (left ? [] : [site])),
+    left: asked.flatMap(({ left, name, batches, received }) =>
+      left && (batches > 0 || received) ? [name] : [],
+    ),
   };
 }

@@ -22,7 +22,7 @@ export async function writeNotice(
   if (lot === 0) return notFound;
   const siteIds = [...new Set(input.siteIds)];
   if (siteIds.length === 0) return invalid('siteIds', 'missing-choice');
-  const known = await db.site.count({ where: { id: { in: siteIds }, voidedAt: null } });
+  const known = await db.site.count({ where: { id: { in: siteIds }, voidedAt: null, leftAt: null } });
   if (known !== siteIds.length) return invalid('siteIds', 'not-an-option');
   const made = { networkId: actor.networkId, origin, createdById: actor.personId };
   await db.lotNotice.create({

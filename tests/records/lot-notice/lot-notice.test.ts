@@ -1,3 +1,4 @@
+import { Client } from 'pg';
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Actor } from '@/lib/access/actor';
 import { runAs } from '@/lib/access/run-command';
@@ -167,4 +168,22 @@ describe('writing a notice', () => {
     });
     expect(await choices(people.member)).toBeUndefined();
   });
+});
+
+// Last: it lets the site leave that the others write to.
+it('goes to the sites that are there, and names those that had the lot and have left', async () => {
+  const admin = new Client({ connectionString: superuser });
+  await admin.connect();
+  await admin.query('update site set left_at = now() where id = $1', [people.millLane]);
+  await admin.end();
+  const choices = await readAs(people.coordinator, (context) =>
+    listNoticeSites(context, 'spawn-lot', stock.oysterSpawn),
+  );
+  expect(choices?.sites.map((site) => site.id)).toEqual([people.quarry]);
+  expect(choices?.left).toEqual(['Mill Lane Garden']);
+  expect(await write({ siteIds: [people.millLane] })).toMatchObject({
+    kind: 'invalid',
+    errors: [{ field: 'siteIds', code: 'not-an-option' }],
+  });
+  expect(await write({ siteIds: [people.quarry] })).toMatchObject({ kind: 'ok' });
 });

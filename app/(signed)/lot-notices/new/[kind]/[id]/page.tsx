@@ -46,6 +46,7 @@ export default async function NewNoticePage({
       }
     >
       <p>{t('new.intro')}</p>
+      {choices.left.length > 0 ? <p>{t('new.left', { sites: choices.left.join(', ') })}</p> : null}
     </RecordForm>
   );
 }
