@@ -15,6 +15,7 @@ import { reviseReportInput } from '@/lib/report/revise-report.input';
 import { addStory } from '@/lib/report/story/add-story.command';
 import { dropStory } from '@/lib/report/story/drop-story.command';
 import { getStoryPicture } from '@/lib/report/story/get-story-picture.query';
+import { listPhotosToChoose } from '@/lib/report/story/list-photos-to-choose.query';
 import { addStoryInput, dropStoryInput } from '@/lib/report/story/story.input';
 import { withdrawConsent } from '@/lib/report/story/withdraw-consent.command';
 import { withdrawConsentInput } from '@/lib/report/story/withdraw-consent.input';
@@ -176,5 +177,19 @@ describe('a withdrawn consent', () => {
     expect(await desk.run(withdrawConsentInput, withdrawConsent, absent)).toMatchObject({
       errors: [{ field: 'part', code: 'no-picture' }],
     });
+  });
+});
+
+// Last: it lets the site leave whose picture the others show.
+it('cannot show a picture of a site that has left, which is not offered either', async () => {
+  const id = await desk.draft();
+  const offered = async () =>
+    (await readAs(world.people.coordinator, listPhotosToChoose)).map((photo) => photo.id);
+  expect(await offered()).toContain(photoId);
+  await admin.query('update site set left_at = now() where id = $1', [world.people.millLane]);
+  expect(await offered()).not.toContain(photoId);
+  expect(await desk.run(storySchema, addStory, pictured(id))).toMatchObject({
+    kind: 'invalid',
+    errors: [{ field: 'photoId', code: 'not-an-option' }],
   });
 });

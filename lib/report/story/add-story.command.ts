@@ -27,7 +27,11 @@ export async function addStory(
   if (!open) return notFound;
   if (consentOn > todayInZone(actor.networkTimeZone, now)) return invalid('consentOn', 'future-date');
   const photo =
-    photoId === null ? null : await db.photo.findFirst({ where: { id: photoId, voidedAt: null } });
+    photoId === null
+      ? null
+      : await db.photo.findFirst({
+          where: { id: photoId, voidedAt: null, batch: { voidedAt: null, site: { leftAt: null } } },
+        });
   if (photoId !== null && !(photo && image)) return invalid('photoId', 'not-an-option');
   if (photoId !== null && pictureAlt === null) return invalid('pictureAlt', 'missing');
   const count = await db.reportStory.count({ where: { reportId, voidedAt: null } });

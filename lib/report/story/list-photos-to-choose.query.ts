@@ -11,11 +11,11 @@ export type PhotoToChoose = {
   readonly takenAt: string;
 };
 
-/** The latest photos of the network, for a coordinator to choose from. */
+/** The latest photos of the sites in the network, for a coordinator to choose from. */
 export async function listPhotosToChoose({ db, actor }: ReadContext): Promise<PhotoToChoose[]> {
   if (actor.role !== 'coordinator') return [];
   const rows = await db.photo.findMany({
-    where: { voidedAt: null },
+    where: { voidedAt: null, batch: { voidedAt: null, site: { leftAt: null } } },
     orderBy: { id: 'desc' },
     take: 24,
     select: {
