@@ -21,6 +21,7 @@ export async function getShed(context: ReadContext, now: Date): Promise<Shed> {
     where: {
       voidedAt: null,
       endedAt: null,
+      site: { leftAt: null },
       // A run that another site lets mine draw on is tended there, and its site is out of sight.
       ...(role === 'member' ? { siteId: { in: [...siteIds] } } : {}),
     },

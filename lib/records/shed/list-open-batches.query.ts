@@ -17,7 +17,7 @@ function byBatch<T extends { readonly batchId: string }>(
 /** Open batches of the actor's sites, latest inoculated first, in six queries whatever their number. */
 export async function listOpenBatches({ db }: ReadContext): Promise<OpenBatch[]> {
   const batches = await db.batch.findMany({
-    where: { voidedAt: null, closedOn: null },
+    where: { voidedAt: null, closedOn: null, site: { leftAt: null } },
     include: { site: true, species: true },
     orderBy: [{ inoculatedOn: 'desc' }, { id: 'desc' }],
     take: mostListed,

@@ -37,13 +37,14 @@ export async function countOpen(
   const [few] = await db.$queryRaw<{ few: boolean }[]>`
     select count(*) <= ${most} as few from (select from batch
       where network_id = ${network}::uuid and closed_on is null and voided_at is null and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[]))
+        and site_id in (select id from site where network_id = ${network}::uuid and left_at is null)
       limit ${most + 1}) b`;
   if (few?.few !== false) return undefined;
   const rows = await db.$queryRaw<Row[]>`
     select s.id as "siteId", s.name as "siteName", s.time_zone as "timeZone", b.open, 0 as unlooked
     from (select site_id, count(*)::int as open from batch
       where network_id = ${network}::uuid and closed_on is null and voided_at is null and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[])) group by site_id) b
-    join site s on s.network_id = ${network}::uuid and s.id = b.site_id`;
+    join site s on s.network_id = ${network}::uuid and s.id = b.site_id and s.left_at is null`;
   const zones = [...new Set(rows.map(({ timeZone }) => timeZone))];
   const today = new Map(zones.map((zone) => [zone, todayInZone(zone, now)]));
   const days = [...new Set(today.values())].sort();

@@ -25,7 +25,8 @@ async function openRuns({ db, actor }: ReadContext, since: Date, sites: string[]
           where c.network_id = ${network}::uuid and c.treatment_run_id = t.id and c.voided_at is null and b.voided_at is null)
         and not exists (select from treatment_allocation a
           where a.network_id = ${network}::uuid and a.treatment_run_id = t.id and a.voided_at is null)
-    ) r order by r.started_at desc, r.id desc limit ${mostRuns}`;
+    ) r join site s on s.network_id = r.network_id and s.id = r.site_id and s.left_at is null
+    order by r.started_at desc, r.id desc limit ${mostRuns}`;
   return rows.map(({ id }) => id);
 }
 

@@ -32,7 +32,10 @@ export async function listWeighableBatches(
   const rows = await db.batch.findMany({
     where: {
       voidedAt: null,
-      OR: [{ closedOn: null }, ...(options.also ? [{ id: { in: [...options.also] } }] : [])],
+      OR: [
+        { closedOn: null, site: { leftAt: null } },
+        ...(options.also ? [{ id: { in: [...options.also] } }] : []),
+      ],
       ...(options.siteId ? { siteId: options.siteId } : {}),
     },
     include: {

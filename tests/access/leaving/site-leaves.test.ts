@@ -14,11 +14,17 @@ import { startBatch } from '@/lib/records/batch/start-batch.command';
 import { startBatchInput } from '@/lib/records/batch/start-batch.input';
 import { recordLook } from '@/lib/records/look/record-look.command';
 import { recordLookInput } from '@/lib/records/look/record-look.input';
+import { getShed } from '@/lib/records/shed/get-shed.query';
 import { getSite } from '@/lib/records/site/get-site.query';
 import { leaveSite } from '@/lib/records/site/leave-site.command';
 import { leaveSiteInput } from '@/lib/records/site/leave-site.input';
 import { listLeftSites } from '@/lib/records/site/list-left-sites.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
+import { countOpen } from '@/lib/records/today/count-open.query';
+import { listDue } from '@/lib/records/today/list-due.query';
+import { startTreatment } from '@/lib/records/treatment/start-treatment.command';
+import { startTreatmentInput } from '@/lib/records/treatment/treatment.input';
+import { listWeighableBatches } from '@/lib/records/weighing/list-weighable-batches.query';
 import { buildReport } from '@/lib/report/build-report.command';
 import { buildReportInput } from '@/lib/report/build-report.input';
 import { reportIndicators } from '@/lib/report/content/report-indicators.input';
@@ -108,6 +114,29 @@ describe('a site that leaves', () => {
       name: 'Weir House',
       withdrawn: false,
     });
+  });
+
+  it('stands with its open batches and runs in nobody’s list of what to do', async () => {
+    const { id, member } = await site('Kiln Corner', 'KILN');
+    const { coordinator } = world.people;
+    const batch = await arrange(member, startBatchInput, startBatch, bags(id));
+    const run = await arrange(member, startTreatmentInput, startTreatment, {
+      ...{ siteId: id, methodId: world.stock.hotWater, startedAt: '2026-07-20T08:00:00Z' },
+    });
+    const lists = () =>
+      readAs(coordinator, async (context) => {
+        const shed = await getShed(context, now);
+        return {
+          sites: (await countOpen(context, now, 0))?.sites.map((one) => one.siteId).includes(id),
+          batch: shed.batches.some((one) => one.id === batch.id),
+          run: shed.runs.some((one) => one.id === run.id),
+          due: (await listDue(context, now)).some((line) => line.siteId === id && line.of === 'run'),
+          weighable: (await listWeighableBatches(context, { now })).some((one) => one.id === batch.id),
+        };
+      });
+    expect(await lists()).toEqual({ sites: true, batch: true, run: true, due: true, weighable: true });
+    await leave(member, id);
+    expect(await lists()).toEqual({ sites: false, batch: false, run: false, due: false, weighable: false });
   });
 
   it('stays in the sums or is taken out of them, as it wishes, and what is kept of batches agrees', async () => {
