@@ -6,19 +6,25 @@ import { funderReportContent } from './content/funder-report';
 import { reportGround } from './content/ground';
 
 /**
- * Reports over the same period that have been published, the latest first; also those taken out since, which somebody
- * may have read; with `since`, those published after that instant. One without a ground was published before grounds were kept.
+ * Reports that have been published over the same period, over the days of its baseline, or beside either of these as
+ * their baseline, the latest first; also those taken out since, which somebody may have read. One without a ground was
+ * published before grounds were kept.
  */
 export async function readEarlierReports(
   { db }: ReadContext,
-  { period }: Pick<ReportScope, 'period'>,
-  since?: Date,
+  { period, baseline }: Pick<ReportScope, 'period' | 'baseline'>,
 ): Promise<EarlierReport[]> {
+  const days = [period, ...(baseline === undefined ? [] : [baseline])].map(({ from, to }) => ({
+    from: asDate(from),
+    to: asDate(to),
+  }));
   const rows = await db.report.findMany({
     where: {
-      periodFrom: asDate(period.from),
-      periodTo: asDate(period.to),
-      publishedAt: since ? { gt: since } : { not: null },
+      OR: days.flatMap(({ from, to }) => [
+        { periodFrom: from, periodTo: to },
+        { baselineFrom: from, baselineTo: to },
+      ]),
+      publishedAt: { not: null },
     },
     include: { ground: { select: { ground: true } } },
     orderBy: [{ publishedAt: 'desc' }, { id: 'desc' }],

@@ -2,16 +2,16 @@ import 'server-only';
 import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
 import { invalid, notFound, ok, type Result } from '@/lib/base/result';
-import { asCalendarDate } from '@/lib/records/fields/stored-date';
 import type { publishReportInput } from './build-report.input';
+import { tellsBeside } from './content/carry-over';
 import { funderReportContent } from './content/funder-report';
 import { reportGround } from './content/ground';
-import { partsThatTell } from './content/parts-that-tell';
 import { readEarlierReports } from './earlier-reports';
 
 /**
  * Lets funders and members of the network read a report; from then on it is fixed. A draft was held against the reports
- * of its period that were published when it was built; beside one published since it must not tell of few sites either.
+ * that were published when it was built; beside one published since it must not tell of few sites either, so it is held
+ * against all of them again: two drafts may have been built side by side.
  */
 export async function publishReport(
   context: WriteContext,
@@ -25,7 +25,7 @@ export async function publishReport(
   });
   if (!draft) return notFound;
   if (draft.publishedAt !== null) return ok({ id: draft.id });
-  if (await tellsBesideLater(context, draft)) return invalid('', 'report-built-before');
+  if (await tellsBesidePublished(context, draft)) return invalid('', 'report-built-before');
   await db.report.updateMany({
     where: { id: draft.id, voidedAt: null, publishedAt: null },
     data: { publishedAt: now },
@@ -34,22 +34,13 @@ export async function publishReport(
 }
 
 type Draft = {
-  readonly periodFrom: Date;
-  readonly periodTo: Date;
-  readonly builtAt: Date;
   readonly content: unknown;
   readonly ground: { readonly ground: unknown } | null;
 };
 
-async function tellsBesideLater(
-  context: WriteContext,
-  { periodFrom, periodTo, builtAt, content, ground }: Draft,
-): Promise<boolean> {
-  const period = { from: asCalendarDate(periodFrom), to: asCalendarDate(periodTo) };
-  const later = await readEarlierReports(context, { period }, builtAt);
-  const built = {
-    content: funderReportContent.parse(content),
-    ground: reportGround.parse(ground?.ground ?? {}),
-  };
-  return later.some((one) => partsThatTell(one, built).size > 0);
+async function tellsBesidePublished(context: WriteContext, draft: Draft): Promise<boolean> {
+  const content = funderReportContent.parse(draft.content);
+  const { from, to, baseline } = content;
+  const built = { content, ground: reportGround.parse(draft.ground?.ground ?? {}) };
+  return tellsBeside(built, await readEarlierReports(context, { period: { from, to }, baseline }));
 }

@@ -181,3 +181,24 @@ it('keeps the sums of sales only where it tells them', async () => {
   expect(await kept(['harvest'])).not.toContain('sales');
   expect(await kept(['harvest', 'sales'])).toContain('sales');
 });
+
+it('tells last year’s harvest as readers have it, whoever corrected it since, and the other way round', async () => {
+  const [millLane, quarry] = batches;
+  if (!millLane || !quarry) throw new Error('no batch');
+  const days = { from: '2026-05-01', to: '2026-05-31' };
+  const first = await build(days);
+  await publish(first.id);
+  await weigh(millLane, 900, '2026-05-20');
+  const june = { from: '2026-06-01', to: '2026-06-26', baselineFrom: days.from, baselineTo: days.to };
+  const beside = await build(june);
+  const { content } = await read(beside.id);
+  expect(content.changes).toMatchObject([{ key: 'harvest', before: { amount: 21_000 } }]);
+  expect(content.carried).toMatchObject({ baseline: 1 });
+  await publish(beside.id);
+
+  const april = { from: '2026-04-01', to: '2026-05-30' };
+  await publish((await build({ ...june, baselineFrom: april.from, baselineTo: april.to })).id);
+  await weigh(quarry, 800, '2026-05-21');
+  const late = await read((await build(april)).id);
+  expect(late.content.harvest.total).toEqual({ key: 'total', kind: 'protected' });
+});

@@ -1,59 +1,74 @@
+import { baselineTotalTells, partsBesideBaseline } from './baseline-tells';
 import type { BuiltReport } from './build-content';
+import { carryChanges } from './carry-changes';
 import type { FunderReportContent } from './funder-report';
 import type { GroundPart } from './ground';
+import { keepBack } from './keep-back';
 import { partsThatTell } from './parts-that-tell';
+import { samePeriod } from './same-period';
 import { tellsPart } from './tells-part';
+import { baselineTotals } from './told-totals';
 
-/** An earlier report over the same period that readers may have. */
+/** An earlier report that readers may have: of the same period, or that tells of the same days as a baseline. */
 export type EarlierReport = BuiltReport & { readonly version: number };
 
-/** What each part writes into the content. */
+/** What each part writes into the content; the changes are worked out of the others. */
 const fieldsOf: Record<GroundPart, readonly (keyof FunderReportContent)[]> = {
   glance: ['sitesActive', 'peopleActive', 'batchesStarted'],
-  baseline: ['changes'],
-  harvest: ['harvest', 'changes'],
+  baseline: [],
+  harvest: ['harvest'],
   protein: ['protein'],
-  residues: ['residues', 'assumedResidues', 'batchesWithoutDryMass', 'changes'],
+  residues: ['residues', 'assumedResidues', 'batchesWithoutDryMass'],
   practices: ['practices', 'adopted'],
   trainings: ['trainings'],
-  sales: ['sales', 'changes'],
+  sales: ['sales'],
   costs: ['costs'],
   methods: ['methods'],
 };
 
-/** The part told with nothing in it: what can be kept of a part that no earlier report had. */
-const keptBack = {
-  protein: (content: FunderReportContent) => ({
-    protein: content.protein.map((row) => ({
-      ...row,
-      fresh: { key: row.fresh.key, kind: 'protected' as const },
-      range: { kind: 'protected' as const },
-    })),
-  }),
-};
+function carryPart({ content, ground }: BuiltReport, part: GroundPart, source: EarlierReport): BuiltReport {
+  const fields = fieldsOf[part].map((field) => [field, source.content[field]] as const);
+  return {
+    content: {
+      ...content,
+      ...Object.fromEntries(fields),
+      carried: { ...content.carried, [part]: source.content.carried[part] ?? source.version },
+    },
+    ground: source.ground[part] ? { ...ground, [part]: source.ground[part] } : ground,
+  };
+}
+
+/** Parts that would tell of few sites beside one of the earlier reports; the changes apart. */
+function partsToHold(built: BuiltReport, earlier: readonly BuiltReport[]): Set<GroundPart> {
+  return new Set(
+    earlier.flatMap((one) => [
+      ...(samePeriod(one.content, built.content) ? partsThatTell(one, built) : []),
+      ...partsBesideBaseline(one, built),
+    ]),
+  );
+}
 
 /**
- * Holds a report against those that readers have of the same period: a part of it that, less an earlier one, would tell
- * what few sites changed stands as it did in the latest that told it. `earlier` begins with the latest; each of them was
- * held against those before it, so that what stands again tells nothing new.
+ * Holds a report against those that readers have of the same days: a part of it that, less an earlier one, would tell
+ * what few sites changed stands as it did in the latest that told it over the same period, or is kept back where none
+ * did. `earlier` begins with the latest; each of them was held against those before it, so that what stands again tells
+ * nothing new.
  */
 export function carryOver(built: BuiltReport, earlier: readonly EarlierReport[]): BuiltReport {
-  const parts = new Set(earlier.flatMap((one) => [...partsThatTell(one, built)]));
-  let { content, ground } = built;
-  for (const part of parts) {
-    const source = earlier.find((one) => tellsPart(one, part));
-    if (source) {
-      const fields = fieldsOf[part].map((field) => [field, source.content[field]] as const);
-      content = { ...content, ...Object.fromEntries(fields) };
-      content = {
-        ...content,
-        carried: { ...content.carried, [part]: source.content.carried[part] ?? source.version },
-      };
-      if (source.ground[part]) ground = { ...ground, [part]: source.ground[part] };
-    } else if (part === 'protein') {
-      content = { ...content, ...keptBack.protein(content) };
-      ground = { ...ground, protein: { species: [] } };
-    }
+  const ofPeriod = earlier.filter((one) => samePeriod(one.content, built.content));
+  let report = built;
+  for (const part of partsToHold(built, earlier)) {
+    const source = ofPeriod.find((one) => tellsPart(one, part));
+    report = source ? carryPart(report, part, source) : keepBack(report, part);
   }
-  return { content, ground };
+  return carryChanges(report, earlier);
+}
+
+/**
+ * Whether a draft, as it stands, would tell of few sites beside reports that readers have. Parts that stand as published
+ * before tell nothing new.
+ */
+export function tellsBeside(draft: BuiltReport, earlier: readonly BuiltReport[]): boolean {
+  const fresh = [...partsToHold(draft, earlier)].filter((part) => draft.content.carried[part] === undefined);
+  return fresh.length > 0 || baselineTotals(draft).some((total) => baselineTotalTells(total, draft, earlier));
 }

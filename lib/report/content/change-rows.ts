@@ -11,7 +11,8 @@ function changeOf(before: ReportCell, now: ReportCell): Row['change'] {
   return percent.kind === 'value' ? { kind: 'percent', percent: percent.value } : { kind: 'no-baseline' };
 }
 
-const row = (key: string, before: ReportCell, now: ReportCell): Row => ({
+/** One total beside that of the baseline. */
+export const changeRow = (key: string, before: ReportCell, now: ReportCell): Row => ({
   ...{ key, before, now },
   change: changeOf(before, now),
 });
@@ -20,10 +21,10 @@ const row = (key: string, before: ReportCell, now: ReportCell): Row => ({
 export function changeRows(before: Totals, now: Totals): Row[] {
   const currencies = [...new Set([...before.sales, ...now.sales].map(({ currency }) => currency))].sort();
   return [
-    row('harvest', before.harvest.total, now.harvest.total),
-    row('residues', before.residues.total, now.residues.total),
+    changeRow('harvest', before.harvest.total, now.harvest.total),
+    changeRow('residues', before.residues.total, now.residues.total),
     ...currencies.map((currency) => ({
-      ...row('sales', salesTotal(before.sales, currency), salesTotal(now.sales, currency)),
+      ...changeRow('sales', salesTotal(before.sales, currency), salesTotal(now.sales, currency)),
       currency,
     })),
   ];

@@ -38,13 +38,13 @@ function harvestTells(earlier: BuiltReport, built: BuiltReport): boolean {
   );
 }
 
-/** Parts of a report whose difference from an earlier one would tell what few sites changed. */
+/** Parts of a report whose difference from an earlier one of the same period would tell what few sites changed. */
 export function partsThatTell(earlier: BuiltReport, built: BuiltReport): Set<GroundPart> {
   const { rule } = built.content;
   const told = new Set<GroundPart>(
     groundParts.filter((part) => {
       const [before, now] = [earlier.ground[part], built.ground[part]];
-      if (before === undefined || now === undefined) return false;
+      if (part === 'baseline' || before === undefined || now === undefined) return false;
       return tellsPart(earlier, part) && tellsPart(built, part) && tablesTell(before, now, rule);
     }),
   );

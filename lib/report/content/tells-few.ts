@@ -6,7 +6,8 @@ type Sums = ReadonlyMap<string, number>;
 /** Up to so many sums of both tables together every combination is looked at; of more, the plain ones. */
 const mostSums = 16;
 
-function unionOf(sums: readonly GroundSum[]): Sums {
+/** Several sums added up, by site. */
+export function unionOf(sums: readonly GroundSum[]): Sums {
   const all = new Map<string, number>();
   for (const { bySite } of sums)
     for (const [site, amount] of Object.entries(bySite)) all.set(site, (all.get(site) ?? 0) + amount);
@@ -41,6 +42,9 @@ function differences(first: Sums, second: Sums): number[] {
     .filter((difference) => difference > rounding)
     .sort((a, b) => b - a);
 }
+
+export const sameSum = (one: GroundSum, other: GroundSum) =>
+  differences(unionOf([one]), unionOf([other])).length === 0;
 
 /**
  * Whether somebody who knows both lists of sums can subtract one from the other and is left with what few sites did: the

@@ -56,6 +56,20 @@ function indicators(report: ReportToTell, tongue: ReportTongue): DocumentSection
   });
 }
 
+/** Which amounts beside the baseline stand as published before: those of the baseline, or those told above. */
+function carriedChanges(
+  { carried, rule, changes: rows }: FunderReportContent,
+  { t }: ReportTongue,
+): string[] {
+  const above = (['harvest', 'residues', 'sales'] as const).some(
+    (part) => carried[part] !== undefined && rows.some(({ key }) => key === part),
+  );
+  return [
+    ...(above ? [t('changes.carriedNow')] : []),
+    ...(carried.baseline === undefined ? [] : [t('changes.carriedBefore', { sites: rule.minSites })]),
+  ];
+}
+
 function changes({ content }: ReportToTell, tongue: ReportTongue): DocumentSection[] {
   const { t, date } = tongue;
   if (content.baseline === undefined || content.changes.length === 0) return [];
@@ -66,7 +80,7 @@ function changes({ content }: ReportToTell, tongue: ReportTongue): DocumentSecti
       heading: t('changes.heading'),
       paragraphs: [t('changes.note', { from: date(from), to: date(to) })],
       tables: [changeTable(content.changes, tongue)],
-      notes: [t('changes.formula')],
+      notes: [t('changes.formula'), ...carriedChanges(content, tongue)],
     },
   ];
 }
