@@ -40,12 +40,14 @@ export type CostGroup = {
   readonly bySite: readonly CostOfSite[];
 };
 
-/** Full costs of one site; `pricedGrams` is what of the grams has a price, so a margin. */
+/** Full costs of one site; `pricedGrams` is what of the grams has a price, so a margin, and `soldMinor` what it fetched. */
 export type CostOfSite = {
   readonly siteId: string;
   readonly freshGrams: number;
   readonly minor: number;
   readonly pricedGrams: number;
+  readonly soldMinor: number;
+  readonly labourMinutes: number;
 };
 
 type Sums = { readonly numerator: number; readonly denominator: number; readonly cluster: string };
@@ -93,6 +95,11 @@ export function costGroup(
         (sum, batch) => sum + (batch.soldMinorPerKg === null ? 0 : batch.freshGrams),
         0,
       ),
+      soldMinor: same.reduce(
+        (sum, batch) => sum + (batch.freshGrams * (batch.soldMinorPerKg ?? 0)) / gramsPerKg,
+        0,
+      ),
+      labourMinutes: same.reduce((sum, batch) => sum + batch.cost.labourMinutes, 0),
     })),
   };
 }

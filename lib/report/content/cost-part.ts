@@ -30,10 +30,8 @@ export function costPart(
     ({ key }) => key,
     rule,
   );
-  const minor = cellsOf(
-    ofMethods(methods, (site) => site.minor),
-    ({ key }) => key,
-  );
+  const behind = (of: (site: CostGroup['bySite'][number]) => number) =>
+    cellsOf(ofMethods(methods, of), ({ key }) => key);
   // A cell of nothing may be shown as nothing; a cost of few sites that picked nothing may not.
   const told = (part: typeof fresh, key: string) =>
     [...part.table.cells, part.table.total].some(
@@ -62,7 +60,19 @@ export function costPart(
     ground: {
       fresh: fresh.known,
       priced: priced.known,
-      minor: knownSums(fresh.table, minor),
+      minor: knownSums(
+        fresh.table,
+        behind((site) => site.minor),
+      ),
+      // A margin tells what was paid, work for a kilogram its minutes: one site's alone may have changed.
+      sold: knownSums(
+        priced.table,
+        behind((site) => site.soldMinor),
+      ),
+      minutes: knownSums(
+        fresh.table,
+        behind((site) => site.labourMinutes),
+      ),
     },
   };
 }
