@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { SiteSales } from '@/lib/analysis/programme/read-sales';
+import { carryOver } from '@/lib/report/content/carry-over';
 import { changeRows } from '@/lib/report/content/change-rows';
 import { practicePart } from '@/lib/report/content/practice-part';
 import { salesPart } from '@/lib/report/content/sales-part';
 import { trainingsTold } from '@/lib/report/content/training-part';
 import { rule } from './random-network';
+import { evenYear, yearReport } from './year-report';
 
 const sites = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'];
 
@@ -97,5 +99,31 @@ describe('trainings in a report', () => {
 
   it('keep back what fewer than five answered before or after', () => {
     expect(trainings(7, 12).answers).toMatchObject([{ answers: { kind: 'protected' } }]);
+  });
+});
+
+describe('answers in two versions of a report', () => {
+  const told = (nAfter: number, meanAfter: number, nBefore = 10) => {
+    const shown = { kind: 'shown' as const, nBefore, nAfter, meanBefore: 2.5, meanAfter, change: null };
+    const question = { wording: 'Can you?', scaleMost: 5, leastLabel: null, mostLabel: null };
+    const none = { kind: 'shown' as const, people: 0 };
+    const report = yearReport(2026, evenYear, undefined, ['trainings']);
+    const trainings = {
+      ...{ trainings: 2, attendances: none, people: none, unnamedHeads: none, leftOutWithoutConsent: 0 },
+      answers: [{ ...question, answers: shown }],
+    };
+    return { ...report, content: { ...report.content, trainings } };
+  };
+  const first = { ...told(10, 4), version: 1 };
+  const kept = (later: ReturnType<typeof told>) => carryOver(later, [first]).content.carried;
+
+  it('stand as before where fewer than five answers were added, or one was changed', () => {
+    expect([kept(told(11, 4)), kept(told(6, 4)), kept(told(10, 4.1)), kept(told(10, 4, 12))]).toEqual(
+      Array.from({ length: 4 }, () => ({ trainings: 1 })),
+    );
+  });
+
+  it('are told anew from five more on, and where nothing changed', () => {
+    expect([kept(told(15, 4.2)), kept(told(10, 4))]).toEqual([{}, {}]);
   });
 });

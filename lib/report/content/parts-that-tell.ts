@@ -10,18 +10,52 @@ function tablesTell(before: GroundTables, now: GroundTables, rule: ProtectionRul
   return [...names].some((name) => tellsFew(before[name] ?? [], now[name] ?? [], rule, true));
 }
 
+type Trainings = NonNullable<FunderReportContent['trainings']>;
+type Answers = Trainings['answers'][number]['answers'];
+
+/** Fewer than the fewest, and not nobody. */
+const fewApart = (one: number, other: number, { minSites }: ProtectionRule) =>
+  one !== other && Math.abs(one - other) < minSites;
+
+/**
+ * Two states of the answers to one question: a mean and its number give the sum of the answers, so that the difference
+ * tells what was on a sheet that was added, or on one that was changed.
+ */
+function answersTell(before: Answers, now: Answers, rule: ProtectionRule): boolean {
+  if (before.kind === 'protected' || now.kind === 'protected') return false;
+  const sides = [
+    [before.nBefore, now.nBefore, before.meanBefore, now.meanBefore],
+    [before.nAfter, now.nAfter, before.meanAfter, now.meanAfter],
+  ] as const;
+  return sides.some(
+    ([nThen, nNow, meanThen, meanNow]) =>
+      fewApart(nThen, nNow, rule) || (nThen === nNow && meanThen !== meanNow),
+  );
+}
+
+const sameQuestion = (one: Trainings['answers'][number], other: Trainings['answers'][number]) =>
+  one.scaleMost === other.scaleMost &&
+  one.wording.trim().toLowerCase() === other.wording.trim().toLowerCase();
+
 /** People are counted, not summed by site: a change of a few of them is theirs. */
 function trainingsTell(
   before: FunderReportContent['trainings'],
   now: FunderReportContent['trainings'],
-  { minSites }: ProtectionRule,
+  rule: ProtectionRule,
 ): boolean {
   if (!before || !now) return false;
-  return (['attendances', 'people', 'unnamedHeads'] as const).some((key) => {
+  const heads = (['attendances', 'people', 'unnamedHeads'] as const).some((key) => {
     const [then, today] = [before[key], now[key]];
-    const apart = then.kind === 'shown' && today.kind === 'shown' ? Math.abs(then.people - today.people) : 0;
-    return apart > 0 && apart < minSites;
+    return then.kind === 'shown' && today.kind === 'shown' && fewApart(then.people, today.people, rule);
   });
+  return (
+    heads ||
+    before.answers.some((then) =>
+      now.answers.some(
+        (today) => sameQuestion(then, today) && answersTell(then.answers, today.answers, rule),
+      ),
+    )
+  );
 }
 
 /** Harvest by destination and by species are two tables of one total: each is held against the other of the earlier report. */
