@@ -1,4 +1,5 @@
 import type { FormPage } from './find-address';
+import { importForms } from './import-forms';
 import { leavingForms } from './leaving-forms';
 import { noticeForms } from './notice-forms';
 import { programmeForms } from './programme-forms';
@@ -8,6 +9,7 @@ import { tokenForms } from './token-forms';
 
 /** Forms that have lists of their own. */
 export const moduleForms: readonly FormPage[] = [
+  ...importForms,
   ...leavingForms,
   ...noticeForms,
   ...programmeForms,

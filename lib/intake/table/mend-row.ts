@@ -16,6 +16,7 @@ export function mendRow(actor: Actor, id: string, raw: z.input<typeof mend>): Pr
     const input = mend.safeParse(raw);
     if (!input.success) return invalid('', 'too-long', { max: 2_000 });
     const { line, cells, confirmed } = input.data;
+    if (cells.some((text) => text.includes('\0'))) return invalid('', 'control-characters');
     const row = await db.intakeRow.findFirst({
       where: { fileId: id, line, state: { notIn: ['added', 'left_out'] } },
     });
