@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
 import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import type { buildReportInput } from './build-report.input';
+import { lockReports } from './lock-reports';
 import { storeReport } from './store-report';
 
 /** Builds the first version of a report. */
@@ -21,6 +22,7 @@ export async function buildReport(
     return invalid('baselineTo', 'baseline-before', { date: from });
   const baseline =
     baselineFrom === null || baselineTo === null ? undefined : { from: baselineFrom, to: baselineTo };
+  await lockReports(context);
   return ok({
     id: await storeReport(context, {
       title,

@@ -7,6 +7,7 @@ import { tellsBeside } from './content/carry-over';
 import { funderReportContent } from './content/funder-report';
 import { reportGround } from './content/ground';
 import { readEarlierReports } from './earlier-reports';
+import { lockReports } from './lock-reports';
 
 /**
  * Lets funders and members of the network read a report; from then on it is fixed. A draft was held against the reports
@@ -19,6 +20,7 @@ export async function publishReport(
 ): Promise<Result<{ id: string }>> {
   const { db, actor, now } = context;
   if (actor.role !== 'coordinator') return notFound;
+  await lockReports(context);
   const draft = await db.report.findFirst({
     where: { id: input.id, voidedAt: null },
     include: { ground: true },

@@ -4,6 +4,7 @@ import type { WriteContext } from '@/lib/access/context';
 import { notFound, ok, type Result } from '@/lib/base/result';
 import { asCalendarDate } from '@/lib/records/fields/stored-date';
 import { reportIndicators } from './content/report-indicators.input';
+import { lockReports } from './lock-reports';
 import { reportWords } from './report-words';
 import type { reviseReportInput } from './revise-report.input';
 import { storeReport } from './store-report';
@@ -19,6 +20,7 @@ export async function reviseReport(
 ): Promise<Result<{ id: string }>> {
   const { db, actor } = context;
   if (actor.role !== 'coordinator') return notFound;
+  await lockReports(context);
   const earlier = await db.report.findFirst({
     where: { id: input.id, voidedAt: null, publishedAt: { not: null } },
   });

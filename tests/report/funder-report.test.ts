@@ -202,3 +202,26 @@ it('tells last year’s harvest as readers have it, whoever corrected it since, 
   const late = await read((await build(april)).id);
   expect(late.content.harvest.total).toEqual({ key: 'total', kind: 'protected' });
 });
+
+it('is published alone of two drafts that would tell of one site, also when both are published at once', async () => {
+  const days = { from: '2026-05-01', to: '2026-06-25' };
+  const [, quarry] = batches;
+  if (!quarry) throw new Error('no batch');
+  for (let again = 0; again < 3; again += 1) {
+    const period = { ...days, from: `2026-05-0${again + 1}` };
+    const early = await build(period);
+    await weigh(quarry, 300 + again, '2026-06-04');
+    const late = await build(period);
+    const answers = await Promise.all(
+      [early, late].map(({ id }) => run(publishReportInput, publishReport, { id })),
+    );
+    expect(answers.map(({ kind }) => kind).sort()).toEqual(['invalid', 'ok']);
+  }
+});
+
+it('is revised to one next version, also when it is asked for twice at once', async () => {
+  const { id } = await build({ from: '2026-05-04', to: '2026-06-24' });
+  await publish(id);
+  const twice = await Promise.all([1, 2].map(() => done(reviseReportInput, reviseReport, { id })));
+  expect(twice[0]).toEqual(twice[1]);
+});
