@@ -144,6 +144,26 @@ describe('a withdrawn consent', () => {
     expect(rows).toEqual([{ n: 0 }]);
   });
 
+  it('erases the picture of a copy that was dropped from a draft', async () => {
+    const first = await desk.draft();
+    const { id: told } = await desk.done(storySchema, addStory, pictured(first));
+    await desk.publish(first);
+    const second = (await desk.done(reviseReportInput, reviseReport, { id: first })).id;
+    const copied = await readAs(world.people.coordinator, (c) => getReport(c, second));
+    const copy = copied?.stories[0]?.id;
+    await desk.done(dropStoryInput, dropStory, { id: copy });
+    await desk.done(withdrawConsentInput, withdrawConsent, {
+      id: told,
+      part: 'picture',
+      withdrawnOn: desk.today,
+    });
+    const { rows } = await admin.query(
+      'select octet_length(image) as n from report_picture where id = any($1)',
+      [[told, copy]],
+    );
+    expect(rows).toEqual([{ n: 0 }, { n: 0 }]);
+  });
+
   it('takes the whole story out, words too, for good; the next version does not tell it', async () => {
     const id = await desk.draft();
     const { id: told } = await desk.done(storySchema, addStory, pictured(id));

@@ -10,7 +10,8 @@ const withoutPicture = { pictureAlt: null, pictureWidthPx: null, pictureHeightPx
 
 /**
  * Takes a picture, or a whole story, out of every version of a report that shows it, published ones too, because those in
- * it no longer agree. The report says that it did so and when; the picture's bytes are erased, and figures stay as they were.
+ * it no longer agree. The report says that it did so and when; the picture's bytes are erased, also of a version
+ * whose story was taken out while it was a draft, and figures stay as they were.
  */
 export async function withdrawConsent(
   { db, actor, now }: WriteContext,
@@ -26,10 +27,10 @@ export async function withdrawConsent(
     return invalid('part', 'no-picture');
   const first = story.firstId ?? story.id;
   const everyVersion = await db.reportStory.findMany({
-    where: { OR: [{ id: first }, { firstId: first }], voidedAt: null },
+    where: { OR: [{ id: first }, { firstId: first }] },
   });
   const told = everyVersion.filter(
-    ({ withdrawnPart }) => withdrawnPart !== part && withdrawnPart !== 'story',
+    ({ voidedAt, withdrawnPart }) => voidedAt === null && withdrawnPart !== part && withdrawnPart !== 'story',
   );
   for (const one of told)
     await db.reportStory.updateMany({
@@ -42,7 +43,7 @@ export async function withdrawConsent(
       },
     });
   await db.reportPicture.updateMany({
-    where: { id: { in: told.map((one) => one.id) } },
+    where: { id: { in: everyVersion.map((one) => one.id) } },
     data: { image: new Uint8Array() },
   });
   return ok({ reportId: story.reportId });
