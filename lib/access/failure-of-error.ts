@@ -7,7 +7,7 @@ const ruleCodes: Readonly<Record<string, string>> = {
   PB003: 'rule-too-many-units',
   PB004: 'rule-weighing-sums',
   PB006: 'last-coordinator',
-  PB007: 'site-left',
+  PB008: 'site-left',
 };
 
 /**

@@ -5,6 +5,7 @@ import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import { refusalOf } from '@/lib/database/database-error';
 import type { MembershipRole } from '@/lib/database/generated/enums';
 import type { Person } from './actor';
+import { failureOfError } from './failure-of-error';
 import type { joinInput } from './join.input';
 import { hashPassword, passwordProblem } from './password';
 import { asNobody, asPerson } from './scoped-db';
@@ -47,14 +48,20 @@ export async function joinAsNew(
   }
 }
 
-/** Joins somebody who is signed in already. */
+/** Joins somebody who is signed in already; refused where the last coordinator of a network would become something else. */
 export async function joinAsKnown(token: string, person: Person): Promise<Result<{ networkId: string }>> {
-  const [row] = await asPerson(
-    person.personId,
-    (db) => db.$queryRaw<
-      { network_id: string }[]
-    >`select network_id::text from app.accept_invitation(${hashToken(token)},
-      ${person.personId}::uuid, null, null, null)`,
-  );
-  return row ? ok({ networkId: row.network_id }) : notFound;
+  try {
+    const [row] = await asPerson(
+      person.personId,
+      (db) => db.$queryRaw<
+        { network_id: string }[]
+      >`select network_id::text from app.accept_invitation(${hashToken(token)},
+        ${person.personId}::uuid, null, null, null)`,
+    );
+    return row ? ok({ networkId: row.network_id }) : notFound;
+  } catch (error) {
+    const failure = failureOfError(error);
+    if (failure === undefined) throw error;
+    return failure;
+  }
 }
