@@ -1,6 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { nameEnds, nameOutOfSight } from './name-ends';
+import { reachedBatches } from './reached-batches';
 import { readLinks } from './read-links';
 import { readTracedBatches } from './read-traced-batches';
 import { readTracedHarvests } from './read-traced-harvests';
@@ -51,16 +52,14 @@ async function sideOf(
   toward: 'from' | 'to',
   start: TraceEnd,
 ): Promise<TraceSide> {
-  const reached = walked.links.map((link) => link[toward]);
-  if (toward === 'to') reached.push(start);
-  const ids = (kind: TracedKind) => [
-    ...new Set(reached.filter((end) => end.kind === kind).map(({ id }) => id)),
-  ];
-  const batches = ids('batch');
+  const reached = new Set(await reachedBatches(context.db, walked, toward));
+  if (toward === 'to' && start.kind === 'batch') reached.add(start.id);
+  const batches = [...reached];
+  const weighings = walked.links.flatMap(({ to }) => (to.kind === 'weighing' ? [to.id] : []));
+  if (start.kind === 'weighing') weighings.push(start.id);
   return {
     ...walked,
     batches: await readTracedBatches(context, batches),
-    harvests:
-      toward === 'from' ? [] : await readTracedHarvests(context.db, ids('weighing'), new Set(batches)),
+    harvests: toward === 'from' ? [] : await readTracedHarvests(context.db, [...new Set(weighings)], reached),
   };
 }

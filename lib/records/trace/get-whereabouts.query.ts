@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { reachedBatches } from './reached-batches';
 import { readLinks } from './read-links';
 import { readTracedBatches } from './read-traced-batches';
 import type { TracedKind } from './trace-link';
@@ -12,10 +13,7 @@ export async function getWhereabouts(
   kind: TracedKind,
   id: string,
 ): Promise<WhereItWent> {
-  const { links, takenOut } = await walkLinks({ kind, id }, 'to', (of, ids) =>
-    readLinks(context, 'on', of, ids),
-  );
-  const reached = links.flatMap(({ to }) => (to.kind === 'batch' ? [to.id] : []));
-  const batches = await readTracedBatches(context, [...new Set(reached)]);
-  return whereItWent({ links, takenOut, batches, harvests: [] });
+  const walked = await walkLinks({ kind, id }, 'to', (of, ids) => readLinks(context, 'on', of, ids));
+  const batches = await readTracedBatches(context, await reachedBatches(context.db, walked, 'to'));
+  return whereItWent({ ...walked, batches, harvests: [] });
 }

@@ -11,6 +11,7 @@ type Row = {
   readonly amount: number | null;
   readonly void_reason: string | null;
   readonly later_seen: boolean;
+  readonly withdrawn: boolean;
 };
 
 type Reader = Pick<ReadContext, 'db' | 'actor'>;
@@ -30,11 +31,11 @@ export async function readLinks(
   const rows =
     direction === 'on'
       ? await db.$queryRaw<Row[]>`
-          select from_kind, from_id::text, to_kind, to_id::text, amount, void_reason, later_seen from app.trace_link
+          select from_kind, from_id::text, to_kind, to_id::text, amount, void_reason, later_seen, withdrawn from app.trace_link
           where network_id = ${networkId}::uuid and from_kind = ${kind} and from_id = any (${wanted}::uuid[])
           order by from_id, to_id`
       : await db.$queryRaw<Row[]>`
-          select from_kind, from_id::text, to_kind, to_id::text, amount, void_reason, later_seen from app.trace_link
+          select from_kind, from_id::text, to_kind, to_id::text, amount, void_reason, later_seen, withdrawn from app.trace_link
           where network_id = ${networkId}::uuid and to_kind = ${kind} and to_id = any (${wanted}::uuid[])
           order by from_id, to_id`;
   const links: TraceLink[] = [];
@@ -48,6 +49,7 @@ export async function readLinks(
       to: { kind: row.to_kind, id: row.to_id },
       amount: row.amount,
       voided: gone ? '' : row.void_reason,
+      withdrawn: row.withdrawn && !gone,
     });
   }
   return links;

@@ -12,6 +12,8 @@ export type TraceLink = {
   readonly amount: number | null;
   /** Why the link, or the later end of it, does not count any more. */
   readonly voided: string | null;
+  /** Whether it does not count only because a site at its ends withdrew its figures as it left. */
+  readonly withdrawn: boolean;
 };
 
 /** Two ends as one text, to compare links by what they join. */

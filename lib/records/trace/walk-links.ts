@@ -12,7 +12,8 @@ type Follow = (kind: TracedKind, ids: readonly string[]) => Promise<readonly Tra
 
 /**
  * Everything that can be reached from one thing over links that count, each thing once however many ways lead to it. What
- * only a voided link leads to is not reached: the link is told, and not followed.
+ * only a voided link leads to is not reached: the link is told, and not followed. Links that a site took along when it
+ * withdrew its figures are told among those and followed all the same: what it passed on is still with others.
  */
 export async function walkLinks(start: TraceEnd, toward: 'from' | 'to', follow: Follow): Promise<Walked> {
   const reached = new Set([start.id]);
@@ -26,7 +27,7 @@ export async function walkLinks(start: TraceEnd, toward: 'from' | 'to', follow: 
       for (const link of await follow(kind, ids)) {
         (link.voided === null ? links : takenOut).push(link);
         const end = link[toward];
-        if (link.voided !== null || reached.has(end.id)) continue;
+        if ((link.voided !== null && !link.withdrawn) || reached.has(end.id)) continue;
         reached.add(end.id);
         next.push(end);
       }

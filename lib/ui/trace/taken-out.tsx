@@ -31,7 +31,10 @@ export function TakenOut({ trace, words }: Props) {
           {
             key: 'reason',
             header: t('columns.reason'),
-            cell: ({ voided }) => (voided === '' ? t('takenOut.unknown') : voided),
+            cell: ({ voided, withdrawn }) => {
+              if (withdrawn) return t('takenOut.withdrawn', { reason: voided ?? '' });
+              return voided === '' ? t('takenOut.unknown') : voided;
+            },
           },
         ]}
       />

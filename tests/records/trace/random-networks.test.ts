@@ -19,7 +19,7 @@ beforeAll(async () => {
 
 const counts = ({ from, to, voided }: DrawnLink) => !voided && !from.voided && !to.voided;
 const nameOf = ({ from, to }: Pick<DrawnLink, 'from' | 'to'>) =>
-  joined({ from, to, amount: null, voided: null });
+  joined({ from, to, amount: null, voided: null, withdrawn: false });
 
 /** The plain walk: grow the set of reached ends by every link that counts until it grows no more. */
 function plainWalk({ links }: DrawnNetwork, start: DrawnEnd, toward: 'from' | 'to') {
