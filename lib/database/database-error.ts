@@ -16,6 +16,11 @@ function causeOf(error: unknown): Cause | undefined {
   return adapter?.cause;
 }
 
+/** Whether the database gave up a statement because it took longer than it may. */
+export function tookTooLong(error: unknown): boolean {
+  return causeOf(error)?.originalCode === '57014';
+}
+
 /** Reads a refusal out of an error of the client; undefined for anything else, which must be thrown on. */
 export function refusalOf(error: unknown): Refusal | undefined {
   const cause = causeOf(error);

@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { countMentions } from './count-mentions';
 
 /** Tables of records that a person makes, told before they leave; the rest hangs on these. */
 const recordTables = [
@@ -20,8 +21,8 @@ export type Leaving = {
   readonly personId: string;
   readonly name: string;
   readonly records: readonly { readonly table: RecordTable; readonly count: number }[];
-  /** Words that people wrote and in which the name or the address stands; they stay. */
-  readonly mentions: number;
+  /** Words that people wrote and in which the name or the address stands; they stay. Null where counting took too long. */
+  readonly mentions: number | null;
 };
 
 /**
@@ -47,12 +48,10 @@ export async function getLeaving(
   const counted = await db.$queryRaw<{ table: RecordTable; count: number }[]>`
     select t.name as table, (select count(*)::int from app.recorded_by(${personId}::uuid, t.name)) as count
     from unnest(${[...recordTables]}::text[]) as t (name)`;
-  const [said] = await db.$queryRaw<{ count: number }[]>`
-    select coalesce(sum(mentions), 0)::int as count from app.mentions_of(${personId}::uuid)`;
   return {
     personId,
     name: row.person.contact?.name ?? '',
     records: counted.filter(({ count }) => count > 0),
-    mentions: said?.count ?? 0,
+    mentions: await countMentions({ db }, personId),
   };
 }

@@ -30,7 +30,7 @@ export async function LeavingTold({ leaving, archive, lead }: Props) {
           ))}
         </ul>
       )}
-      <p>{t('stays.mentions', { count: mentions })}</p>
+      <p>{mentions === null ? t('stays.notCounted') : t('stays.mentions', { count: mentions })}</p>
       <p>{t('stays.elsewhere')}</p>
       <p>{t('law')}</p>
     </>
