@@ -4,6 +4,7 @@ import { attempt } from '@/lib/access/attempt';
 import type { WriteContext } from '@/lib/access/context';
 import { parseInput } from '@/lib/access/parse-input';
 import type { Command } from '@/lib/access/run-command';
+import type { FieldError } from '@/lib/base/result';
 import { type KeyedRecord, KnownKeys } from './known-keys';
 import type { RowValues } from './read-row';
 import {
@@ -20,6 +21,12 @@ type Means<S extends z.ZodType> = {
   readonly command: Command<z.output<S>, { readonly id: string }>;
   /** What the form of the record would have posted. */
   readonly raw: (values: RowValues, settings: TakeSettings, context: WriteContext) => unknown;
+  /** How a row contradicts what it points to. */
+  readonly contradictions?: (
+    context: WriteContext,
+    input: z.output<S>,
+    values: RowValues,
+  ) => Promise<readonly FieldError[]>;
   /** Where records that may be the same are looked for, and what makes them the same. */
   readonly scopeOf: (input: z.output<S>) => string;
   readonly keyOf: (input: z.output<S>) => string;
@@ -33,6 +40,8 @@ export function commandTaker<S extends z.ZodType>(means: Means<S>, settings: Tak
     const input = parseInput(means.schema, means.raw(row.values, settings, context), settings.region);
     const errors = withCellErrors(row.errors, input.kind === 'invalid' ? input.errors : []);
     if (errors.length > 0 || input.kind !== 'ok') return { kind: 'needs', problems: errors };
+    const contradictions = (await means.contradictions?.(context, input.value, row.values)) ?? [];
+    if (contradictions.length > 0) return { kind: 'needs', problems: contradictions };
     await keys.load([means.scopeOf(input.value)], (scopes) => means.readKeys(context, scopes));
     const there = keys.use(means.keyOf(input.value));
     if (there !== undefined) return { kind: 'there', recordIds: [there] };

@@ -9,11 +9,23 @@ export function plainWords(text: string): string {
     .trim();
 }
 
-/** A code as it is compared: capitals without signs and blanks, so that "ktr 7" finds "KTR-7". */
-export function plainCode(text: string): string {
+function parts(text: string): string {
   return text
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
     .toUpperCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '');
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+}
+
+/** The written form of a code, whatever signs are between its words and numbers: "ktr7" and "KTR-7" are one, "1-12" and "11-2" two. */
+export function codeForm(text: string): string {
+  return parts(text)
+    .replace(/(\p{L})(?=\p{N})/gu, '$1 ')
+    .replace(/(\p{N})(?=\p{L})/gu, '$1 ');
+}
+
+/** A name without any blanks but those between two numbers, for what is written together here and apart there: "mill lane" and "Mill-Lane". */
+export function plainCode(text: string): string {
+  return parts(text).replace(/(?<!\p{N}) | (?!\p{N})/gu, '');
 }

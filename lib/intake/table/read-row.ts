@@ -1,7 +1,7 @@
 import { unguardFormula } from '@/lib/base/formula-guard';
 import type { FieldError } from '@/lib/base/result';
 import type { RecordTableLayout } from '@/lib/growing/record-table-layout';
-import { plainCode, plainWords } from './plain-words';
+import { plainWords } from './plain-words';
 import { readDate } from './read-date';
 import type { TableField } from './table-field';
 
@@ -42,11 +42,11 @@ function readCell(
       const found = Object.entries(field.options).find(
         ([value, words]) => plainWords(value) === plain || words.includes(plain),
       );
-      const value = found?.[0] ?? known(field, plainCode(text));
+      const value = found?.[0] ?? known(field, text);
       return value ? { value } : { field: field.target, code: 'intake-unknown', values: { text } };
     }
     case 'reference': {
-      const id = known(field, plainCode(text));
+      const id = known(field, text);
       if (id === null) return { field: field.target, code: 'intake-twice', values: { text } };
       return id === undefined
         ? { field: field.target, code: 'intake-unknown', values: { text } }

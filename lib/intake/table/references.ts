@@ -1,13 +1,13 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { plainCode } from './plain-words';
+import { codeForm, plainCode } from './plain-words';
 import type { ReferenceKind } from './table-field';
 
 type Named = { readonly id: string; readonly names: readonly string[] };
 
 const live = { voidedAt: null };
 
-/** Records of one kind with every name they are known by; of batches and lots only those that may be meant. */
+/** Records of one kind with every name they are known by; of batches and lots only those that may be meant: `wanted` are codes without any sign. */
 const named: Readonly<
   Record<ReferenceKind, (context: ReadContext, wanted: readonly string[]) => Promise<readonly Named[]>>
 > = {
@@ -51,19 +51,45 @@ const named: Readonly<
   },
 };
 
-/** Plain name -> id of the records of one kind; null where two have the same name. `wanted` are plain codes. */
+/** What a text of a table stands for: an id, null where it can be more than one record, undefined where it is none. */
+export type FoundReference = (text: string) => string | null | undefined;
+
+const written = (text: string) => text.trim().normalize('NFC').toUpperCase();
+
+function keyed(rows: readonly Named[], keyOf: (name: string) => string): ReadonlyMap<string, string | null> {
+  const found = new Map<string, string | null>();
+  for (const { id, names } of rows)
+    for (const key of new Set(names.map(keyOf))) {
+      const before = found.get(key);
+      found.set(key, before === undefined || before === id ? id : null);
+    }
+  return found;
+}
+
+/**
+ * Finds the records of one kind that the texts of a column name. A name counts as it is written, whatever its case; else
+ * in its form, whatever the signs in it; else without its blanks, but only where the whole column has one form of it.
+ */
 export async function findReferences(
   context: ReadContext,
   of: ReferenceKind,
-  wanted: readonly string[],
-): Promise<ReadonlyMap<string, string | null>> {
-  const found = new Map<string, string | null>();
-  for (const { id, names } of await named[of](context, wanted))
-    for (const name of new Set(names.map(plainCode))) {
-      const before = found.get(name);
-      found.set(name, before === undefined || before === id ? id : null);
-    }
-  return found;
+  texts: readonly string[],
+): Promise<FoundReference> {
+  const bare = (text: string) => plainCode(text).replaceAll(' ', '');
+  const rows = await named[of](context, [...new Set(texts.map(bare))]);
+  const [exact, forms, plain] = [keyed(rows, written), keyed(rows, codeForm), keyed(rows, plainCode)];
+  const formsOfPlain = new Map<string, Set<string>>();
+  for (const text of texts) {
+    const key = plainCode(text);
+    formsOfPlain.set(key, (formsOfPlain.get(key) ?? new Set()).add(codeForm(text)));
+  }
+  return (text) => {
+    const found = exact.get(written(text)) ?? forms.get(codeForm(text));
+    if (found !== undefined) return found;
+    const loose = plain.get(plainCode(text));
+    const oneForm = (formsOfPlain.get(plainCode(text))?.size ?? 0) <= 1;
+    return loose === undefined || oneForm ? loose : null;
+  };
 }
 
 /** Records of one kind to choose from where a name was not found: value and the name first known by. */

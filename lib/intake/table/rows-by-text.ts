@@ -1,9 +1,8 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { plainCode } from './plain-words';
 import type { OpenFile } from './rows-to-take';
 
-/** How many rows of a table hold each text in the column of a field, by plain code; empty without such a column. */
+/** How many rows of a table hold each text in the column of a field, as it is written; empty without such a column. */
 export async function rowsByText(
   { db, actor }: ReadContext,
   file: OpenFile,
@@ -16,9 +15,6 @@ export async function rowsByText(
     select coalesce(mended ->> ${String(index)}::text, cells[${index + 1}::int]) as text, count(*)::int as rows
     from public.intake_row
     where network_id = ${actor.networkId}::uuid and file_id = ${file.id}::uuid and state <> 'left_out' group by 1`;
-  for (const { text, rows: count } of rows) {
-    const code = plainCode(text ?? '');
-    counts.set(code, (counts.get(code) ?? 0) + count);
-  }
+  for (const { text, rows: count } of rows) counts.set(text ?? '', count);
   return counts;
 }

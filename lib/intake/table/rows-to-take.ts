@@ -3,9 +3,9 @@ import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
 import type { RecordTableKind, RecordTableLayout } from '@/lib/growing/record-table-layout';
 import { fieldsOfKind } from './kinds/fields-of-kind';
-import { plainCode } from './plain-words';
+import { codeForm } from './plain-words';
 import { type KnownReferences, readRow } from './read-row';
-import { findReferences } from './references';
+import { type FoundReference, findReferences } from './references';
 import type { TableField } from './table-field';
 import type { RowToTake } from './taker';
 
@@ -29,7 +29,7 @@ const mends = z.record(z.string(), z.string()).nullable();
 
 /** Under which a choice for a text that was not found is kept. */
 export function choiceKey(field: string, text: string): string {
-  return `${field} ${plainCode(text)}`;
+  return `${field} ${codeForm(text)}`;
 }
 
 /** The cells of a row with what a person mended in them. */
@@ -47,17 +47,21 @@ export function mendedCells(cells: readonly string[], mended: unknown): readonly
 /** Looks up everything that the cells of a table point to, once for all its rows. */
 export async function lookUpReferences(context: ReadContext, file: OpenFile): Promise<KnownReferences> {
   const { db, actor } = context;
-  const tables = new Map<string, ReadonlyMap<string, string | null>>();
+  const tables = new Map<string, FoundReference>();
   for (const field of fieldsOfKind[file.kind]) {
     const index = file.layout.columns.findIndex((column) => column.field === field.name);
     if (field.cell !== 'reference' || index < 0) continue;
     const written = await db.$queryRaw<{ text: string | null }[]>`
       select distinct coalesce(mended ->> ${String(index)}::text, cells[${index + 1}::int]) as text from public.intake_row
       where network_id = ${actor.networkId}::uuid and file_id = ${file.id}::uuid and state <> 'left_out'`;
-    const wanted = written.flatMap(({ text }) => (text === null ? [] : plainCode(text)));
+    const wanted = written.flatMap(({ text }) => (text === null ? [] : text));
     tables.set(field.name, await findReferences(context, field.of, wanted));
   }
-  return (field, code) => file.choices[choiceKey(field.name, code)] ?? tables.get(field.name)?.get(code);
+  return (field, text) => {
+    const found = tables.get(field.name)?.(text);
+    // What a person once chose is for texts that name no record, or more than one.
+    return found ?? file.choices[choiceKey(field.name, text)] ?? found;
+  };
 }
 
 /** Reads stored rows into what is taken. */

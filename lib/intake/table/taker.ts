@@ -30,7 +30,7 @@ export type TakeSettings = {
   readonly rehearsal: boolean;
   /** Records for which other rows of the table stand already, added or found there: no row of this run is one of them. */
   readonly usedUp: ReadonlySet<string>;
-  /** How many rows of the table hold each text in the column of a field, by plain code; empty without the column. */
+  /** How many rows of the table hold each text in the column of a field, as it is written; empty without the column. */
   readonly rowsByText: (field: string) => Promise<ReadonlyMap<string, number>>;
 };
 

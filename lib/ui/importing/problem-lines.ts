@@ -28,7 +28,10 @@ export async function problemSentences({ layout, offers }: Table): Promise<(prob
     return t('needs.label', { name });
   };
   return ({ field, code, values, asks }) => {
-    const key = `${asks ? 'questions' : 'errors'}.${code}`;
+    const group = asks ? 'questions' : 'errors';
+    // What only a table can be refused or asked for has its words beside the table's.
+    const ofTable = `import.${group}.${code}`;
+    const key = words.has(ofTable) ? ofTable : `${group}.${code}`;
     const label = field === '' ? '' : labelOf(field);
     const known = { label, ...writtenValues(values ?? {}, units, locale) };
     return words.has(key) ? words(key, known) : `${label}: ${code}`;

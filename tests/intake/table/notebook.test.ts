@@ -1,5 +1,7 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { readAs } from '@/lib/access/scoped-db';
+import { mendRow } from '@/lib/intake/table/mend-row';
+import { settlePoints } from '@/lib/intake/table/settle';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { shed } from '../../support/shed';
@@ -48,6 +50,10 @@ describe('a notebook with one line per bag or per harvest', () => {
       ],
       'note',
     ]);
+    // No column says how many units a batch has: asked once for the table, and nothing is taken for bags unasked.
+    expect((await file.check()).counts).toMatchObject({ new: 0, needs: 6 });
+    expect((await file.wrong())[0]).toEqual([2, 'unitCount', 'intake-units-of-lines']);
+    await settlePoints(people.member, file.id, {}, ['intake-units-of-lines']);
     expect((await file.check()).counts).toMatchObject({ new: 4, needs: 2 });
     expect(await file.wrong()).toEqual([
       [6, 'spawn.0.lotId', 'intake-unknown'],
@@ -72,5 +78,52 @@ describe('a notebook with one line per bag or per harvest', () => {
     ]);
     const again = await bring(people.member, asked, text);
     expect((await again.check()).counts).toMatchObject({ new: 0, there: 4, needs: 2 });
+  });
+
+  it('is asked whether a 1 on each of several lines is the batch or the line', async () => {
+    const units = `Bolsas;${head}`;
+    const text = [
+      units,
+      `1;${batch('ONE-1').replace('2/4/2026', '2026-04-02')};;;;;;`,
+      `1;${batch('ONE-1').replace('2/4/2026', '2026-04-02')};;;;;;`,
+    ].join('\n');
+    const file = await bring(people.member, { kind: 'notebook', siteId: people.millLane, now }, text);
+    await file.check();
+    expect(await file.wrong()).toEqual([
+      [2, 'unitCount', 'intake-one-unit'],
+      [3, 'unitCount', 'intake-one-unit'],
+    ]);
+    const cells = [
+      '2',
+      ...batch('ONE-1').replace('2/4/2026', '2026-04-02').split(';'),
+      '',
+      '',
+      '',
+      '',
+      '',
+      '',
+    ];
+    await mendRow(people.member, file.id, { line: 2, cells, confirmed: [] });
+    await file.check();
+    expect(await file.wrong()).toEqual([]);
+    await file.add();
+    const made = await readAs(people.member, ({ db }) => db.batch.findFirst({ where: { code: 'ONE-1' } }));
+    expect(made?.unitCount).toBe(2);
+  });
+
+  it('keeps a line that tells half of a harvest or of a finding', async () => {
+    const text = [
+      head,
+      `${batch('HALF-1')};12/5/2026;;;;;`,
+      `${batch('HALF-1')};;;;20/4/2026;verde;`,
+      `${batch('HALF-1')};12/5/2026;;0;;;seen, nothing found`,
+    ].join('\n');
+    const file = await bring(people.member, { kind: 'notebook', siteId: people.millLane, now }, text);
+    await settlePoints(people.member, file.id, {}, ['intake-units-of-lines']);
+    expect((await file.check()).counts).toMatchObject({ new: 1, needs: 2 });
+    expect(await file.wrong()).toEqual([
+      [2, 'fresh', 'missing'],
+      [3, 'units', 'missing'],
+    ]);
   });
 });

@@ -1,5 +1,5 @@
 import type { TableField } from '../table-field';
-import { batchReference, note } from './shared-fields';
+import { batchReference, note, siteReference } from './shared-fields';
 
 /** Units newly found contaminated in one batch on one day. */
 export const findingFields: readonly TableField[] = [
@@ -167,4 +167,5 @@ export const findingFields: readonly TableField[] = [
     words: ['unit numbers', 'bag numbers', 'bag no', 'which bags', 'numeros', 'numeros de bolsa'],
   },
   note,
+  siteReference('site'),
 ];

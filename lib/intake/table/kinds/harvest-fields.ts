@@ -1,5 +1,5 @@
 import type { TableField } from '../table-field';
-import { batchReference, note, trimState } from './shared-fields';
+import { batchReference, note, siteReference, trimState } from './shared-fields';
 
 /** One harvest on the scale from one batch. */
 export const harvestFields: readonly TableField[] = [
@@ -97,4 +97,5 @@ export const harvestFields: readonly TableField[] = [
     words: ['grade', 'quality', 'calidad', 'categoria', 'clase'],
   },
   note,
+  siteReference('site'),
 ];

@@ -20,7 +20,7 @@ const ofBatch = batchFields
   });
 
 const ofHarvest = harvestFields
-  .filter(({ name }) => name !== 'batch')
+  .filter(({ name }) => name !== 'batch' && name !== 'site')
   .map((field): TableField => {
     const { needed: _, ...rest } = field;
     return rest as TableField;

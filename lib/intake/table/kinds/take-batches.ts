@@ -4,7 +4,7 @@ import { startBatch } from '@/lib/records/batch/start-batch.command';
 import { startBatchInput } from '@/lib/records/batch/start-batch.input';
 import { commandTaker } from '../command-taker';
 import type { KeyedRecord } from '../known-keys';
-import { plainCode } from '../plain-words';
+import { codeForm } from '../plain-words';
 import type { RowValues } from '../read-row';
 import type { Taker, TakeSettings } from '../taker';
 
@@ -46,7 +46,7 @@ async function readKeys({ db, actor }: WriteContext, scopes: readonly string[]):
     select id::text, code, concat_ws(' ', site_id, species_id, inoculated_on, container_kind, unit_count) as rest
     from public.batch where network_id = ${actor.networkId}::uuid and inoculated_on = any(${scopes}::date[])`;
   return rows.flatMap(({ id, code, rest }) => [
-    { key: `code ${plainCode(code)} ${rest}`, id },
+    { key: `code ${codeForm(code)} ${rest}`, id },
     { key: rest, id },
   ]);
 }
@@ -60,7 +60,7 @@ export function takeBatches(settings: TakeSettings): Taker {
       scopeOf: ({ inoculatedOn }) => inoculatedOn,
       keyOf: ({ code, siteId, speciesId, inoculatedOn, containerKind, unitCount }) => {
         const rest = [siteId, speciesId, inoculatedOn, containerKind, unitCount].join(' ');
-        return code === null ? rest : `code ${plainCode(code)} ${rest}`;
+        return code === null ? rest : `code ${codeForm(code)} ${rest}`;
       },
       readKeys,
     },

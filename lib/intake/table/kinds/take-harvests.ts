@@ -19,6 +19,7 @@ import {
   type TakeSettings,
   withCellErrors,
 } from '../taker';
+import { otherSite } from './other-batch';
 
 type Ready = {
   readonly at: number;
@@ -29,7 +30,7 @@ type Ready = {
 
 /** What the form of a harvest would have posted. */
 export function rawHarvest(values: RowValues): unknown {
-  const { batch, flush, ...rest } = Object.fromEntries(values);
+  const { batch, flush, site: _, ...rest } = Object.fromEntries(values);
   return { ...rest, lines: [{ batchId: batch, flush }] };
 }
 
@@ -66,7 +67,7 @@ async function insert(context: WriteContext, ready: readonly Ready[], taken: Tak
 }
 
 /** Takes harvests in bulk: batches are looked up once, each row is judged as by the form, a chunk is written at once. */
-export function takeHarvests({ region, rehearsal, usedUp }: TakeSettings): Taker {
+export function takeHarvests({ siteId, region, rehearsal, usedUp }: TakeSettings): Taker {
   const batches = new Map<string, WeighedBatch>();
   const keys = new KnownKeys(usedUp);
   const take = async (context: WriteContext, rows: readonly RowToTake[]): Promise<TakenRow[]> => {
@@ -88,6 +89,8 @@ export function takeHarvests({ region, rehearsal, usedUp }: TakeSettings): Taker
       const batch = batches.get(lines[0]?.batchId ?? '');
       if (batch === undefined)
         return { kind: 'needs', problems: problemsOf(invalid('lines.0.batchId', 'missing-choice')) };
+      const elsewhere = otherSite(rows[at]?.values ?? new Map(), siteId, batch);
+      if (elsewhere.length > 0) return { kind: 'needs', problems: elsewhere };
       const there = keys.use(`${batch.id} ${weighedOn} ${fresh.grams}`);
       if (there !== undefined) return { kind: 'there', recordIds: [there] };
       const confirmed = rows[at]?.confirmed ?? new Set();

@@ -2,18 +2,20 @@ import 'server-only';
 import { attempt } from '@/lib/access/attempt';
 import type { WriteContext } from '@/lib/access/context';
 import { parseInput } from '@/lib/access/parse-input';
-import { type Failure, ok, type Result } from '@/lib/base/result';
+import { type Failure, type FieldError, invalid, ok, type Result } from '@/lib/base/result';
 import { startBatch } from '@/lib/records/batch/start-batch.command';
 import { startBatchInput } from '@/lib/records/batch/start-batch.input';
+import { asCalendarDate } from '@/lib/records/fields/stored-date';
 import { recordFindingInput } from '@/lib/records/finding/finding.input';
 import { recordFinding } from '@/lib/records/finding/record-finding.command';
 import { recordWeighing } from '@/lib/records/weighing/record-weighing.command';
 import { recordWeighingInput } from '@/lib/records/weighing/weighing.input';
 import { KnownKeys } from '../known-keys';
-import { plainCode } from '../plain-words';
+import { codeForm } from '../plain-words';
 import type { RowValues } from '../read-row';
-import { findReferences } from '../references';
 import { problemsOf, type RowToTake, type TakenRow, type Taker, type TakeSettings } from '../taker';
+import { askUnits, type NotebookCodes, notebookCodes } from './notebook-codes';
+import { type NamedBatch, otherBatch } from './other-batch';
 import { rawBatch } from './take-batches';
 import { findingKeys, rawFinding } from './take-findings';
 import { harvestKeys, rawHarvest } from './take-harvests';
@@ -31,6 +33,17 @@ const harvestNames = [
 ];
 const findingNames = ['contaminated', 'foundOn', 'sign'];
 
+/** What says that there was a harvest or a finding, of which a line must not lose the rest. */
+function halfSaid(values: RowValues): readonly FieldError[] {
+  const says = (...names: string[]) => names.some((name) => values.has(name));
+  const found = says('contaminated');
+  const harvest = says('sold', 'given', 'kept', 'discarded') || (says('weighedOn') && !found);
+  return [
+    ...(harvest && !says('fresh') ? [{ field: 'fresh', code: 'missing' }] : []),
+    ...(says('foundOn', 'sign') && !found ? [{ field: 'units', code: 'missing' }] : []),
+  ];
+}
+
 type Part = { readonly id: string; readonly made: boolean };
 
 function only(values: RowValues, names: readonly string[]): Map<string, unknown> {
@@ -40,28 +53,49 @@ function only(values: RowValues, names: readonly string[]): Map<string, unknown>
 /** Takes lines that hold what several tables do: each starts its batch where there is none, then adds what it says. */
 export function takeNotebook(settings: TakeSettings): Taker {
   const { siteId, region, rowsByText, usedUp } = settings;
-  const batches = new Map<string, string>();
-  const asked = new Set<string>();
+  const batches = new Map<string, NamedBatch & { readonly id: string }>();
   const harvests = new KnownKeys(usedUp);
   const findings = new KnownKeys(usedUp);
-  let lines: Promise<ReadonlyMap<string, number>> | undefined;
+  let codes: Promise<NotebookCodes> | undefined;
+
+  async function readBatch({ db }: WriteContext, id: string) {
+    const row = await db.batch.findFirstOrThrow({ where: { id } });
+    return { ...row, inoculatedOn: asCalendarDate(row.inoculatedOn) };
+  }
+
+  /** The batch that was there, or that an earlier line has started; undefined where there is none. */
+  async function knownBatch(
+    context: WriteContext,
+    code: string,
+  ): Promise<Result<NamedBatch & { id: string }> | undefined> {
+    const before = batches.get(codeForm(code));
+    if (before !== undefined) return ok(before);
+    codes ??= notebookCodes(context, rowsByText);
+    const id = (await codes).find(code);
+    if (id === null) return invalid('code', 'intake-two-codes', { text: code });
+    if (id === undefined) return undefined;
+    const batch = await readBatch(context, id);
+    batches.set(codeForm(code), batch);
+    return ok(batch);
+  }
 
   async function batchOf(context: WriteContext, values: RowValues, code: string): Promise<Result<Part>> {
-    const plain = plainCode(code);
-    if (!asked.has(plain)) {
-      asked.add(plain);
-      const there = (await findReferences(context, 'batch', [plain])).get(plain);
-      if (there) batches.set(plain, there);
+    const known = await knownBatch(context, code);
+    if (known !== undefined && known.kind !== 'ok') return known;
+    if (known !== undefined) {
+      const errors = otherBatch(values, siteId, known.value);
+      return errors.length > 0 ? { kind: 'invalid', errors } : ok({ id: known.value.id, made: false });
     }
-    const known = batches.get(plain);
-    if (known !== undefined) return ok({ id: known, made: false });
-    lines ??= rowsByText('code');
-    // One line per bag: a notebook without a number of bags has as many as lines.
-    const count = values.get('unitCount') ?? { text: String((await lines).get(plain) ?? 1), unit: null };
+    codes ??= notebookCodes(context, rowsByText);
+    const lines = (await codes).lines(code);
+    const count = values.get('unitCount') ?? { text: String(lines), unit: null };
     const without = [...harvestNames, ...findingNames, ...(values.has('fresh') ? ['note'] : [])];
     const own = new Map([...values].filter(([name]) => !without.includes(name)));
     const input = parseInput(startBatchInput, rawBatch(own.set('unitCount', count), siteId), region);
     if (input.kind !== 'ok') return input;
+    const question = askUnits(values.has('unitCount'), input.value.unitCount, lines);
+    if (question !== undefined && !context.confirmed.has(question.code))
+      return { kind: 'confirm', questions: [question] };
     const made = await startBatch(context, input.value);
     return made.kind === 'ok' ? ok({ id: made.value.id, made: true }) : made;
   }
@@ -119,12 +153,14 @@ export function takeNotebook(settings: TakeSettings): Taker {
     const code = row.values.get('code');
     const missing: Failure = { kind: 'invalid', errors: [{ field: 'code', code: 'missing' }] };
     if (code === undefined) return { kind: 'needs', problems: problemsOf(missing) };
+    const half = halfSaid(row.values);
+    if (half.length > 0) return { kind: 'needs', problems: half };
     const result = await attempt(context, () =>
       partsOf({ ...context, confirmed: row.confirmed }, row.values),
     );
     if (result.kind !== 'ok') return { kind: 'needs', problems: problemsOf(result) };
     const [batch] = result.value;
-    if (batch?.made) batches.set(plainCode(String(code)), batch.id);
+    if (batch?.made) batches.set(codeForm(String(code)), await readBatch(context, batch.id));
     // Parts that were there count as well: this row stands for them.
     const recordIds = result.value.map(({ id }) => id);
     return { kind: result.value.some((part) => part.made) ? 'new' : 'there', recordIds };
