@@ -74,19 +74,32 @@ export function guessRecordLayout(
   };
 }
 
-/** A remembered table with the same headings tells what its columns hold; everything else is guessed anew. */
+function sameHeadings(guessed: RecordTableLayout, remembered: RecordTableLayout): boolean {
+  return (
+    guessed.headers.length === remembered.headers.length &&
+    guessed.headers.every((header, index) => header === remembered.headers[index])
+  );
+}
+
+/** A remembered table with the same headings tells what its columns hold; how this one is written, it shows itself. */
 export function asRemembered(
   guessed: RecordTableLayout,
   remembered: RecordTableLayout | undefined,
 ): RecordTableLayout {
-  if (remembered === undefined || guessed.headers.length !== remembered.headers.length) return guessed;
-  const same = guessed.headers.every((header, index) => header === remembered.headers[index]);
-  return same
-    ? {
-        ...guessed,
-        columns: remembered.columns,
-        dateOrder: remembered.dateOrder,
-        decimal: remembered.decimal,
-      }
-    : guessed;
+  if (remembered === undefined || !sameHeadings(guessed, remembered)) return guessed;
+  return { ...guessed, columns: remembered.columns };
+}
+
+/**
+ * How the writer of a remembered table usually writes, for what the next one with the same headings does not show; a
+ * workbook, whose numbers and days are always written alike, tells nothing about a text, and a text nothing about it.
+ */
+export function usualAsRemembered(
+  usual: UsualWriting,
+  guessed: RecordTableLayout,
+  remembered: RecordTableLayout | undefined,
+): UsualWriting {
+  if (remembered === undefined || remembered.format !== guessed.format) return usual;
+  if (!sameHeadings(guessed, remembered)) return usual;
+  return { ...usual, decimal: remembered.decimal, dateOrder: remembered.dateOrder };
 }

@@ -9,7 +9,7 @@ import { readerLocale } from '@/lib/base/reader-locale';
 import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import { decimalSignOf } from '@/lib/growing/format-quantity';
 import { type RecordTableKind, recordTableKinds } from '@/lib/growing/record-table-layout';
-import { asRemembered, guessRecordLayout, type UsualWriting } from './guess-layout';
+import { asRemembered, guessRecordLayout, type UsualWriting, usualAsRemembered } from './guess-layout';
 import { fieldsOfKind } from './kinds/fields-of-kind';
 import { storedLayout } from './layout-input';
 import { readTable } from './read-table';
@@ -57,13 +57,15 @@ export async function keepFile(
   if (bytes.length > mostBytes) return invalid('file', 'table-too-large', { max: mostBytes / 1_000_000 });
   const read = await readTable(bytes, {});
   if (typeof read === 'string') return invalid('file', read);
-  const guessed = guessRecordLayout(read.rows, fieldsOfKind[kind], read.written, usualWriting(actor));
+  const guess = (usual: UsualWriting) =>
+    guessRecordLayout(read.rows, fieldsOfKind[kind], read.written, usual);
   return writeAs(actor, { origin: 'file_import', longestMilliseconds: 120_000 }, async (context) => {
     const { db } = context;
     if (siteId !== null && !(await db.site.findFirst({ where: { id: siteId, voidedAt: null } })))
       return invalid('siteId', 'not-an-option');
     const before = await remembered(context, kind, siteId);
-    const layout = asRemembered(guessed, before?.layout);
+    const usual = usualAsRemembered(usualWriting(actor), guess(usualWriting(actor)), before?.layout);
+    const layout = asRemembered(guess(usual), before?.layout);
     const id = newId();
     await db.intakeFile.create({
       data: {
