@@ -21,6 +21,11 @@ const statesOf = {
 class Stopped extends Error {}
 
 const longestMilliseconds = 3_600_000;
+/** Lets the statements of a job take as long as the job: half a table of 200,000 rows can be one of them. */
+async function unhurried({ db }: WriteContext): Promise<void> {
+  await db.$queryRaw`select set_config('statement_timeout', ${String(longestMilliseconds)}, true)`;
+}
+
 const rehearsed = invalid('', 'rehearsed');
 
 /** Takes the file for one job; another that is at work keeps it. */
@@ -69,6 +74,7 @@ async function check(actor: Actor, file: OpenFile, mode: 'check' | 'recheck', no
     return report(actor, file.id, done, (context) => writeOutcomes(context, file.id, outcomes, 'check'));
   };
   await writeAs(actor, { origin: 'file_import', longestMilliseconds, now }, async (context) => {
+    await unhurried(context);
     await runRows(context, file, { states: statesOf[mode], rehearsal: true, after });
     return rehearsed;
   });
@@ -81,6 +87,7 @@ async function add(actor: Actor, file: OpenFile, now: Date): Promise<void> {
     actor,
     { origin: 'file_import', longestMilliseconds, now },
     async (context) => {
+      await unhurried(context);
       await context.db
         .$queryRaw`select pg_advisory_xact_lock(hashtextextended('intake ' || ${actor.networkId}, 0))::text`;
       await runRows(context, file, {

@@ -1,3 +1,4 @@
+import { Client } from 'pg';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { runAs } from '@/lib/access/run-command';
 import { readAs } from '@/lib/access/scoped-db';
@@ -5,6 +6,7 @@ import { keepFile } from '@/lib/intake/table/keep-file';
 import { listFiles } from '@/lib/intake/table/list-files';
 import { mendRow } from '@/lib/intake/table/mend-row';
 import { openPoints } from '@/lib/intake/table/open-points';
+import { refusedTable } from '@/lib/intake/table/refused-table';
 import { changeLayout, settlePoints } from '@/lib/intake/table/settle';
 import { startJob, stopJob } from '@/lib/intake/table/start-job';
 import { oneRow, progressOf, viewFile } from '@/lib/intake/table/view-file';
@@ -57,6 +59,30 @@ describe('work on a table', () => {
       counts: { added: 0, new: 2_000 },
     });
     expect(await harvests()).toBe(before);
+  });
+
+  it('is not cut off by the time that a statement of a page may take', async () => {
+    const client = new Client({ connectionString: superuser });
+    await client.connect();
+    await client.query(`create table public.seen_timeout (milliseconds text);
+      create function public.see_timeout() returns trigger language plpgsql security definer as $$
+      begin insert into public.seen_timeout values (current_setting('statement_timeout')); return null; end $$;
+      create trigger see_timeout after insert on public.weighing for each row execute function public.see_timeout()`);
+    const file = await bring(people.member, asked, table('OLD-1,2026-05-21,1.1'));
+    await file.check();
+    expect((await file.add()).counts).toMatchObject({ added: 1 });
+    const seen = await client.query('select milliseconds from public.seen_timeout');
+    await client.query('drop trigger see_timeout on public.weighing');
+    await client.end();
+    expect(seen.rows).toEqual([{ milliseconds: '1h' }]);
+  });
+
+  it('gives the rows that need a person back without a formula in them', async () => {
+    const file = await bring(people.member, asked, table('"=1+1",2026-05-21,1.1'));
+    const { layout } = await file.check();
+    const words = { reason: 'why', say: () => '@said' };
+    const refused = await readAs(people.member, (context) => refusedTable(context, file.id, layout, words));
+    expect(refused.split('\r\n')[1]).toBe("'=1+1,2026-05-21,1.1,'@said");
   });
 
   it('is told as stopped when its process gave no sign for a minute, and can begin again', async () => {
