@@ -9,5 +9,7 @@ export const reportForms: readonly FormPage[] = [
     route: '/reports/[id]/words',
     as: wren,
     find: async (page) => `${await buildReport(page, `Words ${Date.now()}`)}/words`,
+    // The title is the one required text.
+    keeps: 'words.opening',
   },
 ];
