@@ -3,6 +3,7 @@ import type { TableDelimiter } from '@/lib/growing/condition-table-layout';
 import type { TableEncoding } from '@/lib/growing/record-table-layout';
 import { decodeText, guessEncoding } from './decode-text';
 import { isWorkbook, readWorkbook } from './read-workbook';
+import { sheetWithin } from './sheet-extent';
 import { guessRowDelimiter, splitRows } from './split-rows';
 import { unpacksWithin } from './unpacked-size';
 
@@ -30,6 +31,16 @@ export const mostColumns = 200;
 /** A workbook of so many bytes unpacked holds about as many rows as may come at once. */
 const mostUnpacked = 80_000_000;
 
+/** Blank cells between and beside the others are cells, too. */
+const mostOfSheet = { rows: mostRows, columns: mostColumns, cells: 6_000_000 };
+
+/** Cells of a workbook can share one text, which is kept for each of them. */
+const mostText = 80_000_000;
+
+function textLength(rows: readonly (readonly string[])[]): number {
+  return rows.reduce((sum, row) => row.reduce((all, { length }) => all + length, sum), 0);
+}
+
 // The database holds no text with this character in it.
 const clean = (cell: string) => cell.replaceAll('\u0000', '\ufffd');
 
@@ -38,11 +49,14 @@ export async function readTable(
   bytes: Uint8Array,
   wishes: ReadingWishes,
 ): Promise<ReadRows | 'table-unreadable' | 'table-empty' | 'table-too-long'> {
-  if (isWorkbook(bytes) && !unpacksWithin(bytes, mostUnpacked)) return 'table-too-long';
+  if (isWorkbook(bytes) && !unpacksWithin(bytes, mostUnpacked, (entry) => sheetWithin(entry, mostOfSheet)))
+    return 'table-too-long';
   const found = isWorkbook(bytes) ? await fromWorkbook(bytes, wishes) : fromText(bytes, wishes);
   if (found === undefined) return 'table-unreadable';
+  if (found === 'table-too-long') return found;
   if (found.rows.length > mostRows || found.rows.some(({ length }) => length > mostColumns))
     return 'table-too-long';
+  if (textLength(found.rows) > mostText) return 'table-too-long';
   return found.rows.some((row) => row.some((cell) => cell.trim() !== '')) ? found : 'table-empty';
 }
 
@@ -60,12 +74,14 @@ async function fromWorkbook(bytes: Uint8Array, { sheet = 0 }: ReadingWishes): Pr
   };
 }
 
-function fromText(bytes: Uint8Array, wishes: ReadingWishes): ReadRows {
+function fromText(bytes: Uint8Array, wishes: ReadingWishes): ReadRows | 'table-too-long' {
   const encoding = wishes.encoding ?? guessEncoding(bytes);
   const text = clean(decodeText(bytes, encoding));
   const delimiter = wishes.delimiter ?? guessRowDelimiter(text);
+  const rows = splitRows(text, delimiter, mostRows + 1);
+  if (rows === undefined) return 'table-too-long';
   return {
-    rows: splitRows(text, delimiter),
+    rows,
     written: { format: 'csv', encoding, delimiter, sheet: 0, sheets: [] },
   };
 }
