@@ -6,7 +6,7 @@ import { notFound, ok, type Result } from '@/lib/base/result';
 import { askFirst } from '../batch/ask-first';
 import { batchUnits } from '../batch/batch-units';
 import { checkEventDate } from '../batch/check-event-date';
-import { lockBatch } from '../batch/lock-batch';
+import { lockBatchUnits } from '../batch/lock-batch';
 import { openBatch } from '../batch/open-batch';
 import { asDate } from '../fields/stored-date';
 import { checkFinding } from './check-finding';
@@ -22,7 +22,7 @@ export async function recordFinding(
   const id = input.id ?? newId();
   const repeat = await db.finding.findFirst({ where: { id, createdById: actor.personId } });
   if (repeat) return ok({ id, batchId: repeat.batchId });
-  await lockBatch(context, input.batchId);
+  await lockBatchUnits(context, input.batchId);
   const batch = await openBatch(context, input.batchId);
   if (!batch) return notFound;
   const wrongDate = checkEventDate('foundOn', input.foundOn, batch, now);
