@@ -30,6 +30,7 @@ async function expectInPrint(page: Page, address: string): Promise<void> {
 test('a funder without an account reads a report by a link in Spanish, its print says the same, and what is withdrawn is gone', async ({
   openAs,
 }) => {
+  test.setTimeout(180_000);
   const coordinator = await openAs(wren);
   const report = await buildReport(coordinator, `Sharing ${Date.now()}`);
   const story = `Straw for ${Date.now()}`;
@@ -45,8 +46,8 @@ test('a funder without an account reads a report by a link in Spanish, its print
   await coordinator.locator('[name="language"][value="es"]').check();
   await fillDayBoxes(coordinator, 'lastDay', daysAgo(-30));
   await submit(coordinator);
-  const made = coordinator.getByText(/\/shared\/[\w-]+/).first();
-  const link = /\/shared\/[\w-]+/.exec((await made.textContent()) ?? '')?.[0] ?? '';
+  const made = coordinator.getByText(/\/by-link\/[\w-]+/).first();
+  const link = /\/by-link\/[\w-]+/.exec((await made.textContent()) ?? '')?.[0] ?? '';
 
   const visitor = await openAs(undefined);
   const opened = await visitor.goto(link);
