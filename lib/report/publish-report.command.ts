@@ -28,6 +28,7 @@ export async function publishReport(
   if (!draft) return notFound;
   if (draft.publishedAt !== null) return ok({ id: draft.id });
   if (await tellsBesidePublished(context, draft)) return invalid('', 'report-built-before');
+  if (await namesTakenBack(context, draft.content)) return invalid('', 'report-name-taken-back');
   await db.report.updateMany({
     where: { id: draft.id, voidedAt: null, publishedAt: null },
     data: { publishedAt: now },
@@ -45,4 +46,18 @@ async function tellsBesidePublished(context: WriteContext, draft: Draft): Promis
   const { from, to, baseline } = content;
   const built = { content, ground: reportGround.parse(draft.ground?.ground ?? {}) };
   return tellsBeside(built, await readEarlierReports(context, { period: { from, to }, baseline }));
+}
+
+/** Whether a site that the draft names is not named to readers any more, or goes by another name. */
+async function namesTakenBack({ db }: WriteContext, content: unknown): Promise<boolean> {
+  const named = funderReportContent.parse(content).sites?.named ?? [];
+  const still = await db.site.findMany({
+    where: {
+      name: { in: [...named] },
+      sharingAgreements: { some: { withMembers: 'named', withFunder: 'named' } },
+    },
+    select: { name: true },
+  });
+  const names = new Set(still.map(({ name }) => name));
+  return named.some((name) => !names.has(name));
 }
