@@ -24,6 +24,7 @@ export async function readTracedHarvests(
     }),
   );
   return rows.map((row) => {
+    const said = row.destinations.reduce((sum, { grams }) => sum + grams, 0);
     const own = row.lines.filter(({ batchId }) => traced.has(batchId));
     return {
       id: row.id,
@@ -36,6 +37,7 @@ export async function readTracedHarvests(
       destinations: Object.fromEntries(
         row.destinations.map(({ destination, grams }) => [destination, grams]),
       ),
+      notSaidGrams: row.freshGrams - said,
     };
   });
 }

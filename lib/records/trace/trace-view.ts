@@ -63,6 +63,8 @@ export type TracedHarvest = {
   /** Whether batches that are not of this trace were weighed in the same crate. */
   readonly mixed: boolean;
   readonly destinations: Readonly<Partial<Record<Destination, number>>>;
+  /** Of what was on the scale, that of which nobody wrote down where it went. */
+  readonly notSaidGrams: number;
 };
 
 /** One direction of a trace. */

@@ -18,6 +18,8 @@ export type WhereItWent = {
   readonly sites: readonly (Whereabouts & { readonly siteId: string; readonly siteName: string })[];
   readonly signs: ReadonlyMap<ContaminationSign, number>;
   readonly causes: ReadonlyMap<LossCause, number>;
+  /** Whole grams picked of each batch, by its id. */
+  readonly picked: ReadonlyMap<string, number>;
   /** Grams by destination, crates with other batches in them counted whole. */
   readonly destinations: ReadonlyMap<Destination, number>;
   /** Grams on the scale of which nobody wrote down where they went. */
@@ -42,9 +44,9 @@ export function whereItWent({ batches, harvests, links }: TraceSide): WhereItWen
   }
   let notSaid = 0;
   for (const harvest of harvests) {
-    const said = Object.entries(harvest.destinations);
-    for (const [destination, grams] of said) add(destinations, destination as Destination, grams);
-    notSaid += harvest.freshGrams - said.reduce((sum, [, grams]) => sum + grams, 0);
+    for (const [destination, grams] of Object.entries(harvest.destinations))
+      add(destinations, destination as Destination, grams);
+    notSaid += harvest.notSaidGrams;
   }
   const sites = new Map(batches.map(({ siteId, siteName }) => [siteId, siteName]));
   const of = (some: TraceSide['batches']): Whereabouts => ({
@@ -64,7 +66,7 @@ export function whereItWent({ batches, harvests, links }: TraceSide): WhereItWen
         ...of(batches.filter((batch) => batch.siteId === siteId)),
       }))
       .sort((a, b) => a.siteName.localeCompare(b.siteName)),
-    ...{ signs, causes, destinations, notSaid },
+    ...{ signs, causes, picked, destinations, notSaid },
     lotsMade: new Set(links.flatMap(({ to }) => (to.kind === 'spawn-lot' ? [to.id] : []))).size,
     mixedCrates: harvests.filter(({ mixed }) => mixed).length,
   };

@@ -42,7 +42,7 @@ export async function TraceOn({ trace, words }: Props) {
         </>
       )}
       {named(t('went.madeFrom'), lots)}
-      {went.all.batches === 0 ? null : <TracedBatchTable trace={trace} words={words} />}
+      {went.all.batches === 0 ? null : <TracedBatchTable trace={trace} went={went} words={words} />}
       {named(t('went.outOfSight'), hidden)}
       {trace.on.harvests.length === 0 ? null : <TracedHarvests trace={trace} went={went} words={words} />}
     </section>

@@ -2,13 +2,14 @@ import type { Route } from 'next';
 import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Trace, TracedBatch } from '@/lib/records/trace/trace-view';
+import type { WhereItWent } from '@/lib/records/trace/where-it-went';
 import { DataTable } from '../table/data-table';
 import type { TraceWords } from './trace-words';
 
-type Props = { readonly trace: Trace; readonly words: TraceWords };
+type Props = { readonly trace: Trace; readonly went: WhereItWent; readonly words: TraceWords };
 
 /** Every batch that something went into: by what it came there, and what became of its units. */
-export async function TracedBatchTable({ trace, words }: Props) {
+export async function TracedBatchTable({ trace, went, words }: Props) {
   const { t, date, name, totalMass } = words;
   const containers = await getTranslations('vocabulary.containerCount');
   const state = await getTranslations('batches.state');
@@ -31,10 +32,6 @@ export async function TracedBatchTable({ trace, words }: Props) {
       </span>
     ));
   };
-  const picked = ({ id }: TracedBatch) =>
-    links
-      .filter(({ from, to }) => from.id === id && to.kind === 'weighing')
-      .reduce((sum, { amount }) => sum + (amount ?? 0), 0);
   const stateOf = ({ closedOn, closeReason, secondLife }: TracedBatch) =>
     [
       closedOn === null
@@ -84,7 +81,7 @@ export async function TracedBatchTable({ trace, words }: Props) {
           key: 'picked',
           header: t('columns.picked'),
           numeric: true,
-          cell: (batch) => totalMass(picked(batch)),
+          cell: (batch) => totalMass(went.picked.get(batch.id) ?? 0),
         },
       ]}
     />

@@ -21,10 +21,8 @@ export async function TracedHarvests({ trace, went, words }: Props) {
     }),
     ...(notSaid === 0 ? [] : [t('went.notSaid', { mass: totalMass(notSaid) })]),
   ];
-  const whereOf = ({ destinations: to, freshGrams }: TracedHarvest) => {
-    const said = Object.values(to).reduce((sum, grams) => sum + grams, 0);
-    return parts((destination) => to[destination], freshGrams - said).join(', ');
-  };
+  const whereOf = ({ destinations: to, notSaidGrams }: TracedHarvest) =>
+    parts((destination) => to[destination], notSaidGrams).join(', ');
   return (
     <>
       <h3>{t('went.destinations')}</h3>
