@@ -65,7 +65,7 @@ test('shows the sums while a batch is typed, and warns of what does not suit bef
   await choose(
     page,
     'components.0.treatment',
-    /lime soak, run not recorded|agua de cal, tanda no registrada/,
+    /lime soak, run not recorded|agua de cal, tratamiento no registrado/,
   );
   await choose(page, 'components.0.lotId', /^(Wheat straw|Paja de trigo)/);
   const sums = page.locator('.sums');

@@ -47,7 +47,7 @@ function receivedOn(needed: boolean): TableField {
 
 /** One delivery of one material from one source. */
 export const substrateLotFields: readonly TableField[] = [
-  code(['substrate lot', 'lote de sustrato']),
+  code(['substrate lot', 'material lot', 'lote de sustrato', 'lote de material']),
   {
     name: 'material',
     target: 'materialId',
@@ -76,7 +76,7 @@ export const substrateLotFields: readonly TableField[] = [
 
 /** What one maker made in one go of one strain. */
 export const spawnLotFields: readonly TableField[] = [
-  code(['spawn lot', 'spawn', 'lote de micelio', 'micelio']),
+  code(['spawn lot', 'spawn', 'lote de micelio', 'micelio', 'lote de semilla', 'semilla']),
   speciesReference('speciesId'),
   { name: 'strain', target: 'strain', cell: 'text', words: ['strain', 'variety', 'cepa', 'variedad'] },
   {
