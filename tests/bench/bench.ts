@@ -8,15 +8,21 @@
  *                                     DATABASE_URL; --email of another coordinator, --times N readings each,
  *                                     --url of a server on the same database to time whole pages, too
  *   npm run bench -- report           a report of ten pages as a PDF, a workbook and an archive
+ *   npm run bench -- import           tables of 100,000 rows brought in, beside a bare COPY of the same records; --rows N,
+ *                                     --kind K of one kind only
  */
 import { parseArgs } from 'node:util';
 import { benchPages } from './bench-pages';
 import { benchReport } from './bench-report';
 import { benchStatistics } from './bench-statistics';
+import { benchImport } from './import/bench-import';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { email: { type: 'string' }, times: { type: 'string' }, url: { type: 'string' } },
+  options: {
+    ...{ email: { type: 'string' }, times: { type: 'string' }, url: { type: 'string' } },
+    ...{ rows: { type: 'string' }, kind: { type: 'string' } },
+  },
 });
 const [what, part] = positionals;
 if (what === 'stats' && (part === undefined || part === 'small' || part === 'large')) {
@@ -28,9 +34,12 @@ if (what === 'stats' && (part === undefined || part === 'small' || part === 'lar
   process.exitCode = within ? 0 : 1;
 } else if (what === 'report') {
   process.exitCode = (await benchReport()) ? 0 : 1;
+} else if (what === 'import') {
+  const { rows = '100000', kind } = values;
+  process.exitCode = (await benchImport(Number(rows), kind)) ? 0 : 1;
 } else {
   console.log(
-    'usage: npm run bench -- stats [small | large] | report | pages [--email E] [--times N] [--url U]',
+    'usage: npm run bench -- stats [small | large] | report | pages [--email E] [--times N] [--url U] | import [--rows N] [--kind K]',
   );
   process.exitCode = 2;
 }
