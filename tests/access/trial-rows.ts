@@ -7,6 +7,7 @@ import { getSlot } from '@/lib/records/trial/get-slot.query';
 import { getTrial } from '@/lib/records/trial/get-trial.query';
 import { listNextRuns } from '@/lib/records/trial/list-next-runs.query';
 import { listTrials } from '@/lib/records/trial/list-trials.query';
+import { listTrialsBehind } from '@/lib/records/trial/list-trials-behind.query';
 import { noteTrial } from '@/lib/records/trial/note-trial.command';
 import { planTrial } from '@/lib/records/trial/plan-trial.command';
 import { assignSlotInput, startTrialBatchInput } from '@/lib/records/trial/slot.input';
@@ -145,6 +146,16 @@ export const trialRows: readonly OperationRow[] = [
     prepare: firstSlot,
     attempt: async (_world, actor, prepared) =>
       (await readAs(actor, listNextRuns)).some(({ slotId }) => slotId === prepared),
+  },
+  {
+    file: 'records/trial/list-trials-behind.query',
+    may: 'yy---',
+    prepare: running,
+    attempt: async (_world, actor, prepared) => {
+      const monthsLater = new Date('2027-01-15T12:00:00Z');
+      const behind = await readAs(actor, (context) => listTrialsBehind(context, monthsLater));
+      return behind.some(({ id }) => id === prepared);
+    },
   },
   command(
     'report/trial/publish-trial-result.command',

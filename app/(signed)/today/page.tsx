@@ -14,16 +14,19 @@ import { Notice } from '@/lib/ui/page/notice';
 import { DueList } from '@/lib/ui/today/due-list';
 import { OpenSites } from '@/lib/ui/today/open-sites';
 import { SiteChips } from '@/lib/ui/today/site-chips';
+import { TrialsToday } from '@/lib/ui/trials/trials-today';
 import { markNoticeReadAction } from '../lot-notices/actions';
 import { loadToday } from './load-today';
+import { loadTrials } from './load-trials';
 
 export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
   const { site, saved } = await searchParams;
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
-  const { due, chosen, counts, at, notices } = await readAs(actor, async (context) => ({
+  const { due, chosen, counts, at, notices, trials } = await readAs(actor, async (context) => ({
     ...(await loadToday(context, site, now)),
     notices: await listUnreadNotices(context),
+    trials: await loadTrials(context, now),
   }));
   const lines = chosen === undefined ? due : due.filter(({ siteId }) => siteId === chosen);
   const t = await getTranslations('today');
@@ -56,6 +59,7 @@ export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
         <EmptyState text={t('nothing')} />
       )}
       {counts !== undefined && at === undefined ? <OpenSites counts={counts} at={at} /> : null}
+      <TrialsToday runs={trials.runs} behind={trials.behind} />
       <h2>{t('startHeading')}</h2>
       <p className="chips">
         <ButtonLink href={'/batches/new?repeat=last' as Route} plain>

@@ -19,6 +19,7 @@ import { NotThere } from '@/lib/ui/page/not-there';
 import { RecordLinks } from '@/lib/ui/page/record-links';
 import { Status } from '@/lib/ui/page/status';
 import { loadSiteWords } from '@/lib/ui/sharing/site-words';
+import { TraceLink } from '@/lib/ui/trace/trace-link';
 import { Evidence } from '@/lib/ui/treatments/evidence';
 import { FallsNote } from '@/lib/ui/treatments/falls-note';
 import { loadClock } from '@/lib/ui/treatments/load-clock';
@@ -140,6 +141,7 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
       <LotUses
         batches={run.batches.map(({ id: batchId, code, siteName }) => ({ batchId, code, siteName }))}
       />
+      <TraceLink kind="treatment" id={id} />
       {mine ? (
         <>
           <CostLink of="treatment-run" id={id} />
