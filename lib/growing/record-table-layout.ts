@@ -4,6 +4,7 @@ import type { DateOrder, DecimalMark, TableDelimiter } from './condition-table-l
 export const recordTableKinds = [
   'harvests',
   'batches',
+  'treatments',
   'notebook',
   'findings',
   'spawn_lots',
@@ -15,8 +16,27 @@ export type RecordTableKind = (typeof recordTableKinds)[number];
 export const tableEncodings = ['utf-8', 'utf-16le', 'windows-1252'] as const;
 export type TableEncoding = (typeof tableEncodings)[number];
 
-/** Units a column of masses, lengths or areas may be written in, as the entry parsers know them. */
-export const columnUnits = ['kg', 'g', 'lb', 'oz', 'cm', 'mm', 'm', 'in', 'ft', 'm2', 'ft2'] as const;
+/** Units a column of quantities may be written in, as the entry parsers know them. */
+export const columnUnits = [
+  'kg',
+  'g',
+  'lb',
+  'oz',
+  'cm',
+  'mm',
+  'm',
+  'in',
+  'ft',
+  'm2',
+  'ft2',
+  'L',
+  'mL',
+  'gal',
+  'celsius',
+  'fahrenheit',
+  'min',
+  'h',
+] as const;
 export type ColumnUnit = (typeof columnUnits)[number];
 
 /** What one column holds: a field of the kind of record, or nothing that is taken in. */

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseCountEntry } from '@/lib/growing/count-entry';
 import { decimalReadings } from '@/lib/growing/decimal-reading';
+import { parseDurationEntry } from '@/lib/growing/duration-entry';
 import { parseLengthEntry } from '@/lib/growing/length-entry';
 import { parseNumberEntry } from '@/lib/growing/number-entry';
 import { parsePercentEntry } from '@/lib/growing/percent-entry';
@@ -47,6 +48,27 @@ describe('count entry', () => {
     expect(parseCountEntry('1,000')).toEqual({ kind: 'ambiguous', readings: [1, 1000] });
     expect(parseCountEntry('2.5')).toEqual({ kind: 'unreadable', why: 'not-whole' });
     expect(parseCountEntry('-1')).toEqual({ kind: 'unreadable', why: 'negative' });
+  });
+});
+
+describe('duration entry', () => {
+  it.each([
+    ['90', 90],
+    ['1.5 h', 90],
+    ['1,5 horas', 90],
+    ['1 h 30 min', 90],
+    ['1:30', 90],
+    ['18 hrs', 1080],
+    ['45 minutos', 45],
+  ])('reads %j', (text, minutes) => {
+    expect(parseDurationEntry(text, 'min')).toEqual({ kind: 'duration', minutes });
+  });
+
+  it('takes the unit of its column where none is written, and refuses what is no length of time', () => {
+    expect(parseDurationEntry('16.5', 'h')).toEqual({ kind: 'duration', minutes: 990 });
+    expect(parseDurationEntry('-2', 'h')).toEqual({ kind: 'unreadable', why: 'negative' });
+    expect(parseDurationEntry('overnight', 'h')).toEqual({ kind: 'unreadable', why: 'not-a-number' });
+    expect(parseDurationEntry('1 h 70 min', 'h')).toEqual({ kind: 'unreadable', why: 'part-too-large' });
   });
 });
 

@@ -16,17 +16,23 @@ const unitWords: Readonly<Record<string, ColumnUnit>> = {
   },
   ...{ lb: 'lb', lbs: 'lb', pounds: 'lb', libras: 'lb', oz: 'oz', ounces: 'oz', onzas: 'oz' },
   ...{ cm: 'cm', mm: 'mm', m: 'm', in: 'in', inches: 'in', ft: 'ft', m2: 'm2', ft2: 'ft2' },
+  ...{ l: 'L', litres: 'L', liters: 'L', litros: 'L', ml: 'mL', gal: 'gal', gallons: 'gal', galones: 'gal' },
+  ...{ c: 'celsius', celsius: 'celsius', f: 'fahrenheit', fahrenheit: 'fahrenheit' },
+  ...{ min: 'min', mins: 'min', minutes: 'min', minutos: 'min', h: 'h', hrs: 'h', hours: 'h', horas: 'h' },
 };
 
 const unitsOf = {
   mass: ['kg', 'g', 'lb', 'oz'],
   length: ['cm', 'mm', 'm', 'in', 'ft'],
   area: ['m2', 'ft2'],
+  volume: ['L', 'mL', 'gal'],
+  temperature: ['celsius', 'fahrenheit'],
+  duration: ['min', 'h'],
 } as const;
 
 /** The units that a column of this field can be written in; none for what has no unit. */
 export function unitsOfField(field: TableField): readonly ColumnUnit[] {
-  return field.cell === 'mass' || field.cell === 'length' || field.cell === 'area' ? unitsOf[field.cell] : [];
+  return Object.hasOwn(unitsOf, field.cell) ? unitsOf[field.cell as keyof typeof unitsOf] : [];
 }
 
 /** The unit that a heading names, such as "Fresh (kg)" or "peso_g". */
@@ -41,13 +47,18 @@ function unitInHeader(header: string, field: TableField): ColumnUnit | undefined
     .find((unit) => unit !== undefined && unitsOfField(field).includes(unit));
 }
 
-/** Masses without a unit: whole numbers of a hundred and more are grams, common practice on kitchen scales. */
+/**
+ * What numbers without a unit are, by common practice: whole masses of a hundred and more are grams of a kitchen scale;
+ * baths of more than 130 degrees are in Fahrenheit; lengths of time of less than 25 are hours.
+ */
 function unitOfValues(values: readonly number[], field: TableField, usual: ColumnUnit): ColumnUnit | null {
   const units = unitsOfField(field);
   if (units.length === 0) return null;
   const sorted = [...values].sort((a, b) => a - b);
   const middle = sorted[Math.floor(sorted.length / 2)] ?? 0;
   if (field.cell === 'mass' && middle >= 100 && values.every(Number.isInteger)) return 'g';
+  if (field.cell === 'temperature') return middle > 130 ? 'fahrenheit' : 'celsius';
+  if (field.cell === 'duration') return values.length > 0 && middle < 25 ? 'h' : 'min';
   return units.includes(usual) ? usual : (units[0] ?? null);
 }
 

@@ -3,6 +3,7 @@ import type { FieldError } from '@/lib/base/result';
 import type { RecordTableLayout } from '@/lib/growing/record-table-layout';
 import { plainWords } from './plain-words';
 import { readDate } from './read-date';
+import { readMomentCell } from './read-moment-cell';
 import type { TableField } from './table-field';
 
 /** Values of one row by field: what the form of the same record would have posted. */
@@ -31,11 +32,19 @@ function readCell(
       const date = readDate(text, layout.dateOrder);
       return date === undefined ? { field: field.target, code: 'not-a-date' } : { value: date };
     }
+    case 'moment': {
+      const moment = readMomentCell(text, layout.dateOrder);
+      return moment === undefined ? { field: field.target, code: 'not-a-date' } : { value: moment };
+    }
     case 'count':
     case 'percent':
+    case 'number':
     case 'mass':
     case 'length':
     case 'area':
+    case 'volume':
+    case 'temperature':
+    case 'duration':
       return { value: { text, unit } };
     case 'choice': {
       const plain = plainWords(text);

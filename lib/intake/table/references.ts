@@ -41,6 +41,11 @@ const named: Readonly<
       id: one.id,
       names: [one.code, one.nameEn, one.nameEs],
     })),
+  method: async ({ db }) =>
+    (await db.method.findMany({ where: live })).map((one) => ({
+      id: one.id,
+      names: [one.code, one.nameEn, one.nameEs],
+    })),
   treatment: async ({ db }) => {
     const methods = await db.method.findMany({ where: live });
     const runs = await db.treatmentRun.findMany({ where: live, select: { id: true, code: true } });

@@ -6,6 +6,7 @@ export type ReferenceKind =
   | 'substrate_lot'
   | 'spawn_lot'
   | 'material'
+  | 'method'
   | 'treatment';
 
 type Common = {
@@ -13,8 +14,8 @@ type Common = {
   readonly name: string;
   /** Path of the command's input, by which its refusals name the field. */
   readonly target: string;
-  /** Without a column or a value for it no row can be taken in. */
-  readonly needed?: true;
+  /** Without a column or a value for it no row can be taken in; `orBy`: another field that can say it, too. */
+  readonly needed?: true | { readonly orBy: string };
   /** Headings under which the column is known, in plain words. */
   readonly words: readonly string[];
 };
@@ -22,8 +23,8 @@ type Common = {
 /** One thing that a column of a table can hold. */
 export type TableField = Common &
   (
-    | { readonly cell: 'date' | 'text' | 'count' | 'percent' }
-    | { readonly cell: 'mass' | 'length' | 'area' }
+    | { readonly cell: 'date' | 'moment' | 'text' | 'count' | 'percent' | 'number' }
+    | { readonly cell: 'mass' | 'length' | 'area' | 'volume' | 'temperature' | 'duration' }
     | { readonly cell: 'reference'; readonly of: ReferenceKind }
     | {
         readonly cell: 'choice';

@@ -92,7 +92,10 @@ export async function viewFile(context: ReadContext, id: string, now: Date): Pro
       target: field.target,
       units: unitsOfField(field),
     })),
-    missing: fieldsOfKind[file.kind].flatMap(({ name, needed }) => (needed && !held.has(name) ? [name] : [])),
+    missing: fieldsOfKind[file.kind].flatMap(({ name, needed }) => {
+      const said = held.has(name) || (typeof needed === 'object' && held.has(needed.orBy));
+      return needed && !said ? [name] : [];
+    }),
   };
 }
 

@@ -16,6 +16,7 @@ const valueWords: Readonly<Record<string, string>> = {
   moistureSource: 'vocabulary.moistureSource',
   form: 'vocabulary.spawnForm',
   kind: 'vocabulary.siteKind',
+  readingPlace: 'vocabulary.readingPlace',
 };
 
 /** Texts to be matched and questions to be answered for many rows at once, as fields of one form. */

@@ -30,6 +30,8 @@ const tables: Readonly<Record<RecordTableKind, string>> = {
     'Batch;Date;Fresh (kg);Flush;Trimmed;Sold;Notes\nOLD-1;12/05/2026;1,25;1;yes;0,5;"a ""b"""\nOLD-1;13/05/2026;0,5;;;;\n',
   batches:
     'Code,Species,Container,Bags,Inoculated,Substrate,Treatment,Wet weight,Moisture %,Spawn,Spawn used\nN-1,Pleurotus ostreatus,bag,20,2026-04-02,STRAW-1,steam,29.3,70,SP-1,1.2\n',
+  treatments:
+    'Run;Site;Method;Date;In at;Out at;Water (l);Lime (g);Temp (°C);pH;Notes\nK-1;Mill Lane Garden;Cold lime soak;12/05/2026;18:00;10:30;200;750;14,5;12,4;\n;MILL;steam;13/05/2026 08:00;;2 h;;;;;hot\n',
   notebook:
     'Lote,Especie,Recipiente,Fecha de siembra,Sustrato,Tratamiento,Fecha de cosecha,Peso (g),Contaminadas,Moho\nN-2,Pleurotus ostreatus,bolsa,2026-04-02,STRAW-1,steam,2026-05-12,410,1,verde\n',
   findings: 'Batch\tFound on\tUnits\tSign\tAction\nOLD-1\t2026-04-20\t2\tgreen\tisolated\n',

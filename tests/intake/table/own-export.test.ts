@@ -21,6 +21,7 @@ const tables = [
   ['harvests', 'harvests'],
   ['findings', 'findings'],
   ['batches', 'batches'],
+  ['treatments', 'treatments'],
   ['substrate-lots', 'substrate_lots'],
   ['spawn-lots', 'spawn_lots'],
   ['sites', 'sites'],

@@ -6,11 +6,13 @@ import { harvestFields } from './harvest-fields';
 import { spawnLotFields, substrateLotFields } from './lot-fields';
 import { notebookFields } from './notebook-fields';
 import { siteFields } from './site-fields';
+import { treatmentFields } from './treatment-fields';
 
 /** What the columns of each kind of table can hold, in the order in which a form offers it. */
 export const fieldsOfKind: Readonly<Record<RecordTableKind, readonly TableField[]>> = {
   harvests: harvestFields,
   batches: batchFields,
+  treatments: treatmentFields,
   notebook: notebookFields,
   findings: findingFields,
   spawn_lots: spawnLotFields,

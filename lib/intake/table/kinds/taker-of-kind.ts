@@ -7,11 +7,13 @@ import { takeHarvests } from './take-harvests';
 import { takeSpawnLots, takeSubstrateLots } from './take-lots';
 import { takeNotebook } from './take-notebook';
 import { takeSites } from './take-sites';
+import { takeTreatments } from './take-treatments';
 
 /** How the rows of each kind of table become records. */
 export const takerOfKind: Readonly<Record<RecordTableKind, (settings: TakeSettings) => Taker>> = {
   harvests: takeHarvests,
   batches: takeBatches,
+  treatments: takeTreatments,
   notebook: takeNotebook,
   findings: takeFindings,
   spawn_lots: takeSpawnLots,
