@@ -26,10 +26,10 @@ type Place = { readonly angles: Range; readonly shares: Range };
 export function correlationWeights(clusters: readonly ClusterCount[]): WeightedCorrelation[] {
   const profile = profileOfCounts(clusters);
   const table = ({ angles, shares }: Place, cells: number) => {
-    const correlations = middles(shares, cells).map(correlation);
+    const columns = middles(shares, cells).map((share) => profile(correlation(share)));
     return middles(angles, cells).map((angle) => {
       const proportion = Math.sin(angle) ** 2;
-      return correlations.map((rho) => profile(proportion, rho));
+      return columns.map((column) => column(proportion));
     });
   };
   let place: Place = { angles: { low: 0, high: Math.PI / 2 }, shares: { low: 0, high: 1 } };

@@ -1,0 +1,84 @@
+import { elementAt } from '../element-at';
+import { addPowerSums } from './power-sums';
+
+/** So many factors are taken one by one; from there on they lie close enough together to be taken in blocks. */
+const ONE_BY_ONE = 16;
+/** A block reaches this far from its middle, as a share of the middle. */
+const REACH = 1 / 8;
+/** Of the series of log(1 + x) with x up to REACH: what comes after is below the last digit. */
+const TERMS = 16;
+
+/** The factors from `from` up to and without `to`, each as often as counts reach it. */
+type Stretch = { readonly from: number; readonly to: number; readonly times: number };
+
+type Block = {
+  readonly middle: number;
+  /** How many factors, each as often as counts reach it. */
+  readonly weight: number;
+  /** Of the powers 1 to TERMS, highest last. */
+  readonly series: Float64Array;
+};
+
+/**
+ * The sum over counts of sum_{j<count} log(base + j step), as a function of base > 0 and step >= 0, to the last digits.
+ *
+ * A factor that w counts reach is in the sum w times. Factors of a block about its middle c are (base + c step) times
+ * 1 + t q, with t = (j - c) / c at most 1/8 and q = c step / (base + c step) below 1, so that the sum over a block is
+ * one logarithm and a power series in q whose coefficients hang on the counts alone. Blocks grow with j: the number of
+ * logarithms grows with the logarithm of the largest count, whatever the number of counts.
+ *
+ * @param counts whole numbers, 0 or more.
+ */
+export function risingLogsOf(counts: readonly number[]): (base: number, step: number) => number {
+  const stretches = stretchesOf(counts);
+  const largest = stretches.at(-1)?.to ?? 0;
+  const single = Float64Array.from(
+    { length: Math.min(ONE_BY_ONE, largest) },
+    (_, j) => counts.filter((count) => count > j).length,
+  );
+  const blocks: Block[] = [];
+  for (let from = ONE_BY_ONE; from < largest; ) {
+    const to = Math.min(largest, Math.floor((from * (1 + REACH)) / (1 - REACH)) + 1);
+    blocks.push(blockOf(stretches, from, to));
+    from = to;
+  }
+  // The innermost loops of the interval: places are read as they are, which is several times faster than by elementAt.
+  return (base, step) => {
+    let total = 0;
+    for (let j = 0; j < single.length; j += 1) total += (single[j] ?? 0) * Math.log(base + j * step);
+    for (const { middle, weight, series } of blocks) {
+      const centre = base + middle * step;
+      const q = (middle * step) / centre;
+      let sum = 0;
+      for (let term = TERMS - 1; term >= 0; term -= 1) sum = (sum + (series[term] ?? 0)) * q;
+      total += weight * Math.log(centre) + sum;
+    }
+    return total;
+  };
+}
+
+function stretchesOf(counts: readonly number[]): Stretch[] {
+  const sorted = counts.toSorted((a, b) => a - b);
+  const stretches: Stretch[] = [];
+  sorted.forEach((to, index) => {
+    const from = stretches.at(-1)?.to ?? 0;
+    if (to > from) stretches.push({ from, to, times: sorted.length - index });
+  });
+  return stretches;
+}
+
+function blockOf(stretches: readonly Stretch[], from: number, to: number): Block {
+  const middle = (from + to - 1) / 2;
+  const series = new Float64Array(TERMS);
+  let weight = 0;
+  for (let at = stretches.findIndex((stretch) => stretch.to > from); at < stretches.length; at += 1) {
+    const stretch = elementAt(stretches, at);
+    if (stretch.from >= to) break;
+    const [start, end] = [Math.max(from, stretch.from), Math.min(to, stretch.to)];
+    weight += stretch.times * (end - start);
+    addPowerSums(series, stretch.times, start, end, middle);
+  }
+  for (let term = 0; term < TERMS; term += 1)
+    series[term] = (elementAt(series, term) * (term % 2 === 0 ? 1 : -1)) / (term + 1);
+  return { middle, weight, series };
+}
