@@ -12,14 +12,20 @@ export function isRunning(
   );
 }
 
-/** `stopped`: work that began and gives no sign any more. */
-export type IntakeState = 'uploaded' | 'checking' | 'checked' | 'adding' | 'added' | 'stopped';
+/** Stands as the trouble of a job that has not begun because another table is being worked on. */
+export const waitsForTurn = 'waits';
+
+/** `waiting`: work that begins once another table is done; `stopped`: work that began and gives no sign any more. */
+export type IntakeState = 'uploaded' | 'waiting' | 'checking' | 'checked' | 'adding' | 'added' | 'stopped';
 
 /** What a file is now, by what was kept of it and the time since. */
 export function stateNow(
-  row: { readonly state: string; readonly heartbeatAt: Date | null },
+  row: { readonly state: string; readonly heartbeatAt: Date | null; readonly trouble: string | null },
   now: Date,
 ): IntakeState {
-  if (row.state === 'checking' || row.state === 'adding') return isRunning(row, now) ? row.state : 'stopped';
+  if (row.state === 'checking' || row.state === 'adding') {
+    if (!isRunning(row, now)) return 'stopped';
+    return row.trouble === waitsForTurn ? 'waiting' : row.state;
+  }
   return row.state === 'checked' || row.state === 'added' ? row.state : 'uploaded';
 }

@@ -6,7 +6,8 @@ import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import { openFile } from './open-file';
 import type { OpenFile } from './rows-to-take';
 import { type RowOutcome, runRows } from './run-rows';
-import { silentMilliseconds } from './running';
+import { silentMilliseconds, waitsForTurn } from './running';
+import { inTurn } from './take-turns';
 import { writeOutcomes } from './write-outcomes';
 
 /** `recheck` looks only at rows that were changed since the last check. */
@@ -58,12 +59,20 @@ async function report(
 ) {
   const asked = await writeAs(actor, {}, async (context) => {
     const { db } = context;
-    await db.intakeFile.updateMany({ where: { id }, data: { doneCount: done, heartbeatAt: new Date() } });
+    const data = { doneCount: done, heartbeatAt: new Date(), trouble: null };
+    await db.intakeFile.updateMany({ where: { id }, data });
     await also?.(context);
     const file = await db.intakeFile.findFirst({ where: { id }, select: { stopAskedAt: true } });
     return ok(file === null || file.stopAskedAt !== null);
   });
   if (asked.kind !== 'ok' || asked.value) throw new Stopped('asked to stop');
+}
+
+/** Keeps a job that waits for its turn alive, and says that it waits. */
+function waits(actor: Actor, id: string): Promise<void> {
+  return report(actor, id, 0, async ({ db }) => {
+    await db.intakeFile.updateMany({ where: { id }, data: { trouble: waitsForTurn } });
+  });
 }
 
 /** Takes every row and takes everything back: what each would become is kept beside it. */
@@ -73,23 +82,28 @@ async function check(actor: Actor, file: OpenFile, mode: 'check' | 'recheck', no
     done += outcomes.length;
     return report(actor, file.id, done, (context) => writeOutcomes(context, file.id, outcomes, 'check'));
   };
-  await writeAs(actor, { origin: 'file_import', longestMilliseconds, now }, async (context) => {
-    await unhurried(context);
-    await runRows(context, file, { states: statesOf[mode], rehearsal: true, after });
-    return rehearsed;
-  });
-}
-
-/** Takes the rows that were found new, all in one transaction; tables of one network one after the other. */
-async function add(actor: Actor, file: OpenFile, now: Date): Promise<void> {
-  let done = 0;
-  const result = await writeAs(
+  await inTurn(
     actor,
     { origin: 'file_import', longestMilliseconds, now },
     async (context) => {
+      await report(actor, file.id, 0);
       await unhurried(context);
-      await context.db
-        .$queryRaw`select pg_advisory_xact_lock(hashtextextended('intake ' || ${actor.networkId}, 0))::text`;
+      await runRows(context, file, { states: statesOf[mode], rehearsal: true, after });
+      return rehearsed;
+    },
+    () => waits(actor, file.id),
+  );
+}
+
+/** Takes the rows that were found new, all in one transaction. */
+async function add(actor: Actor, file: OpenFile, now: Date): Promise<void> {
+  let done = 0;
+  const result = await inTurn(
+    actor,
+    { origin: 'file_import', longestMilliseconds, now },
+    async (context) => {
+      await report(actor, file.id, 0);
+      await unhurried(context);
       await runRows(context, file, {
         states: statesOf.add,
         rehearsal: false,
@@ -101,6 +115,7 @@ async function add(actor: Actor, file: OpenFile, now: Date): Promise<void> {
       });
       return ok(null);
     },
+    () => waits(actor, file.id),
   );
   if (result.kind !== 'ok') throw new Error(`the rows were not added: ${JSON.stringify(result)}`);
 }

@@ -28,7 +28,8 @@ export async function FileList({ files, timeZone }: Props) {
         {
           key: 'state',
           header: t('list.state'),
-          cell: ({ state }) => (state === 'stopped' ? t('state.stopped') : words(state)),
+          cell: ({ state }) =>
+            state === 'stopped' || state === 'waiting' ? t(`state.${state}`) : words(state),
         },
         { key: 'kind', header: t('list.kind'), cell: ({ kind }) => t(`kinds.${kind}`) },
         {

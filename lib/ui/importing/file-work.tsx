@@ -29,9 +29,9 @@ export async function FileWork({ file, check, add, stop }: Props) {
   const words = await getTranslations('vocabulary.intakeState');
   const locale = await getLocale();
   const { id, counts, state, missing } = file;
-  if (state === 'checking' || state === 'adding')
+  if (state === 'waiting' || state === 'checking' || state === 'adding')
     return (
-      <section aria-label={words(state)}>
+      <section aria-label={state === 'waiting' ? t('state.waiting') : words(state)}>
         <Progress
           key={state}
           id={id}

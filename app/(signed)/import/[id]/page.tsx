@@ -37,7 +37,7 @@ export default async function ImportedFilePage({ params, searchParams }: PagePro
   const { file, rows, before, points } = found;
   const t = await getTranslations('import');
   const words = await loadFormWords();
-  const working = file.state === 'checking' || file.state === 'adding';
+  const working = file.state === 'waiting' || file.state === 'checking' || file.state === 'adding';
   const settle = await settleFields(file, points, await getLocale());
   const looked = file.counts.new + file.counts.there + file.counts.needs + file.counts.added > 0;
   const line = Number(mended);

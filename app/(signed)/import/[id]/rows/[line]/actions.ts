@@ -1,5 +1,6 @@
 'use server';
 
+import { setTimeout } from 'node:timers/promises';
 import type { Route } from 'next';
 import { redirect } from 'next/navigation';
 import { requireActor } from '@/lib/access/current';
@@ -11,6 +12,8 @@ import { oneRow, viewFile } from '@/lib/intake/table/view-file';
 import type { FormState } from '@/lib/ui/form/field-spec';
 import { postedValues, toFormState } from '@/lib/ui/form/to-form-state';
 import { problemSentences } from '@/lib/ui/importing/problem-lines';
+
+const longestWaitMs = 10_000;
 
 /** Keeps what was mended in one row and checks it at once; what is still wrong stands beside its cell. */
 export async function mendAction(
@@ -35,7 +38,9 @@ export async function mendAction(
   if (mended.kind !== 'ok') return toFormState('import', data, mended);
   const job = await startJob(actor, id, 'recheck');
   if (job.kind !== 'ok') return toFormState('import', data, job);
-  await job.value.finished;
+  const done = await Promise.race([job.value.finished.then(() => true), setTimeout(longestWaitMs, false)]);
+  // Another table is being worked on: the page of this one tells when the row was checked.
+  if (!done) redirect(`/import/${id}` as Route);
   const now = await readAs(actor, (context) => oneRow(context, id, line));
   if (!now) return toFormState('import', data, notFound);
   if (now.problems.length === 0) redirect(`/import/${id}?mended=${line}#needs` as Route);
