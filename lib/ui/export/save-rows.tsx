@@ -23,6 +23,7 @@ const others = {
 const broughtAs: Partial<Record<SavedTableName, RecordTableKind>> = {
   batches: 'batches',
   weighings: 'harvests',
+  treatments: 'treatments',
   'substrate-lots': 'substrate_lots',
   'spawn-lots': 'spawn_lots',
   sites: 'sites',
