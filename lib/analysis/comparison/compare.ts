@@ -85,20 +85,46 @@ export function compareOne(
   };
 }
 
+const rowsByMethod = (batches: readonly JudgedBatch[], filter: ComparisonFilter, asOf: string) =>
+  [...grouped(batches, (batch) => batch.methodKey)].map(([method, own]) =>
+    compareOne(own, { ...filter, method }, asOf),
+  );
+
+const rowsBySite = (batches: readonly JudgedBatch[], filter: ComparisonFilter, asOf: string) =>
+  [...grouped(batches, (batch) => batch.facts.siteId)].map(([site, own]) =>
+    compareOne(own, { ...filter, site }, asOf),
+  );
+
+/** The rows by method of `compare`, without working out those of every site. */
+export function compareMethods(
+  batches: readonly JudgedBatch[],
+  filter: ComparisonFilter,
+  asOf: string,
+): ComparedRow[] {
+  return rowsByMethod(chosenBy(batches, filter), filter, asOf);
+}
+
+/** The rows by site of `compare`, without working out those of every method there. */
+export function compareSites(
+  batches: readonly JudgedBatch[],
+  filter: ComparisonFilter,
+  asOf: string,
+): ComparedRow[] {
+  return rowsBySite(chosenBy(batches, filter), filter, asOf);
+}
+
 /**
  * Every method x site, with totals by method, by site and over all. A cell and a site's total cluster by treatment
  * run; a method's total and the grand total cluster by site.
  */
 export function compare(batches: readonly JudgedBatch[], filter: ComparisonFilter, asOf: string): Comparison {
   const chosen = chosenBy(batches, filter);
-  const byMethod = grouped(chosen, (batch) => batch.methodKey);
-  const bySite = (own: readonly JudgedBatch[]) => [...grouped(own, (batch) => batch.facts.siteId)];
   return {
     total: compareOne(chosen, filter, asOf),
-    methods: [...byMethod].map(([method, own]) => compareOne(own, { ...filter, method }, asOf)),
-    sites: bySite(chosen).map(([site, own]) => compareOne(own, { ...filter, site }, asOf)),
-    cells: [...byMethod].flatMap(([method, some]) =>
-      bySite(some).map(([site, own]) => compareOne(own, { ...filter, method, site }, asOf)),
+    methods: rowsByMethod(chosen, filter, asOf),
+    sites: rowsBySite(chosen, filter, asOf),
+    cells: [...grouped(chosen, (batch) => batch.methodKey)].flatMap(([method, some]) =>
+      rowsBySite(some, { ...filter, method }, asOf),
     ),
   };
 }

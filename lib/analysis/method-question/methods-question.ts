@@ -3,7 +3,7 @@ import type { Actor } from '@/lib/access/actor';
 import { daysBetween } from '@/lib/growing/calendar-date';
 import { type AskedQuestion, levelledOutOf, queryOfQuestion } from '../adjusted/question-scope.input';
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
-import { compare } from '../comparison/compare';
+import { compareMethods } from '../comparison/compare';
 import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
 import { runFit } from '../fitting/run-fit';
 import { answerMethods, type MethodsData } from './answer-methods';
@@ -31,7 +31,7 @@ export function askMethods(
         version,
         data: {
           batches,
-          raw: compare(judged, filter, asOf).methods,
+          raw: compareMethods(judged, filter, asOf),
           followUps: await readFollowUps(context, judged, filter),
           // A little past the longest window: what is found while cropping is shown too.
           curveDays: 2 * Math.max(14, ...windows),

@@ -10,5 +10,5 @@ export async function readRawMethods(
   now: Date,
 ): Promise<readonly ComparedRow[]> {
   const { judged, filter, asOf } = await readQuestionData(context, scope, now);
-  return compare(judged, filter, asOf).methods;
+  return compareMethods(judged, filter, asOf);
 }

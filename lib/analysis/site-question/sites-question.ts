@@ -3,7 +3,7 @@ import type { Actor } from '@/lib/access/actor';
 import type { ReadContext } from '@/lib/access/context';
 import { type AskedQuestion, queryOfQuestion } from '../adjusted/question-scope.input';
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
-import { compare } from '../comparison/compare';
+import { compareSites } from '../comparison/compare';
 import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
 import { readStoredResult, type StoredResult } from '../fitted/stored-result';
 import { runFit } from '../fitting/run-fit';
@@ -25,7 +25,7 @@ export function askSites(
     asked: queryOfQuestion(asked),
     read: async (context) => {
       const { judged, batches, filter, asOf, version } = await readQuestionData(context, scope, now);
-      return { version, data: { batches, raw: compare(judged, filter, asOf).sites, asOf } };
+      return { version, data: { batches, raw: compareSites(judged, filter, asOf), asOf } };
     },
     work: (data) =>
       answerSites(
