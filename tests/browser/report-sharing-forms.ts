@@ -39,7 +39,9 @@ export const reportSharingForms: readonly FormPage[] = [
     find: async (page) => {
       const report = await buildReport(page, `Consent ${Date.now()}`);
       await tellStory(page, report, 'A story');
-      return (await page.getByRole('link', { name: 'The consent was withdrawn' }).getAttribute('href')) ?? '';
+      return (
+        (await page.getByRole('link', { name: 'Write down a withdrawn consent' }).getAttribute('href')) ?? ''
+      );
     },
   },
   {

@@ -62,7 +62,7 @@ test('a funder without an account reads a report by a link in Spanish, its print
   await coordinator.goto(`${report}/links`);
   await expect(coordinator.getByRole('row', { name: /A foundation/ })).toContainText('data package');
   await coordinator.goto(`${report}/stories`);
-  await coordinator.getByRole('link', { name: 'The consent was withdrawn' }).click();
+  await coordinator.getByRole('link', { name: 'Write down a withdrawn consent' }).click();
   await coordinator.locator('[name="part"][value="picture"]').check();
   await submit(coordinator);
   await coordinator.waitForURL((url) => url.pathname === `${report}/stories`);

@@ -27,7 +27,7 @@ export default async function AccountPage() {
         submitLabel={t('save')}
         words={await loadFormWords()}
       />
-      <p>
+      <p className="mt-6">
         <Link href="/account/password">{t('changePassword')}</Link>
       </p>
       {actor === undefined || actor.role === 'funder' ? null : (
@@ -54,11 +54,11 @@ export default async function AccountPage() {
         action={signOutAction}
         words={keepWordsOf(await getMessages(), await getLocale())}
       >
-        <p>
-          <button type="submit" name="reach" value="this-session" className="button">
+        <p className="chips">
+          <button type="submit" name="reach" value="this-session" className="button button-plain">
             {t('signOut')}
-          </button>{' '}
-          <button type="submit" name="reach" value="all-sessions" className="button">
+          </button>
+          <button type="submit" name="reach" value="all-sessions" className="button button-plain">
             {t('signOutAll')}
           </button>
         </p>

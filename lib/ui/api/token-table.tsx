@@ -4,6 +4,7 @@ import { getLocale, getTranslations } from 'next-intl/server';
 import type { ListedToken } from '@/lib/records/token/list-tokens.query';
 import { formatDate } from '../format/date-text';
 import { formatInstant } from '../format/instant-text';
+import { lastWholeDay } from '../format/last-whole-day';
 import { Status } from '../page/status';
 import { DataTable } from '../table/data-table';
 
@@ -24,7 +25,7 @@ export async function TokenTable({ caption, tokens, timeZone, named }: Props) {
     const word =
       token.expiresAt === null
         ? t('state.works')
-        : t('state.worksUntil', { date: formatInstant(token.expiresAt, timeZone, locale) });
+        : t('state.worksUntil', { date: formatDate(lastWholeDay(token.expiresAt, timeZone), locale) });
     return <Status tone="good" word={word} />;
   };
   return (

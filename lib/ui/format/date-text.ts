@@ -23,8 +23,10 @@ export function formatDayMonth(date: string, locale: string): string {
   return written(date, locale, 'short', false);
 }
 
-/** With the weekday, where it matters: "Saturday 4 July 2026". */
+/** With the weekday, where it matters: "Saturday 4 July 2026", "sábado 4 de julio de 2026". */
 export function formatDateWithWeekday(date: string, locale: string): string {
   const weekday = new Intl.DateTimeFormat(locale, { weekday: 'long', timeZone: 'UTC' });
-  return `${weekday.format(new Date(`${date}T00:00:00Z`))} ${written(date, locale, 'long', true)}`;
+  const day = written(date, locale, 'long', true);
+  const told = locale.startsWith('es') ? day.replaceAll('\u00a0', '\u00a0de\u00a0') : day;
+  return `${weekday.format(new Date(`${date}T00:00:00Z`))} ${told}`;
 }

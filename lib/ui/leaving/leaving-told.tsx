@@ -13,7 +13,7 @@ export async function LeavingTold({ leaving, archive, lead }: Props) {
       <h2>{t('archive.heading')}</h2>
       <p>{t('archive.person')}</p>
       <p>
-        <a className="button" href={archive} download>
+        <a className="button button-plain" href={archive} download>
           {t('archive.save')}
         </a>
       </p>

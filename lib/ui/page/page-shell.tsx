@@ -42,7 +42,7 @@ export async function PageShell({ name, nav = [], own, account, children }: Prop
       </main>
       <footer className="page-footer">
         <Link href={'/help' as Route}>{t('help')}</Link>
-        <p>{t('footerLine', { network: name })}</p>
+        <p>{name === t('product') ? t('productLine') : t('footerLine', { network: name })}</p>
       </footer>
     </>
   );

@@ -14,7 +14,11 @@ type Props = {
 async function FiguresTable({ figures }: Pick<Props, 'figures'>) {
   const t = await getTranslations('report');
   const place = ({ section, row, column }: DocumentChange) =>
-    [row, column].filter((text) => text !== '').join(', ') || section;
+    [row, column].filter((text) => text !== '').join(': ') || section;
+  // An interval stays in one line; it may stand under its estimate.
+  const figure = (text: string | undefined) => (
+    <span className="may-wrap">{(text ?? t('absent')).replaceAll('–', '\u2060–\u2060')}</span>
+  );
   return (
     <DataTable
       caption={t('sinceCaption')}
@@ -27,9 +31,9 @@ async function FiguresTable({ figures }: Pick<Props, 'figures'>) {
           key: 'then',
           header: t('columns.then'),
           numeric: true,
-          cell: ({ earlier }) => earlier ?? t('absent'),
+          cell: ({ earlier }) => figure(earlier),
         },
-        { key: 'today', header: t('columns.today'), numeric: true, cell: ({ now }) => now ?? t('absent') },
+        { key: 'today', header: t('columns.today'), numeric: true, cell: ({ now }) => figure(now) },
       ]}
     />
   );

@@ -1,6 +1,8 @@
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { LinkView } from '@/lib/report/link/list-links.query';
+import { formatDate } from '../format/date-text';
 import { formatInstant } from '../format/instant-text';
+import { lastWholeDay } from '../format/last-whole-day';
 import { formatNumber } from '../format/number-text';
 import { DataTable } from '../table/data-table';
 
@@ -18,7 +20,8 @@ export async function LinkTable({ links, timeZone, now, withdraw }: Props) {
   const at = (instant: string) => formatInstant(new Date(instant), timeZone, locale);
   const stateOf = ({ withdrawnAt, expiresAt }: LinkView) => {
     if (withdrawnAt !== undefined) return t('withdrawn', { date: at(withdrawnAt) });
-    return t(new Date(expiresAt) > now ? 'open' : 'expired', { date: at(expiresAt) });
+    const lastDay = lastWholeDay(new Date(expiresAt), timeZone);
+    return t(new Date(expiresAt) > now ? 'open' : 'expired', { date: formatDate(lastDay, locale) });
   };
   const isOpen = ({ withdrawnAt, expiresAt }: LinkView) =>
     withdrawnAt === undefined && new Date(expiresAt) > now;
@@ -29,12 +32,24 @@ export async function LinkTable({ links, timeZone, now, withdraw }: Props) {
       rowKey={({ id }) => id}
       columns={[
         { key: 'forWhom', header: t('columns.forWhom'), cell: ({ forWhom }) => forWhom },
-        {
-          key: 'language',
-          header: t('columns.language'),
-          cell: ({ language }) => t(language === 'en' ? 'languageEn' : 'languageEs'),
-        },
         { key: 'state', header: t('columns.state'), cell: stateOf },
+        {
+          key: 'withdraw',
+          header: t('columns.withdraw'),
+          cell: (link) =>
+            isOpen(link) ? (
+              <form action={withdraw}>
+                <input type="hidden" name="id" value={link.id} />
+                <button
+                  type="submit"
+                  className="button button-plain"
+                  aria-label={t('withdrawFor', { name: link.forWhom })}
+                >
+                  {t('withdraw')}
+                </button>
+              </form>
+            ) : null,
+        },
         {
           key: 'visits',
           header: t('columns.visits'),
@@ -56,21 +71,9 @@ export async function LinkTable({ links, timeZone, now, withdraw }: Props) {
             ),
         },
         {
-          key: 'withdraw',
-          header: t('columns.withdraw'),
-          cell: (link) =>
-            isOpen(link) ? (
-              <form action={withdraw}>
-                <input type="hidden" name="id" value={link.id} />
-                <button
-                  type="submit"
-                  className="button button-plain"
-                  aria-label={t('withdrawFor', { name: link.forWhom })}
-                >
-                  {t('withdraw')}
-                </button>
-              </form>
-            ) : null,
+          key: 'language',
+          header: t('columns.language'),
+          cell: ({ language }) => t(language === 'en' ? 'languageEn' : 'languageEs'),
         },
       ]}
     />

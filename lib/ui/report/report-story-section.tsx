@@ -16,7 +16,7 @@ export function ReportStorySection({ story, src, level }: Props) {
     <section className="report-story">
       <Title>{title}</Title>
       {picture === undefined ? null : (
-        <picture>
+        <picture className="mb-3 block">
           <img src={src} alt={picture.alt} width={picture.widthPx} height={picture.heightPx} loading="lazy" />
         </picture>
       )}

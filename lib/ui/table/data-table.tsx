@@ -45,7 +45,7 @@ export function DataTable<Row>({ caption, columns, rows, rowKey, groupOf, isTota
                 {opensGroup ? (
                   <tr className="group-row">
                     <th scope="colgroup" colSpan={columns.length}>
-                      {group}
+                      <span>{group}</span>
                     </th>
                   </tr>
                 ) : null}

@@ -3,6 +3,7 @@ import { readerLocale } from '@/lib/base/reader-locale';
 import { formatDate, formatDateWithWeekday, formatDayMonth } from '@/lib/ui/format/date-text';
 import { formatInstant } from '@/lib/ui/format/instant-text';
 import { formatInterval } from '@/lib/ui/format/interval-text';
+import { lastWholeDay } from '@/lib/ui/format/last-whole-day';
 import { formatMassWithTwin } from '@/lib/ui/format/mass-text';
 import { formatNumber } from '@/lib/ui/format/number-text';
 import { formatPercent } from '@/lib/ui/format/percent-text';
@@ -21,7 +22,13 @@ describe('dates', () => {
     expect(plain(formatDate('2026-07-04', 'es-US'))).toBe('4 jul 2026');
     expect(plain(formatDate('2026-09-30', 'es-ES'))).toBe('30 sept 2026');
     expect(plain(formatDayMonth('2026-12-31', 'en-US'))).toBe('31 Dec');
-    expect(plain(formatDateWithWeekday('2026-07-04', 'es-MX'))).toBe('sábado 4 julio 2026');
+    expect(plain(formatDateWithWeekday('2026-07-04', 'es-MX'))).toBe('sábado 4 de julio de 2026');
+  });
+
+  test('end with the day before a midnight, and with the same day at any other time', () => {
+    const zone = 'America/New_York';
+    expect(lastWholeDay(new Date('2027-01-26T05:00:00Z'), zone)).toBe('2027-01-25');
+    expect(lastWholeDay(new Date('2027-01-26T05:01:00Z'), zone)).toBe('2027-01-26');
   });
 
   test('refuse what is no calendar date', () => {

@@ -1,7 +1,8 @@
 import type { Metadata, Route } from 'next';
 import { redirect } from 'next/navigation';
 import { getTranslations } from 'next-intl/server';
-import { formatInstant } from '@/lib/ui/format/instant-text';
+import { formatDate } from '@/lib/ui/format/date-text';
+import { lastWholeDay } from '@/lib/ui/format/last-whole-day';
 import { DocumentView } from '@/lib/ui/report/document-view';
 import { TakeAlong } from '@/lib/ui/report/take-along';
 import { takeOpening } from '../link-limit';
@@ -19,7 +20,7 @@ export default async function SharedReportPage({ params }: PageProps<'/by-link/[
   if (!shared) redirect(`/by-link/${token}` as Route);
   const { document, link, locale } = shared;
   const t = await getTranslations({ locale, namespace: 'links' });
-  const until = formatInstant(new Date(link.expiresAt), link.timeZone, locale);
+  const until = formatDate(lastWholeDay(new Date(link.expiresAt), link.timeZone), locale);
   return (
     <DocumentView
       document={document}

@@ -51,7 +51,7 @@ export default async function LeaveSitePage({ params }: PageProps<'/sites/[id]/l
       <h2>{t('archive.heading')}</h2>
       <p>{t('archive.site')}</p>
       <p>
-        <a className="button" href={`/sites/${id}/leave/archive`} download>
+        <a className="button button-plain" href={`/sites/${id}/leave/archive`} download>
           {t('archive.save')}
         </a>
       </p>
