@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
-import { type ComparedRow, compare } from '../comparison/compare';
+import { type ComparedRow, compareMethods } from '../comparison/compare';
 
 /** Each method as recorded, nothing levelled out. */
 export async function readRawMethods(

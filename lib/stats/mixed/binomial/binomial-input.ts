@@ -1,6 +1,7 @@
 import { requireEventsOfTrials, requireFinite } from '../../check-argument';
 import { ArgumentError } from '../../outcome';
 import type { FixedTerm, RandomTerm } from '../design/fixed-term';
+import type { FitStart } from '../fit-start';
 
 /**
  * A binomial mixed model with the logit link: events of trials (contaminated units of units), log odds = fixed part + one
@@ -23,6 +24,8 @@ export type BinomialMixedInput = {
    * term (adaptive Gauss-Hermite; 9 to 25 are plenty).
    */
   readonly quadraturePoints?: number;
+  /** Where the search begins; one that makes no sense is passed over. Default: middling variances, coefficients without them. */
+  readonly start?: FitStart;
 };
 
 /** @throws ArgumentError naming the first argument that no data set can have. */

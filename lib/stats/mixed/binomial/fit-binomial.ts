@@ -1,8 +1,10 @@
 import { type CannotCompute, cannotCompute } from '../../outcome';
 import { type Coefficient, coefficientsOf, type FixedEstimates, notEstimable } from '../coefficients';
 import { accuracyFor, COSTLY_TAIL, MANY_ROWS } from '../costly-tail';
+import { workingCoefficients } from '../design/coefficient-map';
+import { type FitStart, startingCoefficients, startingTheta } from '../fit-start';
 import { choleskyOf, inverseOfFactor } from '../linear-algebra/small-matrix';
-import { bestTheta } from '../optimise/best-theta';
+import { bestFrom, bestTheta } from '../optimise/best-theta';
 import { type RandomEffects, randomEffects } from '../random-effects';
 import type { BinomialMixedInput } from './binomial-input';
 import { type BinomialModel, prepareBinomial } from './binomial-model';
@@ -63,18 +65,24 @@ const NOT_ZERO = 0.05;
 /** Fits a binomial mixed model. See `BinomialMixedInput` and `BinomialMixedFit`. */
 export function fitBinomialMixed(input: BinomialMixedInput): BinomialMixedFit | CannotCompute {
   const model = prepareBinomial(input);
-  return model.kind === 'cannot-compute' ? model : fitBinomialModel(model);
+  return model.kind === 'cannot-compute' ? model : fitBinomialModel(model, input.start);
 }
 
 /** Fits a prepared model. */
-export function fitBinomialModel(model: BinomialModel): BinomialMixedFit | CannotCompute {
+export function fitBinomialModel(model: BinomialModel, start?: FitStart): BinomialMixedFit | CannotCompute {
   const { system, map, terms, columns } = model;
   const q = system.termCount;
   const p = columns.length;
   const criterion = model.quadraturePoints > 1 ? new QuadratureCriterion(model) : new LaplaceCriterion(model);
   const laplace = criterion instanceof QuadratureCriterion ? criterion.laplace : criterion;
   const costly = system.plan.tailSize > COSTLY_TAIL;
-  const minimum = bestTheta(criterion, startOf(model), q, accuracyFor(system));
+  const minimum = bestFrom(
+    criterion,
+    start && givenStart(model, start),
+    () => startOf(model),
+    q,
+    accuracyFor(system),
+  );
   if (!Number.isFinite(minimum.value) || !minimum.converged) {
     return cannotCompute('did-not-converge', 'The likelihood has no clear maximum for these data.');
   }
@@ -146,6 +154,19 @@ export function separatedReason(name: string): CannotCompute {
     'separation',
     `"${name}" cannot be estimated: a group has no events at all, or nothing but events, so its rate has no finite logit.`,
   );
+}
+
+/** The point that a start names; undefined when it makes no sense. Coefficients it does not know are the regression's. */
+function givenStart({ terms, map, regression }: BinomialModel, start: FitStart): Float64Array | undefined {
+  const theta = startingTheta(
+    start,
+    terms.random.map(({ name }) => name),
+    1,
+    START,
+  );
+  const kept = map.basis.kept.map((column) => terms.fixed.columns[column]?.name ?? '');
+  const beta = startingCoefficients(start, kept);
+  return theta && Float64Array.of(...theta, ...(beta ? workingCoefficients(map, beta) : regression.b));
 }
 
 /** The search starts from a regression without random effects; where it is costly, from a fit to part of the data. */

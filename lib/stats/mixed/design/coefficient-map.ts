@@ -36,6 +36,16 @@ export function workingContrast(map: CoefficientMap, l: ArrayLike<number>): Floa
   return c;
 }
 
+/** b = R beta of the kept columns. @param beta a coefficient of X for every kept column, in their order. */
+export function workingCoefficients({ basis }: CoefficientMap, beta: ArrayLike<number>): Float64Array {
+  const b = new Float64Array(basis.rank);
+  for (const [at, column] of basis.kept.entries()) {
+    const own = basis.coordinates[column] as Float64Array;
+    for (let i = 0; i < b.length; i++) b[i] = (b[i] as number) + (beta[at] as number) * (own[i] as number);
+  }
+  return b;
+}
+
 /** log |det R| over the kept columns: what the REML criterion needs to be on the scale of X. */
 export function logDeterminantOfBasis(map: CoefficientMap): number {
   const { coordinates, kept } = map.basis;

@@ -2,8 +2,9 @@ import { type CannotCompute, cannotCompute } from '../../outcome';
 import { type Coefficient, coefficientsOf, type FixedEstimates } from '../coefficients';
 import { accuracyFor, COSTLY_TAIL } from '../costly-tail';
 import { logDeterminantOfBasis } from '../design/coefficient-map';
+import { type FitStart, startingTheta } from '../fit-start';
 import { inverseOfFactor } from '../linear-algebra/small-matrix';
-import { bestTheta } from '../optimise/best-theta';
+import { bestFrom, bestTheta } from '../optimise/best-theta';
 import { partOfRows, pick } from '../part-of-rows';
 import { type RandomEffects, randomEffects } from '../random-effects';
 import { RandomSystem } from '../random-system';
@@ -50,22 +51,35 @@ export type LinearMixedFit = {
   readonly model: LinearModel;
 };
 
+/** Every term as varied as the residual. */
+const USUAL = 1;
 /** A start below this is too near the stationary point at 0. */
 const NOT_ZERO = 0.05;
 
 /** Fits a linear mixed model. See `LinearMixedInput` and `LinearMixedFit`. */
 export function fitLinearMixed(input: LinearMixedInput): LinearMixedFit | CannotCompute {
   const model = prepareLinear(input);
-  return model.kind === 'cannot-compute' ? model : fitLinearModel(model, input.method ?? 'REML');
+  return model.kind === 'cannot-compute' ? model : fitLinearModel(model, input.method ?? 'REML', input.start);
 }
 
 /** Fits a prepared model; cheap to call twice with the two methods. */
-export function fitLinearModel(model: LinearModel, method: 'REML' | 'ML'): LinearMixedFit | CannotCompute {
+export function fitLinearModel(
+  model: LinearModel,
+  method: 'REML' | 'ML',
+  start?: FitStart,
+): LinearMixedFit | CannotCompute {
   const restricted = method === 'REML';
   const { system, cross, map, terms } = model;
   const q = system.termCount;
   const criterion = new ProfiledCriterion(system, cross, restricted);
-  const minimum = bestTheta(criterion, startOf(model, restricted), q, accuracyFor(system));
+  const names = terms.random.map(({ name }) => name);
+  const minimum = bestFrom(
+    criterion,
+    start && startingTheta(start, names, start.residual ?? 1, USUAL),
+    () => startOf(model, restricted),
+    q,
+    accuracyFor(system),
+  );
   const solution = criterion.solution;
   if (!solution || !Number.isFinite(minimum.value)) {
     return cannotCompute(
@@ -122,7 +136,7 @@ export function fitLinearModel(model: LinearModel, method: 'REML' | 'ML'): Linea
 /** The search starts from variances all alike; where it is costly, from a fit to part of the data. */
 function startOf(model: LinearModel, restricted: boolean): Float64Array {
   const { system, codes, columns, rowResponse, rowWeights, cross } = model;
-  const start = new Float64Array(system.termCount).fill(1);
+  const start = new Float64Array(system.termCount).fill(USUAL);
   if (system.plan.tailSize <= COSTLY_TAIL) return start;
   const rows = partOfRows(system, codes);
   const part = new RandomSystem(

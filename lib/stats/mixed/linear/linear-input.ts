@@ -1,6 +1,7 @@
 import { requireFinite, requirePositive } from '../../check-argument';
 import { ArgumentError } from '../../outcome';
 import type { FixedTerm, RandomTerm } from '../design/fixed-term';
+import type { FitStart } from '../fit-start';
 
 /**
  * A linear mixed model: response = fixed part + one random intercept per level of each random term + residual,
@@ -19,6 +20,8 @@ export type LinearMixedInput = {
   readonly offset?: ArrayLike<number>;
   /** Restricted (the default) or ordinary maximum likelihood. Compare fixed parts by likelihood only under 'ML'. */
   readonly method?: 'REML' | 'ML';
+  /** Where the search begins; one that makes no sense is passed over. Default: variances all alike. */
+  readonly start?: FitStart;
 };
 
 /** @throws ArgumentError naming the first argument that no data set can have. */

@@ -50,6 +50,24 @@ export function bestTheta(
   return { ...best, x, value, evaluations: evaluations + 1 };
 }
 
+/**
+ * `bestTheta` from a given start or, where there is none or the search does not get anywhere from it, from the usual one.
+ * Evaluations of both count.
+ */
+export function bestFrom(
+  criterion: Criterion,
+  given: Float64Array | undefined,
+  usual: () => Float64Array,
+  termCount: number,
+  accuracy: Accuracy,
+): Minimum {
+  if (given === undefined) return bestTheta(criterion, usual(), termCount, accuracy);
+  const found = bestTheta(criterion, given, termCount, accuracy);
+  if (found.converged && Number.isFinite(found.value)) return found;
+  const again = bestTheta(criterion, usual(), termCount, accuracy);
+  return { ...again, evaluations: found.evaluations + again.evaluations };
+}
+
 /** Points worth a look from a minimum: thetas at 0 moved off it, and thetas in doubt put at 0, one by one and together. */
 function otherStarts(best: Minimum, dimension: number, termCount: number): Float64Array[] {
   const terms = Array.from({ length: termCount }, (_, k) => k);
