@@ -94,7 +94,7 @@ describe('the history', () => {
     const without = await column<string>(
       `select c.relname::text from pg_class c join pg_namespace n on n.oid = c.relnamespace
        where n.nspname = 'public' and c.relkind = 'r'
-         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history', 'entry_receipt', 'fitted_result', 'batch_outcome', 'outcome_summary', 'outcome_site_total', 'outcome_network_total', 'outcome_due', 'participant_contact', 'digest_sent', 'api_receipt', 'report_ground', 'report_link_visit', 'intake_content', 'intake_row'])
+         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history', 'entry_receipt', 'fitted_result', 'fit_turn', 'batch_outcome', 'outcome_summary', 'outcome_site_total', 'outcome_network_total', 'outcome_due', 'participant_contact', 'digest_sent', 'api_receipt', 'report_ground', 'report_link_visit', 'intake_content', 'intake_row'])
          and not exists (select 1 from pg_trigger t where t.tgrelid = c.oid and t.tgname = 'write_history')`,
     );
     expect(without).toEqual([]);
@@ -215,6 +215,7 @@ describe('the application role', () => {
       'accept_invitation',
       'allocated_to_mine',
       'colleague_name',
+      'coordinator_here',
       'descends_from',
       'digests_due',
       'erase_person',

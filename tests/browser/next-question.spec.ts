@@ -28,3 +28,35 @@ test('a site’s next step is said in a sentence with what would teach most, and
   await expect(member.getByRole('heading', { level: 1 })).toHaveText(/^What should .+ do next\?$/, slow);
   await expect(member.locator('.answer-sentence')).not.toBeEmpty(slow);
 });
+
+test('a member chooses season, material and equipment, and the whole answer follows the choice', async ({
+  openAs,
+}) => {
+  test.setTimeout(240_000);
+  const page = await openAs(ives);
+  await page.goto('/questions/next');
+  await page.getByText('Choose species, material, season and equipment').click();
+  await page.getByLabel('Season of the batch').selectOption({ label: 'Winter: December to February' });
+  await page.getByLabel('Material', { exact: true }).selectOption({ label: 'Rice straw' });
+  await page.getByLabel('Steam').check();
+  await page.getByRole('button', { name: 'Show these' }).click();
+  const main = page.getByRole('main');
+  await expect(main).toContainText(
+    /on rice straw, in \d+ bags, inoculated in winter \(December to February\)/,
+    slow,
+  );
+  // Nobody in the story grows on rice straw, so that the answer says what it falls back to.
+  await expect(main).toContainText(
+    /on rice straw can be judged so far, and six are needed: what is expected is for/,
+  );
+  await expect(main).toContainText('Taken as if Mill Lane Garden could use just the methods ticked above');
+  await expect(page.locator('.answer-sentence')).toHaveText(/about [\d.]+ kg .*from 10 kg of dry material/);
+  await page.getByText('Choose species, material, season and equipment').click();
+  await page.getByLabel('Species', { exact: true }).selectOption({ label: 'Shiitake' });
+  await page.getByRole('button', { name: 'Show these' }).click();
+  await expect(page.locator('.answer-sentence')).toHaveText(
+    'None of the methods that Mill Lane Garden can use suits this material and species.',
+    slow,
+  );
+  await expect(page.getByRole('heading', { name: 'What does not suit' })).toBeVisible();
+});

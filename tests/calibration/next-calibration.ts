@@ -8,10 +8,13 @@ import { nextUnits, type SimulatedTruth, simulatedNext } from '../analysis/next-
 import type { LevelRow } from './calibration-row';
 import { noisePercent } from './rejection-row';
 
-const networks = [
+type NetworkPlan = Omit<Parameters<typeof simulatedNext>[0], 'seed'>;
+
+const networks: readonly NetworkPlan[] = [
   { sites: 14, batchesPerSite: 40, methodsPerSite: 2 },
   { sites: 10, batchesPerSite: 12, methodsPerSite: 3 },
   { sites: 4, batchesPerSite: 25, methodsPerSite: 2 },
+  { sites: 10, batchesPerSite: 20, methodsPerSite: 2, lotPerSite: true },
 ];
 
 type Tally = {
@@ -33,7 +36,8 @@ export async function nextCalibration(replicates: number): Promise<LevelRow[]> {
     };
     for (let round = 0; round < replicates; round += 1)
       await addNetwork(tally, simulatedNext({ ...network, seed: 60_000 + round }));
-    const setting = `${network.sites} sites of ${network.batchesPerSite} batches, ${network.methodsPerSite} of 4 methods at each`;
+    const { sites, batchesPerSite, methodsPerSite, lotPerSite = false }: NetworkPlan = network;
+    const setting = `${sites} sites of ${batchesPerSite} batches, ${methodsPerSite} of 4 methods at each${lotPerSite ? ', one spawn lot of its own at each' : ''}`;
     for (const [what, held] of Object.entries(tally.held)) rows.push(heldRow(what, setting, held));
     const { chosen, own, any } = tally.givenUp;
     rows.push({
@@ -52,14 +56,22 @@ async function addNetwork({ held, givenUp }: Tally, truth: SimulatedTruth): Prom
     siteId,
     speciesId: 'oyster',
     materialId: 'straw',
+    season: null,
     methods: truth.methods,
   }));
-  const options = { levelledOut: { material: false, season: false }, sites: 'partly' } as const;
+  const levelledOut = { material: false, season: false };
+  const options = { levelledOut, sites: 'partly' } as const;
   const counted = countedBatches(truth.batches);
   const weighed = weighedBatches(truth.batches);
-  const loss = await predictCells(contaminationRequest(counted, options), counted, cells, null, fitHere);
+  const loss = await predictCells(
+    contaminationRequest(counted, options),
+    counted,
+    levelledOut,
+    cells,
+    fitHere,
+  );
   const request = efficiencyRequest(weighed, { ...options, of: 'all' });
-  const yields = await predictCells(request, weighed, cells, null, fitHere);
+  const yields = await predictCells(request, weighed, levelledOut, cells, fitHere);
   for (const cell of cells) {
     for (const method of truth.methods) {
       const who = truth.used(cell.siteId, method) ? 'used' : 'new';

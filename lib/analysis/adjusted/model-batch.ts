@@ -1,4 +1,5 @@
-import { quarterOf } from '@/lib/growing/quarter';
+import type { Hemisphere } from '@/lib/growing/hemisphere';
+import { seasonOf } from '@/lib/growing/season';
 import type { JudgedBatch } from '../comparison/judged-batch';
 
 /** The lots that most of a batch came from; null where none is recorded. */
@@ -11,7 +12,7 @@ export type ModelBatch = {
   readonly methodKey: string;
   readonly speciesId: string;
   readonly materialId: string;
-  /** Quarter of the year of inoculation, from December: '1' December to February. */
+  /** Season of inoculation at the site: '1' winter (December to February in the north, June to August in the south). */
   readonly season: string;
   readonly inoculatedOn: string;
   /** The day from which its contamination is judged. */
@@ -40,10 +41,15 @@ export function isMaterialKnown({ id, materialLot }: ModelBatch): boolean {
   return materialLot !== unknownLot(id);
 }
 
-/** Judged batches with their lots, sorted by id, so that sums come out the same to the last digit in any order. */
+/**
+ * Judged batches with their lots, sorted by id, so that sums come out the same to the last digit in any order.
+ *
+ * @param halves the half of the earth of each site; one that is not among them counts as northern.
+ */
 export function modelBatches(
   judged: readonly JudgedBatch[],
   lots: ReadonlyMap<string, BatchLots>,
+  halves: ReadonlyMap<string, Hemisphere> = new Map(),
 ): ModelBatch[] {
   return judged
     .filter(({ facts }) => !facts.voided)
@@ -57,7 +63,7 @@ export function modelBatches(
         methodKey: batch.methodKey,
         speciesId: facts.speciesId,
         materialId: facts.materialId ?? 'mixed',
-        season: quarterOf(facts.inoculatedOn),
+        season: seasonOf(facts.inoculatedOn, halves.get(facts.siteId) ?? 'unknown'),
         inoculatedOn: facts.inoculatedOn,
         assessedOn: facts.contaminationAssessedOn ?? facts.inoculatedOn,
         spawnLot: own?.spawn ?? unknownLot(facts.id),

@@ -8,6 +8,7 @@ import { readDataVersion } from '../fitted/data-version';
 import { type ModelBatch, modelBatches } from './model-batch';
 import { type AskedQuestion, filterOfQuestion } from './question-scope.input';
 import { readBatchLots } from './read-batch-lots';
+import { readHemispheres } from './read-hemispheres';
 
 export type QuestionScope = {
   readonly choices: ComparisonChoices;
@@ -42,5 +43,6 @@ export async function readQuestionData(
 ): Promise<QuestionData> {
   const judged = judgeBatches(await readBatchRows(context, scope.filter), scope.choices.today);
   const lots = await readBatchLots(context, scope.filter);
-  return { ...scope, judged, batches: modelBatches(judged, lots), asOf: now.toISOString() };
+  const batches = modelBatches(judged, lots, await readHemispheres(context));
+  return { ...scope, judged, batches, asOf: now.toISOString() };
 }

@@ -18,8 +18,6 @@ export type NextData = {
   readonly ground: NextGround;
   readonly costs: { readonly currency: string; readonly batches: readonly CostedDryBatch[] };
   readonly filter: ComparisonFilter;
-  /** Quarter of the year of the next batch. */
-  readonly season: string;
   readonly asOf: string;
 };
 
@@ -31,7 +29,7 @@ const lastBatches = 10;
 
 /** What each site could do next. The order of the batches does not change the answer. */
 export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAnswer> {
-  const { ground, filter, season, asOf } = data;
+  const { ground, filter, asOf } = data;
   // Sums of the same numbers in another order differ in their last digits.
   const judged = data.judged.toSorted((a, b) => (a.facts.id < b.facts.id ? -1 : 1));
   const cells = new Map(
@@ -44,28 +42,27 @@ export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAns
     season: count >= fewestForLevels,
   });
   const asked = [...cells.values()];
+  const [ofLoss, ofYield] = [levels(counted.length), levels(weighed.length)];
   const loss =
     counted.length < fewestForFit
       ? undefined
       : await predictCells(
-          contaminationRequest(counted, { levelledOut: levels(counted.length), sites: 'partly' }),
+          contaminationRequest(counted, { levelledOut: ofLoss, sites: 'partly' }),
           counted,
+          ofLoss,
           asked,
-          season,
           fitModel,
         );
   const yields =
     weighed.length < fewestForFit
       ? undefined
       : await predictCells(
-          efficiencyRequest(weighed, { of: 'all', levelledOut: levels(weighed.length), sites: 'partly' }),
+          efficiencyRequest(weighed, { of: 'all', levelledOut: ofYield, sites: 'partly' }),
           weighed,
+          ofYield,
           asked,
-          season,
           fitModel,
         );
-  const levelled = levels(counted.length).season;
-  const known = new Set(counted.map((batch) => batch.season));
   const bySite = grouped(judged, ({ facts }) => facts.siteId);
   const ofMethod = new Map(
     [...new Set(judged.map(({ methodKey }) => methodKey))].map((method) => [
@@ -81,8 +78,7 @@ export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAns
       siteId: site.siteId,
       container: filter.container,
       usualUnits,
-      season: levelled && known.has(season) ? season : null,
-      levelled,
+      season: site.season,
       fewLevels: (loss?.fit.fewLevels ?? []).length > 0,
       unsaid: site.unsaid,
       choices: site.mixes.map((mix) =>
@@ -106,9 +102,15 @@ export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAns
   return { sites };
 }
 
-function cellOf({ siteId, usable }: SiteGround, { speciesId, materialId, methods }: SiteMix): Cell {
+function cellOf({ siteId, season, usable }: SiteGround, { speciesId, materialId, methods }: SiteMix): Cell {
   const suited = methods.filter(({ verdict }) => verdict !== 'unsuited').map(({ methodId }) => methodId);
-  return { siteId, speciesId, materialId, methods: usable.filter((method) => suited.includes(method)) };
+  return {
+    siteId,
+    speciesId,
+    materialId,
+    season,
+    methods: usable.filter((method) => suited.includes(method)),
+  };
 }
 
 function usualOf(judged: readonly JudgedBatch[]): number | undefined {

@@ -8,7 +8,10 @@ import type { NextVerdict } from './next-answer';
 export type Compared = {
   readonly methods: readonly string[];
   readonly by: 'yield' | 'loss';
-  readonly expected: ExpectedTogether;
+  readonly expected: Omit<ExpectedTogether, 'degreesOfFreedom'> & {
+    /** Null for no limit: a stored answer knows no Infinity. */
+    readonly degreesOfFreedom: readonly (readonly (number | null)[])[];
+  };
 };
 
 /** The leader is told from another method when that pair is with all pairs looked at together (Holm): the data chose the leader. */

@@ -1,7 +1,9 @@
 import type { LocalText } from '@/lib/growing/local-text';
 import type { ContainerKind, MethodKind } from '@/lib/growing/vocabulary';
 import type { ShownFigure } from '../shown-figure';
+import type { Standing } from './level-standing';
 import type { MethodCost } from './method-cost';
+import type { Joint } from './settle-choice';
 
 /** One method that a site could use for its next batch. */
 export type Outlook = {
@@ -52,8 +54,8 @@ export type Teaching =
       /** The lesson that narrows most comes first; of equals the one with the smaller id. */
       readonly lessons: readonly Lesson[];
     }
-  /** Every method is told apart, there is but one, or nothing can be worked out. */
-  | { readonly kind: 'none'; readonly reason: 'settled' | 'one-method' | 'too-thin' };
+  /** Every method is told apart, there is but one or none, or nothing can be worked out. */
+  | { readonly kind: 'none'; readonly reason: 'settled' | 'one-method' | 'no-method' | 'too-thin' };
 
 /** What a site could do next with one species and material. */
 export type NextChoice = {
@@ -64,6 +66,10 @@ export type NextChoice = {
   readonly unsuited: readonly { readonly methodId: string; readonly reasons: readonly LocalText[] }[];
   /** Methods that would suit but that the site cannot use as far as is known. */
   readonly notHere: readonly string[];
+  /** How far the expectation is for this very species, material and season; null where no model carries anything. */
+  readonly standing: Standing | null;
+  /** What verdict and lessons follow from, so that they can be found for fewer methods. */
+  readonly joints: readonly Joint[];
   readonly verdict: NextVerdict;
   readonly teaching: Teaching;
 };
@@ -74,10 +80,8 @@ export type NextPart = {
   readonly container: ContainerKind;
   /** Units of the batch that is looked forward to: the middle of the site's last ones. */
   readonly usualUnits: number;
-  /** Quarter of the year ('1' from December) that the expectation is for; null where it is levelled over the year. */
+  /** Season ('1' winter) of the batch that is looked forward to; null for the year as it was grown. */
   readonly season: string | null;
-  /** Whether materials and seasons are told apart by the models. */
-  readonly levelled: boolean;
   /** Limits are too narrow, since a term has few levels. */
   readonly fewLevels: boolean;
   readonly unsaid: boolean;

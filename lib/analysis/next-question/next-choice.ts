@@ -1,16 +1,14 @@
 import type { MethodKind } from '@/lib/growing/vocabulary';
-import { logistic } from '@/lib/stats/mixed/binomial/marginal-probability';
 import { type ComparedRow, compareOne } from '../comparison/compare';
 import type { ComparisonFilter } from '../comparison/comparison-filter.input';
 import type { JudgedBatch } from '../comparison/judged-batch';
-import type { PlainFit } from '../fitting/plain-fit';
-import { type Compared, chooseNext } from './choose-next';
+import { levelStanding, standingOfBoth } from './level-standing';
 import { type CostedDryBatch, methodCost } from './method-cost';
 import type { NextChoice, Outlook } from './next-answer';
 import type { SiteMix } from './next-ground';
 import type { Cell, Predicted } from './predict-cells';
 import { predictedLoss, predictedYield } from './predicted-figure';
-import { whatTeaches } from './what-teaches';
+import { jointOf, settleChoice } from './settle-choice';
 
 type Ask = {
   readonly mix: SiteMix;
@@ -38,10 +36,8 @@ export function nextChoice(ask: Ask): NextChoice {
   const outlooks = mix.methods.flatMap((method) =>
     cell.methods.includes(method.methodId) ? outlookOf(ask, method, same) : [],
   );
-  const compared = comparedOf(ask);
-  const verdict = compared
-    ? chooseNext(compared.compared)
-    : ({ kind: 'cannot', reason: cell.methods.length === 0 ? 'no-method' : 'too-thin' } as const);
+  const joints = [...jointOf(ask.yields, cell, 'yield'), ...jointOf(ask.loss, cell, 'loss')];
+  const standings = [ask.loss, ask.yields].flatMap((one) => (one ? [levelStanding(one.met, cell)] : []));
   return {
     speciesId,
     materialId,
@@ -53,39 +49,10 @@ export function nextChoice(ask: Ask): NextChoice {
     notHere: mix.methods.flatMap(({ methodId, verdict: word }) =>
       word === 'unsuited' || cell.methods.includes(methodId) ? [] : [methodId],
     ),
-    verdict,
-    teaching: compared
-      ? whatTeaches(compared.compared, verdict, {
-          fit: compared.fit,
-          ...(compared.compared.by === 'yield' ? ofYield : ofLoss(compared.compared, usualUnits)),
-        })
-      : { kind: 'none', reason: 'too-thin' },
+    standing: standings.length === 0 ? null : standings.reduce(standingOfBoth),
+    joints,
+    ...settleChoice(joints, cell.methods, usualUnits),
   };
-}
-
-const ofYield = { scale: 1, unitsNoise: 0 };
-
-/** Log odds as points in 100 at the middle of what is compared, and the chance of single units there. */
-function ofLoss({ expected }: Compared, units: number) {
-  const logits = expected.estimates.filter((value) => typeof value === 'number');
-  const share = logistic(logits.reduce((sum, value) => sum + value, 0) / Math.max(1, logits.length));
-  const slope = Math.max(share * (1 - share), 1e-6);
-  return { scale: 100 * slope, unitsNoise: 1 / (units * slope) };
-}
-
-/** Yield decides, since it holds losses too; where no yield can be worked out, losses do. */
-function comparedOf({
-  cell,
-  loss,
-  yields,
-}: Ask): { readonly compared: Compared; readonly fit: PlainFit } | undefined {
-  for (const by of ['yield', 'loss'] as const) {
-    const predicted = by === 'yield' ? yields : loss;
-    const together = predicted?.together(cell);
-    if (predicted && together?.expected.estimates.some((value) => typeof value === 'number'))
-      return { compared: { ...together, by }, fit: predicted.fit };
-  }
-  return undefined;
 }
 
 function outlookOf(

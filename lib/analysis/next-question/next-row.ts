@@ -1,6 +1,7 @@
 import type { FixedTerm, NewRow } from '@/lib/stats/mixed/design/fixed-term';
-import type { ModelBatch } from '../adjusted/model-batch';
 import { shareName } from '../adjusted/model-terms';
+import { levelStanding } from './level-standing';
+import type { MetLevels } from './met-levels';
 
 /** Where the next batch would stand. */
 export type NextPlace = {
@@ -14,28 +15,24 @@ export type NextPlace = {
 
 /**
  * The row of a model for a batch that is not there yet. What belongs to the site's own mix of methods is as it is now; a
- * site without batches has the mean of all. Undefined where the model has not met the method, species or material.
+ * site without batches has the mean of all. A material or season of which there are too few batches is taken as the mix in
+ * which the species was grown. Undefined where the model has not met the method, or too little of the species.
  *
- * @param batches those the model is fitted to, in the order of the terms' values.
+ * @param met the levels of the batches that the model is fitted to. @param means of the covariates.
  */
 export function nextRow(
   fixed: readonly FixedTerm[],
-  batches: readonly ModelBatch[],
+  met: MetLevels,
+  means: CovariateMeans,
   place: NextPlace,
 ): NewRow | undefined {
-  const met = (of: (batch: ModelBatch) => string, value: string) => batches.some((one) => of(one) === value);
-  if (
-    !met(({ methodKey }) => methodKey, place.methodKey) ||
-    !met(({ speciesId }) => speciesId, place.speciesId)
-  )
-    return undefined;
-  const levelsMaterial = fixed.some((term) => term.kind === 'covariate' && term.name.startsWith('material '));
-  if (levelsMaterial && !met(({ materialId }) => materialId, place.materialId)) return undefined;
-  const at = batches.findIndex(({ siteId }) => siteId === place.siteId);
+  const standing = levelStanding(met, place);
+  if (!met.methods.has(place.methodKey) || !standing.speciesTold) return undefined;
+  const at = met.firstOfSite.get(place.siteId);
   const levels: Readonly<Record<string, string | null>> = {
     species: place.speciesId,
-    material: place.materialId,
-    season: place.season !== null && met(({ season }) => season, place.season) ? place.season : null,
+    material: standing.ofMaterial === 'told' ? place.materialId : null,
+    season: standing.ofSeason === 'told' ? place.season : null,
   };
   const row: Record<string, string | number> = {
     site: place.siteId,
@@ -47,17 +44,44 @@ export function nextRow(
       row[term.name] = place.methodKey;
       continue;
     }
+    const mean = means(place.speciesId).get(term.name) ?? 0;
     const [factor = ''] = term.name.split(' ');
     const level = levels[factor];
-    if (term.name.startsWith(shareName))
-      row[term.name] = at < 0 ? meanOf(term.values) : (term.values[at] ?? 0);
-    else row[term.name] = level === null ? meanOf(term.values) : term.name === `${factor} ${level}` ? 1 : 0;
+    if (term.name.startsWith(shareName)) row[term.name] = at === undefined ? mean : (term.values[at] ?? 0);
+    else row[term.name] = level === null ? mean : term.name === `${factor} ${level}` ? 1 : 0;
   }
   return row;
 }
 
-function meanOf(values: ArrayLike<number>): number {
-  let sum = 0;
-  for (let at = 0; at < values.length; at += 1) sum += values[at] ?? 0;
-  return sum / values.length;
+export type CovariateMeans = (species: string) => ReadonlyMap<string, number>;
+
+/**
+ * The mean of each covariate over the batches of a species: the mix of materials and seasons in which it was grown. Over all
+ * batches it would mix in materials that no batch of the species was made of, of which the model cannot tell what is the
+ * material's and what the other species'.
+ */
+export function covariateMeans(
+  fixed: readonly FixedTerm[],
+  batches: readonly { readonly speciesId: string }[],
+): CovariateMeans {
+  const placesOf = new Map<string, number[]>();
+  for (const [at, { speciesId }] of batches.entries())
+    placesOf.get(speciesId)?.push(at) ?? placesOf.set(speciesId, [at]);
+  const known = new Map<string, ReadonlyMap<string, number>>();
+  return (species) => {
+    const places = placesOf.get(species) ?? [];
+    const means =
+      known.get(species) ??
+      new Map(
+        fixed.flatMap((term) =>
+          term.kind === 'covariate' ? [[term.name, meanAt(term.values, places)] as const] : [],
+        ),
+      );
+    known.set(species, means);
+    return means;
+  };
+}
+
+function meanAt(values: ArrayLike<number>, places: readonly number[]): number {
+  return places.reduce((sum, at) => sum + (values[at] ?? 0), 0) / Math.max(1, places.length);
 }

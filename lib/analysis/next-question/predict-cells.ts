@@ -1,16 +1,19 @@
 import type { NewRow } from '@/lib/stats/mixed/design/fixed-term';
 import type { ExpectedTogether } from '@/lib/stats/mixed/expected-together';
 import type { ModelBatch } from '../adjusted/model-batch';
+import type { LevelledOut } from '../adjusted/model-terms';
 import type { Fit } from '../fitting/fit';
 import type { FitAnswer, FitRequest } from '../fitting/fit-request';
 import type { PlainFit } from '../fitting/plain-fit';
-import { nextRow } from './next-row';
+import { type MetLevels, metLevels } from './met-levels';
+import { covariateMeans, nextRow } from './next-row';
 
-/** A site with a species and a material, and the methods it could use for them. */
+/** A site with a species, a material and a season (null: the year as it was grown), and the methods it could use for them. */
 export type Cell = {
   readonly siteId: string;
   readonly speciesId: string;
   readonly materialId: string;
+  readonly season: string | null;
   readonly methods: readonly string[];
 };
 
@@ -18,6 +21,7 @@ type Prediction = FitAnswer['predictions'][number];
 
 export type Predicted = {
   readonly fit: PlainFit;
+  readonly met: MetLevels;
   /** Of one more batch; undefined where too little is recorded of the method. */
   readonly of: (cell: Cell, method: string) => Prediction | undefined;
   /** What can be expected of the methods of a cell, jointly. */
@@ -31,19 +35,20 @@ const fewestOfMethod = 6;
 /** A method that a site has not used must have been used at so many others: one site's luck is its own. Our choice. */
 const fewestOtherSites = 2;
 
-/** Fits a model and asks it about one more batch of every method in every cell, in the season given. */
+/** Fits a model and asks it about one more batch of every method in every cell. */
 export async function predictCells(
   request: FitRequest,
   batches: readonly ModelBatch[],
+  levelledOut: LevelledOut,
   cells: readonly Cell[],
-  season: string | null,
   fitModel: Fit,
 ): Promise<Predicted | undefined> {
-  const enough = carriesMethod(batches);
+  const met = metLevels(batches, levelledOut);
+  const means = covariateMeans(request.input.fixed, batches);
   const rows = cells.map((cell) =>
     cell.methods.flatMap((methodKey): { methodKey: string; row: NewRow }[] => {
-      const row = enough(cell.siteId, methodKey)
-        ? nextRow(request.input.fixed, batches, { ...cell, methodKey, season })
+      const row = carriesMethod(met, cell.siteId, methodKey)
+        ? nextRow(request.input.fixed, met, means, { ...cell, methodKey })
         : undefined;
       return row === undefined ? [] : [{ methodKey, row }];
     }),
@@ -62,26 +67,19 @@ export async function predictCells(
   }
   return {
     fit: answer.fit,
+    met,
     of: (cell, method) => predictions.get(keyOf(cell, method)),
     together: (cell) => joint.get(keyOf(cell, '')),
   };
 }
 
-const keyOf = ({ siteId, speciesId, materialId }: Cell, method: string) =>
-  [siteId, speciesId, materialId, method].join(' ');
+const keyOf = ({ siteId, speciesId, materialId, season }: Cell, method: string) =>
+  [siteId, speciesId, materialId, season ?? 'year', method].join(' ');
 
 /** Whether there are batches enough to speak of a method at a site. */
-function carriesMethod(batches: readonly ModelBatch[]): (siteId: string, method: string) => boolean {
-  const sitesOf = new Map<string, Set<string>>();
-  const counts = new Map<string, number>();
-  for (const { siteId, methodKey } of batches) {
-    sitesOf.set(methodKey, (sitesOf.get(methodKey) ?? new Set()).add(siteId));
-    counts.set(methodKey, (counts.get(methodKey) ?? 0) + 1);
-  }
-  return (siteId, method) => {
-    const sites = sitesOf.get(method) ?? new Set();
-    return (
-      (counts.get(method) ?? 0) >= fewestOfMethod && (sites.has(siteId) || sites.size >= fewestOtherSites)
-    );
-  };
+function carriesMethod({ sitesOfMethod, methods }: MetLevels, siteId: string, method: string): boolean {
+  const sites = sitesOfMethod.get(method) ?? new Set();
+  return (
+    (methods.get(method) ?? 0) >= fewestOfMethod && (sites.has(siteId) || sites.size >= fewestOtherSites)
+  );
 }

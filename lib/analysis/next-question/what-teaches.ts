@@ -16,13 +16,17 @@ const lessonLots = 2;
  * expected at this site, jointly, and what one more batch varies by; variances are taken as known. Each batch is taken
  * to be a treatment run of its own.
  *
- * @param scale from what is compared to points in 100. @param unitsNoise what chance adds to one batch beside what varies,
+ * @param spread of single batches around what the site can expect of the method. @param scale from what is compared to points in 100. @param unitsNoise what chance adds to one batch beside what varies,
  * in the square of what is compared.
  */
 export function whatTeaches(
   { methods, by, expected }: Compared,
   verdict: NextVerdict,
-  { fit, scale, unitsNoise }: { readonly fit: PlainFit; readonly scale: number; readonly unitsNoise: number },
+  {
+    spread,
+    scale,
+    unitsNoise,
+  }: { readonly spread: Spread; readonly scale: number; readonly unitsNoise: number },
 ): Teaching {
   if (verdict.kind === 'cannot') return { kind: 'none', reason: 'too-thin' };
   if (verdict.equal.length === 0)
@@ -32,7 +36,7 @@ export function whatTeaches(
   const reach = normalQuantile(1 - (1 - shownLevel) / 2);
   const widest = (covariance: readonly (readonly number[])[]) =>
     scale * reach * Math.max(...open.map((contrast) => contrastError(covariance, contrast)));
-  const noise = noiseOf(fit, unitsNoise);
+  const noise = (spread.batch + unitsNoise) / lessonBatches + spread.lot / lessonLots;
   const from = widest(expected.covariance);
   const known = methods.filter((_, at) => typeof expected.estimates[at] === 'number');
   const lessons = known
@@ -54,10 +58,13 @@ export function whatTeaches(
   };
 }
 
-/** Variance of the mean of the batches of a lesson around what the site can expect of the method. */
-function noiseOf(fit: PlainFit, unitsNoise: number): number {
+/** Variances of what one batch has of its own, and of spawn lots. */
+export type Spread = { readonly batch: number; readonly lot: number };
+
+export function spreadOf(fit: PlainFit): Spread {
   const varianceOf = (term: string) => fit.varianceComponents.find((one) => one.term === term)?.variance ?? 0;
-  const perBatch =
-    (fit.residualStandardDeviation ?? 0) ** 2 + varianceOf('run') + varianceOf('batch') + unitsNoise;
-  return perBatch / lessonBatches + varianceOf('spawn lot') / lessonLots;
+  return {
+    batch: (fit.residualStandardDeviation ?? 0) ** 2 + varianceOf('run') + varianceOf('batch'),
+    lot: varianceOf('spawn lot'),
+  };
 }

@@ -14,16 +14,18 @@ type Props = {
   readonly fields: readonly FieldSpec[];
   readonly values: FormState['values'];
   readonly chips: readonly FilterChip[];
+  /** What the folded form is called, where "Filters" does not say it. */
+  readonly summary?: string;
 };
 
 /** Filters of a page as a form that changes the address; each one in force is removed with one tap. */
-export async function FilterForm({ action, fields, values, chips }: Props) {
+export async function FilterForm({ action, fields, values, chips, summary }: Props) {
   const t = await getTranslations('common');
   const context = { values, errors: [], words: await loadFormWords() };
   return (
-    <section aria-label={t('filters')}>
+    <section aria-label={summary ?? t('filters')}>
       <details className="no-print">
-        <summary>{t('filters')}</summary>
+        <summary>{summary ?? t('filters')}</summary>
         <form action={action} method="get" noValidate>
           <div className="filter-fields">
             {fields.map((field) => (

@@ -1,6 +1,9 @@
 import type { Route } from 'next';
 import Link from 'next/link';
+import { choiceAsked } from '@/lib/analysis/next-question/choice-asked';
 import type { NextChoice, NextPart, Outlook } from '@/lib/analysis/next-question/next-answer';
+import { type NextAsked, queryOfNext } from '@/lib/analysis/next-question/next-choice.input';
+import type { NextOptions } from '@/lib/analysis/next-question/read-next-options';
 import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
 import { DotIntervalChart } from '../chart/dot-interval-chart';
 import { toChartRow } from '../chart/to-chart-row';
@@ -12,13 +15,14 @@ import { NextCautions } from './next-cautions';
 import { asInside, methodList } from './next-names';
 import { NextOutlook } from './next-outlook';
 import { nextSentence } from './next-sentences';
+import { NextStanding } from './next-standing';
 import { NextTeaching } from './next-teaching';
 import { seasonWords } from './season-words';
 
 type Props = {
   readonly part: NextPart;
-  /** "species.material" of the address. */
-  readonly mix: string | undefined;
+  readonly asked: NextAsked;
+  readonly options: Pick<NextOptions, 'hemisphere' | 'timeZone'>;
   readonly reader: { readonly role: string; readonly massUnit: MassUnit; readonly volumeUnit: VolumeUnit };
   readonly words: InsightWords;
 };
@@ -26,10 +30,10 @@ type Props = {
 const mixOf = ({ speciesId, materialId }: NextChoice) => `${speciesId}.${materialId}`;
 
 /** What one site could do next, for a coordinator and for its own members alike. */
-export function NextPartView({ part, mix, reader, words }: Props) {
+export function NextPartView({ part, asked, options, reader, words }: Props) {
   const { t, names, view, units, number, language } = words;
   const site = names.siteName(part.siteId);
-  const choice = part.choices.find((one) => mixOf(one) === mix) ?? part.choices[0];
+  const choice = choiceAsked(part, asked);
   if (choice === undefined) return <p className="answer-sentence">{t('next.noMix', { site })}</p>;
   const { massUnit, volumeUnit } = reader;
   const sorted = [...choice.outlooks].sort((a, b) =>
@@ -50,15 +54,22 @@ export function NextPartView({ part, mix, reader, words }: Props) {
   });
   return (
     <>
-      <LinkChips
-        label={t('next.mixes')}
-        chosen={mixOf(choice)}
-        options={part.choices.map((one) => ({
-          value: mixOf(one),
-          label: mixName(one),
-          href: `/questions/next?${new URLSearchParams({ site: part.siteId, mix: mixOf(one) })}`,
-        }))}
-      />
+      {part.choices.length < 2 ? null : (
+        <LinkChips
+          label={t('next.mixes')}
+          chosen={mixOf(choice)}
+          options={part.choices.map((one) => ({
+            value: mixOf(one),
+            label: mixName(one),
+            href: `/questions/next?${queryOfNext({
+              ...asked,
+              site: part.siteId,
+              species: one.speciesId,
+              material: one.materialId,
+            })}`,
+          }))}
+        />
+      )}
       <p className="answer-sentence">{nextSentence({ choice, site, unit: massUnit, words })}</p>
       <p>
         {t('next.for', {
@@ -66,10 +77,12 @@ export function NextPartView({ part, mix, reader, words }: Props) {
           material: asInside(names.materialName(choice.materialId)),
           count: number(part.usualUnits),
           units,
-          season: seasonWords(part.season, words),
+          season: seasonWords(part.season, options.hemisphere, words),
         })}{' '}
-        {t('next.decides', { unit: massUnit })} {part.levelled ? '' : t('next.notLevelled')}
+        {t('next.decides', { unit: massUnit })}
       </p>
+      <NextStanding choice={choice} part={part} options={options} words={words} />
+      {asked.methods ? <p>{t('next.chosenHere', { site })}</p> : null}
       {part.unsaid ? <p>{t('next.unsaid', { site })}</p> : null}
       <NextTeaching
         choice={choice}
@@ -124,7 +137,12 @@ export function NextPartView({ part, mix, reader, words }: Props) {
       ))}
       <Unsuited choice={choice} words={words} />
       {choice.notHere.length === 0 ? null : (
-        <p>{t('next.notHere', { site, methods: methodList(choice.notHere, words) })}</p>
+        <p>
+          {t(asked.methods ? 'next.notChosen' : 'next.notHere', {
+            site,
+            methods: methodList(choice.notHere, words),
+          })}
+        </p>
       )}
       <p className="no-print">
         <Link href={`/sites/${part.siteId}/methods` as Route}>{t('next.saying', { site })}</Link>

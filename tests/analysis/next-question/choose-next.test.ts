@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { PlainFit } from '@/lib/analysis/fitting/plain-fit';
 import { chooseNext } from '@/lib/analysis/next-question/choose-next';
-import { whatTeaches } from '@/lib/analysis/next-question/what-teaches';
+import { spreadOf, whatTeaches } from '@/lib/analysis/next-question/what-teaches';
 import { seededRandom } from '@/lib/stats/random/seeded-random';
 
 const infinite = [0, 1, 2].map(() => [0, 1, 2].map(() => Number.POSITIVE_INFINITY));
@@ -79,7 +79,11 @@ const fit = {
 } satisfies PlainFit;
 
 test('four batches of the method known least narrow the open difference most, by the sums a hand can check', () => {
-  const teaching = whatTeaches(compared, chooseNext(compared), { fit, scale: 1, unitsNoise: 0 });
+  const teaching = whatTeaches(compared, chooseNext(compared), {
+    spread: spreadOf(fit),
+    scale: 1,
+    unitsNoise: 0,
+  });
   if (teaching.kind !== 'lessons') throw new Error('nothing is open');
   expect(teaching.pair).toEqual(['bath', 'lime']);
   // Now: 109 + 116 - 200 = 25. Noise of a lesson: (100 + 20) / 4 + 8 / 2 = 34.
@@ -96,7 +100,7 @@ test('nothing is left to learn where every method is told apart, or there is but
       methods,
       expected: { ...compared.expected, estimates: [60, 20, 10].slice(0, methods.length) },
     };
-    return whatTeaches(some, chooseNext(some), { fit, scale: 1, unitsNoise: 0 });
+    return whatTeaches(some, chooseNext(some), { spread: spreadOf(fit), scale: 1, unitsNoise: 0 });
   };
   expect(ask(['bath', 'ferment', 'lime'])).toEqual({ kind: 'none', reason: 'settled' });
   expect(ask(['bath'])).toEqual({ kind: 'none', reason: 'one-method' });

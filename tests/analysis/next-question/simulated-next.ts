@@ -8,6 +8,8 @@ export type SimulatedPlan = {
   readonly batchesPerSite: number;
   /** Each site uses so many of the four methods; tidy sites favour the methods that lose more, as in the demo. */
   readonly methodsPerSite: number;
+  /** All batches of a site come from one spawn lot that no other site has: sites and lots split the batches alike. */
+  readonly lotPerSite?: boolean;
 };
 
 export type SimulatedTruth = {
@@ -38,6 +40,7 @@ export function simulatedNext({
   sites,
   batchesPerSite,
   methodsPerSite,
+  lotPerSite = false,
 }: SimulatedPlan): SimulatedTruth {
   const random = seededRandom(seed);
   const methods = logits.map((_, at) => `method ${at}`);
@@ -47,10 +50,9 @@ export function simulatedNext({
   const siteLuck = draw(names);
   const cells = names.flatMap((site) => methods.map((method) => `${site} ${method}`));
   const cellLuck = draw(cells);
-  const lots = Array.from(
-    { length: Math.max(6, Math.round((sites * batchesPerSite) / 20)) },
-    (_, at) => `lot ${at}`,
-  );
+  const lots = lotPerSite
+    ? names.map((site) => `lot of ${site}`)
+    : Array.from({ length: Math.max(6, Math.round((sites * batchesPerSite) / 20)) }, (_, at) => `lot ${at}`);
   const lotLuck = draw(lots);
   const own = new Map(names.map((site) => [site, random.shuffle(methods).slice(0, methodsPerSite)]));
   const at = (map: ReadonlyMap<string, readonly [number, number]>, key: string, of: 0 | 1) =>
@@ -95,7 +97,8 @@ export function simulatedNext({
       const choices = own.get(site) ?? [];
       const method =
         random.next() < 0.6 ? (choices[0] ?? '') : (choices[random.integer(choices.length)] ?? '');
-      const lot = lots[random.integer(lots.length)] ?? '';
+      const drawn = lots[random.integer(lots.length)] ?? '';
+      const lot = lotPerSite ? (lots[index] ?? '') : drawn;
       const units = 8 + random.integer(23);
       const luck = [at(lotLuck, lot, 0), at(lotLuck, lot, 1)] as const;
       const id = `batch ${String(batches.length).padStart(5, '0')}`;

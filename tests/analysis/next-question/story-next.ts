@@ -8,21 +8,28 @@ import type { StoryBatch } from '../adjusted/story-facts';
 
 /** What the demo's sites could do next if each could use every method that `usable` names besides its own. */
 export function askStory(options: {
-  readonly season: string;
+  readonly season: string | null;
   readonly usable?: readonly MethodKind[];
+  /** What no site has, whatever it has used. */
+  readonly without?: readonly MethodKind[];
+  /** Instead of what each site grows. */
+  readonly mixes?: ReturnType<typeof mixesOf>;
   readonly arrange?: (batches: StoryBatch[]) => StoryBatch[];
 }) {
   const { judged, batches, filter, asOf } = storyData(options.arrange);
   const sites = storySites.map(({ code, methods }): SiteGround => {
     const own = judged.filter(({ facts }) => facts.siteId === code);
     const usable = methodKinds.filter(
-      (kind) => methods[kind] !== undefined || options.usable?.includes(kind) === true,
+      (kind) =>
+        options.without?.includes(kind) !== true &&
+        (methods[kind] !== undefined || options.usable?.includes(kind) === true),
     );
     return {
       siteId: code,
       unsaid: false,
+      season: options.season,
       usable,
-      mixes: mixesOf(own, []).map((mix) => ({
+      mixes: (options.mixes ?? mixesOf(own, [])).map((mix) => ({
         ...mix,
         methods: methodKinds.map((methodId) => ({ methodId, verdict: 'suits', reasons: [] })),
       })),
@@ -35,7 +42,6 @@ export function askStory(options: {
       ground: { sites, methodKinds: Object.fromEntries(methodKinds.map((kind) => [kind, kind])) },
       costs: { currency: 'USD', batches: [] },
       filter,
-      season: options.season,
       asOf,
     },
     fitHere,

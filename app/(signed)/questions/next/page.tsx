@@ -1,14 +1,12 @@
 import { requireActor } from '@/lib/access/current';
+import { parseNextAsked } from '@/lib/analysis/next-question/next-choice.input';
 import { AllNext } from './all-next';
 import { SiteNext } from './site-next';
 
 export default async function NextPage({ searchParams }: PageProps<'/questions/next'>) {
   const actor = await requireActor('coordinator', 'member');
-  const { site, mix } = await searchParams;
-  const one = (value: string | string[] | undefined) => (typeof value === 'string' ? value : undefined);
-  return actor.role === 'coordinator' ? (
-    <AllNext actor={actor} site={one(site)} mix={one(mix)} />
-  ) : (
-    <SiteNext actor={actor} site={one(site)} mix={one(mix)} />
-  );
+  const asked = parseNextAsked(await searchParams);
+  if (asked.site !== undefined || actor.role === 'member') return <SiteNext actor={actor} asked={asked} />;
+  const { site: _site, ...chosen } = asked;
+  return <AllNext actor={actor} choosing={Object.values(chosen).some((one) => one !== undefined)} />;
 }

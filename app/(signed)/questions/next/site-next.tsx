@@ -1,66 +1,74 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Actor } from '@/lib/access/actor';
-import { readAs } from '@/lib/access/scoped-db';
-import { parseQuestion } from '@/lib/analysis/adjusted/question-scope.input';
-import { readQuestionScope } from '@/lib/analysis/adjusted/read-question-data';
-import { readNextPart } from '@/lib/analysis/next-question/next-question';
-import { formatInstant } from '@/lib/ui/format/instant-text';
+import type { NextAsked } from '@/lib/analysis/next-question/next-choice.input';
+import { withEquipment } from '@/lib/analysis/next-question/with-equipment';
+import { FilterForm } from '@/lib/ui/form/filter-form';
+import { FittedBlock } from '@/lib/ui/insight/fitted-block';
 import { insightWords } from '@/lib/ui/insight/insight-words';
+import { nextChips } from '@/lib/ui/insight/next-chips';
+import { nextFields, nextValues } from '@/lib/ui/insight/next-fields';
 import { NextPartView } from '@/lib/ui/insight/next-part-view';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
-import { LinkChips } from '@/lib/ui/page/link-chips';
 import { NotThere } from '@/lib/ui/page/not-there';
+import { loadSiteNext } from './load-site-next';
 
-type Props = { readonly actor: Actor; readonly site: string | undefined; readonly mix: string | undefined };
+type Props = { readonly actor: Actor; readonly asked: NextAsked };
 
-/** For a member: the own site, as last worked out for the coordinator. */
-export async function SiteNext({ actor, site, mix }: Props) {
+/** What one site could do next, by choice: for a coordinator any site, for a member an own one. */
+export async function SiteNext({ actor, asked: given }: Props) {
   const t = await getTranslations('insight');
-  const siteId = site ?? actor.siteIds[0];
+  const siteId = given.site ?? actor.siteIds[0];
   if (siteId === undefined) return <EmptyState text={t('next.noSite')} />;
-  if (!actor.siteIds.includes(siteId)) return <NotThere />;
-  const { scope, stored } = await readAs(actor, async (context) => ({
-    scope: await readQuestionScope(context, parseQuestion({}), new Date()),
-    stored: await readNextPart(context, siteId),
-  }));
-  if (!scope) {
-    return (
-      <>
-        <Heading text={t('index.next')} />
-        <EmptyState text={t('fit.empty')} />
-      </>
-    );
-  }
-  const container = stored?.result.container ?? scope.filter.container;
-  const words = await insightWords(actor, { ...scope, filter: { container } });
-  const own = scope.choices.sites.filter(({ id }) => actor.siteIds.includes(id));
+  const coordinates = actor.role === 'coordinator';
+  if (!coordinates && !actor.siteIds.includes(siteId)) return <NotThere />;
+  const loaded = await loadSiteNext(actor, given, siteId);
+  if (!loaded) return <NotThere />;
+  const { options, choices, asked, known } = loaded;
+  const container = typeof known === 'string' ? 'bag' : known.container;
+  const words = await insightWords(actor, { choices, filter: { container } });
+  const open = choices.sites.filter(({ id, left }) => !left && (coordinates || actor.siteIds.includes(id)));
+  const fields = await nextFields(
+    options,
+    {
+      options: open.map(({ id, name }) => ({ value: id, label: name })),
+      none: t(coordinates ? 'next.form.allSites' : 'next.form.ownSite'),
+    },
+    words,
+  );
+  const equipment = asked.methods ? { usable: asked.methods, unsaid: false } : options.equipment;
   return (
     <>
       <Heading text={t('next.heading', { site: words.names.siteName(siteId) })} />
-      {own.length < 2 ? null : (
-        <LinkChips
-          label={t('next.allColumns.site')}
-          chosen={siteId}
-          options={own.map(({ id, name }) => ({
-            value: id,
-            label: name,
-            href: `/questions/next?site=${id}`,
-          }))}
-        />
-      )}
-      {stored === undefined ? (
-        <EmptyState text={t('next.notYet')} />
+      <FilterForm
+        action={'/questions/next' as Route}
+        summary={t('next.form.open')}
+        fields={fields}
+        values={nextValues(asked, options)}
+        chips={await nextChips(asked, words)}
+      />
+      {typeof known === 'string' ? (
+        <EmptyState text={t(known === 'nothing' ? 'fit.empty' : 'next.noReader')} />
       ) : (
-        <>
-          <NextPartView part={stored.result} mix={mix} reader={actor} words={words} />
-          <p className="quiet">
-            {t('fit.fittedAt', {
-              when: formatInstant(new Date(stored.fittedAt), actor.networkTimeZone, words.locale),
-            })}
-          </p>
-        </>
+        <FittedBlock answer={known.answer} timeZone={actor.networkTimeZone}>
+          {(part) => (
+            <NextPartView
+              part={withEquipment(part, equipment)}
+              asked={asked}
+              options={options}
+              reader={actor}
+              words={words}
+            />
+          )}
+        </FittedBlock>
       )}
+      {coordinates ? (
+        <p className="no-print">
+          <Link href={'/questions/next' as Route}>{t('next.allLink')}</Link>
+        </p>
+      ) : null}
     </>
   );
 }

@@ -1,0 +1,28 @@
+/**
+ * Time zones whose principal place lies south of the equator, by area, older names of zones among them. From the latitudes in
+ * zone.tab of the IANA time zone database, 2025b (public domain).
+ */
+const placesByArea: Readonly<Record<string, string>> = {
+  Africa:
+    'Blantyre Brazzaville Bujumbura Dar_es_Salaam Gaborone Harare Johannesburg Kigali Kinshasa Luanda Lubumbashi Lusaka Maputo Maseru Mbabane Nairobi Windhoek',
+  America:
+    'Araguaina Argentina/Buenos_Aires Argentina/Catamarca Argentina/ComodRivadavia Argentina/Cordoba Argentina/Jujuy Argentina/La_Rioja Argentina/Mendoza Argentina/Rio_Gallegos Argentina/Salta Argentina/San_Juan Argentina/San_Luis Argentina/Tucuman Argentina/Ushuaia Asuncion Bahia Belem Buenos_Aires Campo_Grande Catamarca Cordoba Coyhaique Cuiaba Eirunepe Fortaleza Guayaquil Jujuy La_Paz Lima Maceio Manaus Mendoza Montevideo Noronha Porto_Acre Porto_Velho Punta_Arenas Recife Rio_Branco Rosario Santarem Santiago Sao_Paulo',
+  Asia: 'Dili Jakarta Jayapura Makassar Pontianak Ujung_Pandang',
+  Atlantic: 'South_Georgia St_Helena Stanley',
+  Australia:
+    'ACT Adelaide Brisbane Broken_Hill Canberra Currie Darwin Eucla Hobart LHI Lindeman Lord_Howe Melbourne NSW North Perth Queensland South Sydney Tasmania Victoria West Yancowinna',
+  Brazil: 'Acre DeNoronha East West',
+  Chile: 'Continental EasterIsland',
+  Indian: 'Antananarivo Chagos Christmas Cocos Comoro Kerguelen Mahe Mauritius Mayotte Reunion',
+  Pacific:
+    'Apia Auckland Bougainville Chatham Easter Efate Enderbury Fakaofo Fiji Funafuti Galapagos Gambier Guadalcanal Kanton Marquesas Nauru Niue Norfolk Noumea Pago_Pago Pitcairn Port_Moresby Rarotonga Samoa Tahiti Tongatapu Wallis',
+  US: 'Samoa',
+};
+
+export const southernZones: ReadonlySet<string> = new Set([
+  'NZ',
+  'NZ-CHAT',
+  ...Object.entries(placesByArea).flatMap(([area, places]) =>
+    places.split(' ').map((place) => `${area}/${place}`),
+  ),
+]);
