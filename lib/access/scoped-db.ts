@@ -6,6 +6,7 @@ import type { RecordOrigin } from '@/lib/database/generated/enums';
 import type { ActingToken, Actor } from './actor';
 import type { ReadContext, WriteContext } from './context';
 import { failureOfError } from './failure-of-error';
+import { toldTruly } from './told-truly';
 
 /** A transaction in which the database knows who asks. The type has no way to open another one. */
 export type ScopedDb = Prisma.TransactionClient;
@@ -48,7 +49,7 @@ function transactionLimits({ longestMilliseconds }: WriteOptions): { timeout?: n
 export function readAs<T>(actor: Actor, ask: (context: ReadContext) => Promise<T>): Promise<T> {
   return unscopedDatabase().$transaction(async (db) => {
     await introduce(db, asking(actor));
-    return ask({ db, actor });
+    return toldTruly(db, () => ask({ db, actor }));
   });
 }
 
@@ -64,7 +65,7 @@ export function readSnapshot<T>(actor: Actor, ask: (context: ReadContext) => Pro
     async (db) => {
       await db.$executeRaw`set transaction read only`;
       await introduce(db, asking(actor));
-      return ask({ db, actor });
+      return toldTruly(db, () => ask({ db, actor }));
     },
     { isolationLevel: 'RepeatableRead', timeout: longestSnapshotMs },
   );
@@ -98,13 +99,14 @@ export async function writeAs<T>(
         origin,
         ...(options.reason === undefined ? {} : { reason: options.reason }),
       });
-      const result = await command({
+      const context: WriteContext = {
         db,
         actor,
         origin,
         confirmed: options.confirmed ?? new Set(),
         now: options.now ?? new Date(),
-      });
+      };
+      const result = await toldTruly(db, () => command(context));
       if (result.kind !== 'ok') throw new RolledBack(result);
       return result;
     }, transactionLimits(options));

@@ -1,17 +1,11 @@
 import 'server-only';
 import { z } from 'zod';
 import type { Actor, Person } from './actor';
+import { personColumns, personOf, personRow } from './person-row';
 import { asNobody } from './scoped-db';
 
-const sessionRow = z.object({
+const sessionRow = personRow.extend({
   session_id: z.string(),
-  person_id: z.string(),
-  person_name: z.string().nullable(),
-  language: z.enum(['en', 'es']),
-  region: z.string(),
-  mass_unit: z.enum(['kg', 'lb']),
-  temperature_unit: z.enum(['celsius', 'fahrenheit']),
-  volume_unit: z.enum(['litre', 'gallon']),
   network_id: z.string().nullable(),
   network_name: z.string().nullable(),
   network_time_zone: z.string().nullable(),
@@ -29,22 +23,12 @@ export async function lookUpSession(sessionId: string): Promise<Signed | undefin
   const rows = await asNobody(
     (db) => db.$queryRaw<
       unknown[]
-    >`select session_id::text, person_id::text, person_name, language::text, region, mass_unit::text,
-      temperature_unit::text, volume_unit::text, network_id::text, network_name, network_time_zone, membership_id::text,
+    >`select session_id::text, ${personColumns}, network_id::text, network_name, network_time_zone, membership_id::text,
       member_role::text, site_ids::text[] from app.session_lookup(${sessionId}::uuid)`,
   );
   if (rows.length === 0) return undefined;
   const row = sessionRow.parse(rows[0]);
-  const person: Person = {
-    sessionId: row.session_id,
-    personId: row.person_id,
-    name: row.person_name ?? '',
-    language: row.language,
-    region: row.region,
-    massUnit: row.mass_unit,
-    temperatureUnit: row.temperature_unit,
-    volumeUnit: row.volume_unit,
-  };
+  const person = personOf(row, row.session_id);
   if (!row.network_id || !row.membership_id || !row.member_role) return { person, actor: undefined };
   const actor: Actor = {
     ...person,

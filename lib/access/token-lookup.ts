@@ -2,21 +2,15 @@ import 'server-only';
 import { z } from 'zod';
 import type { Actor } from './actor';
 import { apiTokenHash } from './api-token';
+import { personColumns, personOf, personRow } from './person-row';
 import { asNobody } from './scoped-db';
 
-const tokenRow = z.object({
+const tokenRow = personRow.extend({
   token_id: z.string(),
   may_write: z.boolean(),
   every_site: z.boolean(),
   token_site_ids: z.array(z.string()),
   used_today: z.boolean(),
-  person_id: z.string(),
-  person_name: z.string().nullable(),
-  language: z.enum(['en', 'es']),
-  region: z.string(),
-  mass_unit: z.enum(['kg', 'lb']),
-  temperature_unit: z.enum(['celsius', 'fahrenheit']),
-  volume_unit: z.enum(['litre', 'gallon']),
   network_id: z.string(),
   network_name: z.string(),
   network_time_zone: z.string(),
@@ -36,9 +30,8 @@ export async function lookUpToken(secret: string): Promise<Actor | undefined> {
     const rows = await db.$queryRaw<
       unknown[]
     >`select token_id::text, may_write, every_site, token_site_ids::text[],
-      coalesce(last_used_on = (now() at time zone 'UTC')::date, false) as used_today, person_id::text, person_name,
-      language::text, region, mass_unit::text, temperature_unit::text, volume_unit::text, network_id::text, network_name,
-      network_time_zone, membership_id::text, member_role::text, site_ids::text[] from app.token_lookup(${hash})`;
+      coalesce(last_used_on = (now() at time zone 'UTC')::date, false) as used_today, ${personColumns},
+      network_id::text, network_name, network_time_zone, membership_id::text, member_role::text, site_ids::text[] from app.token_lookup(${hash})`;
     if (rows.length === 0) return undefined;
     const row = tokenRow.parse(rows[0]);
     if (!row.used_today) await db.$queryRaw`select app.note_token_use(${row.token_id}::uuid)::text`;
@@ -51,14 +44,7 @@ function actorOf(row: z.output<typeof tokenRow>): Actor {
   const own = row.member_role === 'coordinator' ? (scope ?? []) : row.site_ids;
   return {
     // No session stands behind it: what needs one, such as signing out, finds none.
-    sessionId: '',
-    personId: row.person_id,
-    name: row.person_name ?? '',
-    language: row.language,
-    region: row.region,
-    massUnit: row.mass_unit,
-    temperatureUnit: row.temperature_unit,
-    volumeUnit: row.volume_unit,
+    ...personOf(row, ''),
     networkId: row.network_id,
     networkName: row.network_name,
     networkTimeZone: row.network_time_zone,

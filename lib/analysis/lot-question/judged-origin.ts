@@ -1,5 +1,6 @@
 import type { CountedBatch } from '../adjusted/contamination-request';
 import type { RandomTermName } from '../adjusted/model-terms';
+import type { ObservedExpected } from './observed-expected';
 
 /**
  * What is judged: spawn lots, material lots, the makers of spawn or the sources of material. Batches of one origin are
@@ -22,22 +23,9 @@ export type OriginKind = {
   readonly fewestLots: number;
 };
 
-/** An origin beside what its sites and methods would have lost anyway. */
-export type JudgedOrigin = {
+export type JudgedOrigin = ObservedExpected & {
   readonly origin: string;
   readonly lots: number;
-  readonly batches: number;
-  readonly sites: number;
-  readonly units: number;
-  /** Units found contaminated by the end of the window. */
-  readonly observed: number;
-  readonly expected: number;
-  /** Observed over expected with its 95 % limits. */
-  readonly ratio: number;
-  readonly low: number;
-  readonly high: number;
-  /** False discovery rate at which this origin is still called out (Benjamini-Hochberg); 1 for one that is not judged. */
-  readonly falseDiscovery: number;
   readonly verdict: 'loses-more' | 'as-expected' | 'too-few-lots';
 };
 

@@ -5,7 +5,6 @@ import type { ModelBatch } from '../adjusted/model-batch';
 import { type AskedQuestion, queryOfQuestion } from '../adjusted/question-scope.input';
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
 import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
-import { runFit } from '../fitting/run-fit';
 import { answerLots } from './answer-lots';
 import type { LotsAnswer } from './lots-answer';
 
@@ -23,7 +22,7 @@ export function askLots(
       const { batches, version } = await readQuestionData(context, scope, now);
       return { version, data: batches };
     },
-    work: (batches) => answerLots(batches, (request) => runFit(request)),
+    work: (batches, fit) => answerLots(batches, fit),
   });
 }
 

@@ -5,7 +5,6 @@ import type { ModelBatch } from '../adjusted/model-batch';
 import { type AskedQuestion, queryOfQuestion } from '../adjusted/question-scope.input';
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
 import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
-import { runFit } from '../fitting/run-fit';
 import { type AllOrigins, answerOrigins, type LotMakers } from './answer-origins';
 
 type Data = { readonly batches: readonly ModelBatch[]; readonly makers: LotMakers };
@@ -24,7 +23,7 @@ export function askOrigins(
       const { batches, version } = await readQuestionData(context, scope, now);
       return { version, data: { batches, makers: await readMakers(context) } };
     },
-    work: ({ batches, makers }) => answerOrigins(batches, makers, (request) => runFit(request)),
+    work: ({ batches, makers }, fit) => answerOrigins(batches, makers, fit),
   });
 }
 
