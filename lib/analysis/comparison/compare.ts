@@ -113,6 +113,21 @@ export function compareSites(
   return rowsBySite(chosenBy(batches, filter), filter, asOf);
 }
 
+/** The rows by site and of each method there of `compare`, without those over all sites. */
+export function compareAtSites(
+  batches: readonly JudgedBatch[],
+  filter: ComparisonFilter,
+  asOf: string,
+): Pick<Comparison, 'sites' | 'cells'> {
+  const chosen = chosenBy(batches, filter);
+  return {
+    sites: rowsBySite(chosen, filter, asOf),
+    cells: [...grouped(chosen, (batch) => batch.methodKey)].flatMap(([method, some]) =>
+      rowsBySite(some, { ...filter, method }, asOf),
+    ),
+  };
+}
+
 /**
  * Every method x site, with totals by method, by site and over all. A cell and a site's total cluster by treatment
  * run; a method's total and the grand total cluster by site.
@@ -122,9 +137,6 @@ export function compare(batches: readonly JudgedBatch[], filter: ComparisonFilte
   return {
     total: compareOne(chosen, filter, asOf),
     methods: rowsByMethod(chosen, filter, asOf),
-    sites: rowsBySite(chosen, filter, asOf),
-    cells: [...grouped(chosen, (batch) => batch.methodKey)].flatMap(([method, some]) =>
-      rowsBySite(some, { ...filter, method }, asOf),
-    ),
+    ...compareAtSites(chosen, filter, asOf),
   };
 }

@@ -29,50 +29,8 @@ export type FigureGround = {
   readonly clusters: readonly ClusterSum[];
 };
 
-function clusterLabel(batch: JudgedBatch, by: ClusterBy): string {
-  return by === 'site' ? batch.facts.siteId : batch.runCluster;
-}
-
-/** How much lies behind a figure. */
-export function sizeOf(batches: readonly JudgedBatch[]): FigureSize {
-  return {
-    batches: batches.length,
-    units: batches.reduce((sum, batch) => sum + batch.facts.unitCount, 0),
-    runs: new Set(batches.map((batch) => batch.runCluster)).size,
-    sites: new Set(batches.map((batch) => batch.facts.siteId)).size,
-  };
-}
-
-/** Why batches were left out, with counts, in the order of the reasons' names. */
-export function leftOutOf(
-  batches: readonly JudgedBatch[],
-  reasonOf: (batch: JudgedBatch) => LeftOutReason | undefined,
-): LeftOut[] {
-  const counts = new Map<LeftOutReason, { batches: number; units: number }>();
-  for (const batch of batches) {
-    const reason = reasonOf(batch);
-    if (reason === undefined) continue;
-    const count = counts.get(reason) ?? { batches: 0, units: 0 };
-    counts.set(reason, { batches: count.batches + 1, units: count.units + batch.facts.unitCount });
-  }
-  return sortedLeftOut([...counts].map(([reason, count]) => ({ reason, ...count })));
-}
-
 export function sortedLeftOut(leftOut: readonly LeftOut[]): LeftOut[] {
   return leftOut.toSorted((a, b) => a.reason.localeCompare(b.reason));
-}
-
-function markedCounts(counted: readonly JudgedBatch[]): MarkedCounts {
-  const count = (has: (batch: JudgedBatch) => boolean) => counted.filter(has).length;
-  return {
-    batches: counted.length,
-    materials: new Set(counted.map(({ facts }) => facts.materialId)).size,
-    runMissing: count(({ facts }) => facts.runMissing),
-    trimmed: count(({ facts }) => facts.anyTrimmed),
-    asPicked: count(({ facts }) => facts.anyAsPicked),
-    dryAssumed: count(({ facts }) => facts.dryAssumed),
-    shared: count(({ facts }) => facts.anyShared),
-  };
 }
 
 /** Adds up batches: those for which `sumOf` answers count, for the others `reasonOf` says why not. */
@@ -82,24 +40,44 @@ export function groundOf(
   sumOf: (batch: JudgedBatch) => ClusterSum | undefined,
   reasonOf: (batch: JudgedBatch) => LeftOutReason | undefined,
 ): FigureGround {
-  const counted: JudgedBatch[] = [];
-  const sums = new Map<string, ClusterSum>();
+  const marked = { batches: 0, runMissing: 0, trimmed: 0, asPicked: 0, dryAssumed: 0, shared: 0 };
+  const [runs, sites, materials] = [new Set<string>(), new Set<string>(), new Set<string | null>()];
+  const sums = new Map<string, { numerator: number; denominator: number }>();
+  const reasons = new Map<LeftOutReason, { batches: number; units: number }>();
+  let units = 0;
+  // One pass: a page goes through the batches of its sites for five figures in each of two rows.
   for (const batch of batches) {
+    const { facts, runCluster } = batch;
+    const reason = reasonOf(batch);
+    if (reason !== undefined) {
+      const count = reasons.get(reason) ?? { batches: 0, units: 0 };
+      count.batches += 1;
+      count.units += facts.unitCount;
+      reasons.set(reason, count);
+    }
     const own = sumOf(batch);
     if (own === undefined) continue;
-    counted.push(batch);
-    const label = clusterLabel(batch, clusterBy);
-    const { numerator, denominator } = sums.get(label) ?? { numerator: 0, denominator: 0 };
-    sums.set(label, {
-      numerator: numerator + own.numerator,
-      denominator: denominator + own.denominator,
-    });
+    units += facts.unitCount;
+    runs.add(runCluster);
+    sites.add(facts.siteId);
+    materials.add(facts.materialId);
+    marked.batches += 1;
+    if (facts.runMissing) marked.runMissing += 1;
+    if (facts.anyTrimmed) marked.trimmed += 1;
+    if (facts.anyAsPicked) marked.asPicked += 1;
+    if (facts.dryAssumed) marked.dryAssumed += 1;
+    if (facts.anyShared) marked.shared += 1;
+    const label = clusterBy === 'site' ? facts.siteId : runCluster;
+    const sum = sums.get(label) ?? { numerator: 0, denominator: 0 };
+    sum.numerator += own.numerator;
+    sum.denominator += own.denominator;
+    sums.set(label, sum);
   }
   return {
     asked: batches.length,
-    size: sizeOf(counted),
-    marked: markedCounts(counted),
-    leftOut: leftOutOf(batches, reasonOf),
+    size: { batches: marked.batches, units, runs: runs.size, sites: sites.size },
+    marked: { ...marked, materials: materials.size },
+    leftOut: sortedLeftOut([...reasons].map(([reason, count]) => ({ reason, ...count }))),
     clusters: sortedSums([...sums.values()]),
   };
 }

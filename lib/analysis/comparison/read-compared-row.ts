@@ -2,8 +2,9 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { apartClusters } from '../outcomes/apart-clusters';
 import { readApartRuns } from '../outcomes/read-apart-runs';
+import { readJoiningRuns } from '../outcomes/read-joining-runs';
 import { readOutcomeSums } from '../outcomes/read-outcome-sums';
-import { rowOfSums } from '../outcomes/row-of-sums';
+import { rowOfSums } from '../outcomes/rows-of-sums';
 import type { SiteDates } from './batch-facts';
 import { clusterOfRun } from './cluster-of-run';
 import { type ComparedRow, compareOne } from './compare';
@@ -21,12 +22,14 @@ export async function readComparedRow(
   today: SiteDates,
   now: Date,
 ): Promise<ComparedRow> {
-  const apart = await readApartRuns(context, filter, today);
   const asOf = now.toISOString();
   if (filter.site === undefined) {
     const sums = await readOutcomeSums(context, filter, today);
-    return rowOfSums({ sums, apart: apartClusters(apart, clusterOfRun(apart)), today }, filter, asOf);
+    const runs = await readApartRuns(context, filter, today);
+    const apart = apartClusters(runs, clusterOfRun(runs.joined));
+    return rowOfSums({ ...sums, apart, today }, filter, filter.method, asOf);
   }
   const facts = await readBatchRows(context, { ...filter, sites: [filter.site] });
-  return compareOne(judgeBatches(facts, today, clusterOfRun([...facts, ...apart])), filter, asOf);
+  const joining = await readJoiningRuns(context, filter);
+  return compareOne(judgeBatches(facts, today, clusterOfRun([...facts, ...joining])), filter, asOf);
 }

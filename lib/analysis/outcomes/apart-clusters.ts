@@ -1,5 +1,5 @@
 import type { Measure } from './outcome-sums';
-import type { ApartRuns } from './read-apart-runs';
+import { type ApartRuns, measuresOfRuns } from './read-apart-runs';
 
 /** How many clusters count for a measure: of one method, or of all when undefined. */
 export type ApartClusters = (measure: Measure, method: string | undefined) => number;
@@ -14,14 +14,14 @@ const none = (): ByMeasure => ({
 
 /** Counts the clusters (labels by id) of runs that reach over several sums, once for every row of a page. */
 export function apartClusters(
-  apart: readonly ApartRuns[],
+  { joined, alone }: ApartRuns,
   clusters: ReadonlyMap<string, string>,
 ): ApartClusters {
   // Labels are long; there are tens of thousands of them, and numbers are told apart ten times faster.
   const numbered = new Map<string, number>();
   const all = none();
   const byMethod = new Map<string, ByMeasure>();
-  for (const { id, methodKey, counted } of apart) {
+  for (const { id, methodKey, counted } of joined) {
     const label = clusters.get(id) ?? id;
     const number = numbered.get(label) ?? numbered.size;
     numbered.set(label, number);
@@ -32,5 +32,8 @@ export function apartClusters(
       own[measure].add(number);
     }
   }
-  return (measure, method) => (method === undefined ? all : byMethod.get(method))?.[measure].size ?? 0;
+  const apartAlone = new Map(alone.map(([method, ...counts]) => [method ?? undefined, counts]));
+  return (measure, method) =>
+    ((method === undefined ? all : byMethod.get(method))?.[measure].size ?? 0) +
+    (apartAlone.get(method)?.[measuresOfRuns.indexOf(measure)] ?? 0);
 }

@@ -1,12 +1,13 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
-import { type BatchRowsWanted, boundsOf } from '../comparison/read-batch-rows';
-import type { CountedSum, LeftOutSum, MarkedSum, OutcomeSums } from './outcome-sums';
+import type { AmountSum, CountedSum, LeftOutSum, MarkedSum, OutcomeSums } from './outcome-sums';
+import { type OutcomesWanted, outcomeBounds } from './outcomes-wanted';
 import type { SplitPeriod } from './split-period';
 
 type Lists = {
   counted: string | null;
+  amounts: string | null;
   marked: string | null;
   left_out: string | null;
   sites: string[] | null;
@@ -19,12 +20,12 @@ type Lists = {
  */
 export async function readFineSums(
   { db, actor }: ReadContext,
-  wanted: BatchRowsWanted & { readonly container: string },
+  wanted: OutcomesWanted,
   period: SplitPeriod,
   today: SiteDates,
 ): Promise<OutcomeSums> {
   const network = actor.networkId;
-  const { from, to, species, container, material } = boundsOf(wanted);
+  const { from, to, species, container, material, method } = outcomeBounds(wanted);
   const { years, quarters, days } = period;
   const [first = null] = [...today.values()].sort();
   const [lists] = await db.$queryRaw<Lists[]>`
@@ -36,7 +37,7 @@ export async function readFineSums(
         and (p.contamination_enters_on > ${first}::date or p.yield_enters_on > ${first}::date)
         and p.inoculated_on between ${from}::date and ${to}::date and p.enters_on > ${first}::date
         and (${species}::uuid is null or p.species_id = ${species}::uuid)
-        and (${material}::text is null or p.material_key = ${material}::text)
+        and (${material}::text is null or p.material_key = ${material}::text) and (${method}::text is null or p.method_key = ${method}::text)
     ), ahead as materialized (
       select p.* from later_days p join day d on d.site_id = p.site_id where p.enters_on > d.today
     ), recent as materialized (
@@ -50,7 +51,7 @@ export async function readFineSums(
         join app.outcome_part p on p.network_id = ${network}::uuid and p.container = ${container}
           and p.inoculated_on between e.start and e.finish
       where (${species}::uuid is null or p.species_id = ${species}::uuid)
-        and (${material}::text is null or p.material_key = ${material}::text)
+        and (${material}::text is null or p.material_key = ${material}::text) and (${method}::text is null or p.method_key = ${method}::text)
       group by p.site_id, p.method_key, p.material_key, p.measure, p.class
       union all
       select site_id, method_key, material_key, measure, class, -count(*), -sum(units), -sum(numerator), -sum(denominator), -sum(later),
@@ -68,7 +69,7 @@ export async function readFineSums(
         and ((span = 'year' and starts_on = any (${[...years]}::date[]))
           or (span = 'quarter' and starts_on = any (${[...quarters]}::date[])))
         and (${species}::uuid is null or species_id = ${species}::uuid)
-        and (${material}::text is null or material_key = ${material}::text)
+        and (${material}::text is null or material_key = ${material}::text) and (${method}::text is null or method_key = ${method}::text)
       union all select * from recent
     ), sums as materialized (
       select site_id, method_key, material_key, measure, class, sum(batches) as batches, sum(units) as units,
@@ -77,9 +78,12 @@ export async function readFineSums(
         sum(trimmed) as trimmed, sum(as_picked) as as_picked, sum(dry_assumed) as dry_assumed, sum(shared) as shared
       from parts group by site_id, method_key, material_key, measure, class having sum(batches) > 0
     ), counted as (
-      select site_id, method_key, measure, json_build_array(site_id, method_key, measure, sum(batches), sum(units), sum(numerator),
-        sum(denominator), sum(later), sum(lost_clean), sum(open_units), sum(open_unit_days)) as sum
+      select site_id, method_key, measure, json_build_array(site_id, method_key, measure, sum(numerator), sum(denominator), sum(later),
+        sum(open_units), sum(open_unit_days)) as sum
       from sums where class = 'counted' group by site_id, method_key, measure
+    ), amounts as (
+      select json_build_array(method_key, measure, sum(batches), sum(units), sum(later), sum(lost_clean)) as sum
+      from sums where class = 'counted' group by method_key, measure
     ), marked as (
       select json_build_array(method_key, measure, sum(runs), sum(run_missing), sum(trimmed), sum(as_picked), sum(dry_assumed),
         sum(shared), array_agg(distinct material_key)) as sum
@@ -88,12 +92,14 @@ export async function readFineSums(
       select json_build_array(method_key, measure, class, sum(batches), sum(units)) as sum
       from sums where class <> 'counted' group by method_key, measure, class
     )
-    select (select json_agg(sum)::text from counted) as counted, (select json_agg(sum)::text from marked) as marked,
+    select (select json_agg(sum)::text from counted) as counted, (select json_agg(sum)::text from amounts) as amounts,
+      (select json_agg(sum)::text from marked) as marked,
       (select json_agg(sum)::text from left_out) as left_out,
       (select array_agg(distinct site_id::text) from sums where measure = 'contamination') as sites`;
   // The shapes are the statement's own.
   return {
     counted: JSON.parse(lists?.counted ?? '[]') as CountedSum[],
+    amounts: JSON.parse(lists?.amounts ?? '[]') as AmountSum[],
     marked: JSON.parse(lists?.marked ?? '[]') as MarkedSum[],
     leftOut: JSON.parse(lists?.left_out ?? '[]') as LeftOutSum[],
     sites: lists?.sites ?? [],

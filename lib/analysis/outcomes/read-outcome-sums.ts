@@ -1,15 +1,15 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
-import { type BatchRowsWanted, boundsOf } from '../comparison/read-batch-rows';
 import type { OutcomeSums } from './outcome-sums';
+import { type OutcomesWanted, outcomeBounds } from './outcomes-wanted';
 import { readFineSums } from './read-fine-sums';
 import { readSumsOfTotals } from './read-sums-of-totals';
 import { splitPeriod } from './split-period';
 
 type Held = { from: string | null; to: string | null };
 
-const nothing: OutcomeSums = { counted: [], marked: [], leftOut: [], sites: [] };
+const nothing: OutcomeSums = { counted: [], amounts: [], marked: [], leftOut: [], sites: [] };
 
 /**
  * Adds up everything within the filter from kept sums of whole years and quarters, and batch by batch only at the
@@ -19,10 +19,10 @@ const nothing: OutcomeSums = { counted: [], marked: [], leftOut: [], sites: [] }
  */
 export async function readOutcomeSums(
   context: ReadContext,
-  wanted: BatchRowsWanted & { readonly container: string },
+  wanted: OutcomesWanted,
   today: SiteDates,
 ): Promise<OutcomeSums> {
-  const { from, to, container, material } = boundsOf(wanted);
+  const { from, to, container, material } = outcomeBounds(wanted);
   // The sums of thousands of sites are grouped in memory, not on disk.
   const [held] = await context.db.$queryRaw<Held[]>`
     select set_config('work_mem', '64MB', true), min(inoculated_on)::text as from, max(inoculated_on)::text as to from batch_outcome

@@ -1,11 +1,14 @@
 import type { LeftOutReason } from '../shown-figure';
-import type { CountedSum, LeftOutSum, MarkedSum, Measure, OutcomeSums } from './outcome-sums';
+import type { AmountSum, CountedSum, LeftOutSum, MarkedSum, Measure, OutcomeSums } from './outcome-sums';
 
 type Key = string | null;
 type Numbers = readonly (number | null)[];
 
-/** A site's sums of one method, numbers in the order of the columns of `outcome_site_total`; may be negative. */
-export type SiteTotal = readonly [siteId: string, methodKey: string, ...numbers: Numbers];
+/**
+ * What counts of a method at all sites. Of contamination: batches, units, contaminated later, lost clean; of yield and of
+ * cropped: batches, units, weighed later; of life: batches, units.
+ */
+export type MethodTotal = readonly [methodKey: string, ...numbers: number[]];
 
 /** The network's sums of a class: batches, units, runs, run missing, trimmed, as picked, dry assumed, shared. */
 export type NetworkTotal = readonly [
@@ -35,22 +38,14 @@ export type NearClass = readonly [
 export type NearRuns = readonly [methodKey: string, ...numbers: Numbers];
 
 export type Totals = {
-  readonly sites: readonly SiteTotal[];
+  readonly sites: { readonly counted: readonly CountedSum[]; readonly present: readonly string[] };
+  readonly methods: readonly MethodTotal[];
   readonly network: readonly NetworkTotal[];
   readonly near: readonly NearClass[];
   readonly runs: readonly NearRuns[];
 };
 
 const measures = ['contamination', 'yield', 'cropped', 'life'] as const satisfies readonly Measure[];
-
-/** Of a site's numbers: batches, units, numerator, denominator, later, lost clean, open units, open unit days. */
-const places: Readonly<Record<Measure, readonly number[]>> = {
-  contamination: [1, 2, 3, 2, 4, 5],
-  // What did not crop gave nothing, so both have the same fresh mass.
-  yield: [6, 7, 8, 9, 10, -1, 11, 12],
-  cropped: [13, 14, 8, 15, 16, -1, 17, 18],
-  life: [19, 20, 21, 22],
-};
 
 class Sums {
   readonly rows = new Map<string, { readonly of: readonly string[]; readonly numbers: number[] }>();
@@ -70,22 +65,16 @@ class Sums {
   }
 }
 
-function countedSums(sites: readonly SiteTotal[]): { counted: CountedSum[]; present: string[] } {
-  const [bySite, byMethod] = [new Sums(), new Sums()];
-  for (const [site, method, ...numbers] of sites) {
-    bySite.add([site], numbers.slice(0, 1));
-    byMethod.add([site, method], numbers);
-  }
-  const counted: CountedSum[] = [];
-  for (const { of, numbers } of byMethod.rows.values()) {
-    const [site = '', method = ''] = of;
-    for (const measure of measures) {
-      const at = (column: number) => numbers[places[measure][column] ?? -1] ?? 0;
-      if (at(0) > 0)
-        counted.push([site, method, measure, at(0), at(1), at(2), at(3), at(4), at(5), at(6), at(7)]);
-    }
-  }
-  return { counted, present: bySite.present().flatMap(({ of }) => of) };
+function amountsOf([method, ...numbers]: MethodTotal): AmountSum[] {
+  const [batches = 0, units = 0, found = 0, lost = 0, ofYield = 0, yieldUnits = 0, weighed = 0] = numbers;
+  const [cropped = 0, croppedUnits = 0, croppedLater = 0, lives = 0, lifeUnits = 0] = numbers.slice(7);
+  const all: AmountSum[] = [
+    [method, 'contamination', batches, units, found, lost],
+    [method, 'yield', ofYield, yieldUnits, weighed, 0],
+    [method, 'cropped', cropped, croppedUnits, croppedLater, 0],
+    [method, 'life', lives, lifeUnits, 0, 0],
+  ];
+  return all.filter(([, , count]) => count > 0);
 }
 
 /** One row per class of the batches near today and at the period's ends, as the network's totals have them. */
@@ -107,7 +96,7 @@ function spread(near: readonly NearClass[], into: Sums): void {
 }
 
 /** The sums that a comparison is made of, out of totals of sites and of the network and the batches not in them. */
-export function sumsOfTotals({ sites, network, near, runs }: Totals): OutcomeSums {
+export function sumsOfTotals({ sites, methods, network, near, runs }: Totals): OutcomeSums {
   const classes = new Sums();
   for (const [method, material, measure, className, ...numbers] of network)
     classes.add([method, material, measure, className], numbers);
@@ -127,9 +116,9 @@ export function sumsOfTotals({ sites, network, near, runs }: Totals): OutcomeSum
     measures.forEach((measure, at) => {
       if (materials.has(`${method} ${measure}`)) said.add([method, measure], [numbers[at] ?? 0]);
     });
-  const { counted, present } = countedSums(sites);
   return {
-    counted,
+    counted: sites.counted,
+    amounts: methods.flatMap(amountsOf),
     // Keys are those that went in above.
     marked: [...said.rows].map(([key, { of, numbers }]): MarkedSum => {
       const at = (place: number) => numbers[place] ?? 0;
@@ -142,6 +131,6 @@ export function sumsOfTotals({ sites, network, near, runs }: Totals): OutcomeSum
     leftOut: leftOut.present().map(({ of, numbers }): LeftOutSum => {
       return [of[0] ?? '', of[1] as Measure, of[2] as LeftOutReason, numbers[0] ?? 0, numbers[1] ?? 0];
     }),
-    sites: present,
+    sites: sites.present,
   };
 }
