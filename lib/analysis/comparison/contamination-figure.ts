@@ -1,14 +1,16 @@
+import { clusteredProportion } from '@/lib/stats/clustered/clustered-proportion';
 import {
   type FigureHistory,
   type FigureMethod,
   fewestClusters,
   fewGroups,
   type ShownFigure,
+  shownLevel,
 } from '../shown-figure';
 import { shownInterval } from '../shown-interval';
 import { type ClusterBy, commonMarks, type FigureGround, groundOf } from './figure-ground';
 import type { JudgedBatch } from './judged-batch';
-import { rememberedProportion } from './remembered-proportion';
+import { remembered } from './remembered';
 
 /** What is said of a figure whatever it rests on. */
 export type FigureAbout = {
@@ -22,6 +24,10 @@ export type FigureAsk = FigureAbout & { readonly batches: readonly JudgedBatch[]
 
 const clusteredSource =
   'Rao & Scott (1992), Biometrics 48:577-585: Wilson score interval with effective size, here averaged over the correlation within clusters by the beta-binomial likelihood of Williams (1975), Biometrics 31:949-952 (citations from memory; the averaging is ours)';
+
+const proportionOf = remembered((events, trials) =>
+  clusteredProportion({ events, trials, level: shownLevel }),
+);
 
 /**
  * Contaminated units over inoculated units, percent, of the batches whose window has passed and that somebody looked
@@ -49,7 +55,9 @@ export function contaminationFigure(ask: FigureAsk, by: 'window' | 'any-time'): 
 /** The rate that a ground gives, with its interval; of beds the counts. */
 export function rateFigure(ground: FigureGround, ask: FigureAbout, beds: boolean): ShownFigure {
   const { size, clusters } = ground;
-  const sum = (of: 'numerator' | 'denominator') => clusters.reduce((total, one) => total + one[of], 0);
+  const events = clusters.map(({ numerator }) => numerator);
+  const trials = clusters.map(({ denominator }) => denominator);
+  const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
   const method: FigureMethod = {
     code: 'clustered-proportion',
     source: clusteredSource,
@@ -58,7 +66,7 @@ export function rateFigure(ground: FigureGround, ask: FigureAbout, beds: boolean
   const about: FigureHistory = {
     unit: 'percent',
     n: size,
-    parts: { numerator: sum('numerator'), denominator: sum('denominator'), unit: 'units' },
+    parts: { numerator: sum(events), denominator: sum(trials), unit: 'units' },
     method,
     marks: commonMarks(ground.marked, ask.pooled),
     leftOut: ground.leftOut,
@@ -80,7 +88,7 @@ export function rateFigure(ground: FigureGround, ask: FigureAbout, beds: boolean
   if (clusters.length < fewestClusters) {
     return { ...about, kind: 'counts', reason: ask.clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs' };
   }
-  const answer = rememberedProportion(clusters);
+  const answer = proportionOf(events, trials);
   if (answer.kind === 'cannot-compute') return { ...about, kind: 'counts', reason: 'not-enough-data' };
   return {
     ...about,

@@ -14,6 +14,7 @@ import { shownInterval } from '../shown-interval';
 import type { FigureAbout, FigureAsk } from './contamination-figure';
 import { commonMarks, type FigureGround, groundOf, type MarkedCounts } from './figure-ground';
 import type { JudgedBatch } from './judged-batch';
+import { remembered } from './remembered';
 
 const ratioSource =
   'Cochran (1977), Sampling Techniques, 3rd edition: ratio estimator over clusters; interval by the jackknife over clusters with the degrees of freedom of Bell & McCaffrey (2002), Survey Methodology 28:169-181 (citations from memory)';
@@ -69,6 +70,13 @@ export function yieldFigure(ask: FigureAsk, container: ContainerKind, which: Yie
   return ratioFigure(ground, ask, container, which);
 }
 
+const ratioOf = remembered((numerator, denominator) =>
+  ratioOfSums({
+    ...{ numerator, denominator, level: shownLevel },
+    cluster: numerator.map((_, index) => String(index)),
+  }),
+);
+
 /** The ratio that a ground gives, with its interval. */
 export function ratioFigure(
   ground: FigureGround,
@@ -99,8 +107,7 @@ export function ratioFigure(
   if (clusters.length < fewestClusters) {
     return { ...about, kind: 'counts', reason: ask.clusterBy === 'site' ? 'too-few-sites' : 'too-few-runs' };
   }
-  const cluster = clusters.map((_, index) => String(index));
-  const answer = ratioOfSums({ numerator, denominator, cluster, level: shownLevel });
+  const answer = ratioOf(numerator, denominator);
   if (answer.kind === 'cannot-compute') return { ...about, kind: 'counts', reason: 'not-enough-data' };
   return {
     ...about,

@@ -77,7 +77,7 @@ export async function readSumsOfTotals(
         sum(y) as y, sum(yu) as yu, sum(f) as f, sum(yo) as yo, sum(yl) as yl, sum(k) as k, sum(ku) as ku, sum(ko) as ko, sum(kl) as kl,
         sum(ou) as ou, sum(od) as od, sum(ko_units) as ko_units, sum(ko_days) as ko_days,
         sum(l) as l, sum(lu) as lu, sum(lf) as lf, sum(ld) as ld
-      from parts group by grouping sets ((site_id, method_key), (method_key))
+      from parts group by site_id, method_key
     ), near_classes as (
       select json_build_array(method_key, material_key, contamination_class, yield_class, cropped, life_class,
         sum(inside), sum(inside * units), sum(young), sum(young * units), sum(unripe), sum(unripe * units),
@@ -106,15 +106,16 @@ export async function readSumsOfTotals(
       where network_id = ${network}::uuid and container = ${container}
         and (${species}::uuid is null or species_id = ${species}::uuid) and (${method}::text is null or method_key = ${method}::text)
       group by method_key, material_key, measure, class
-    ), sites as (select *, container = 'log' as log from sums, (values (${container})) only_one (container) where site_id is not null)
+    ), sites as (select *, ${container} = 'log' as log from sums)
     select array_agg(site_id)::text as sites, array_agg(method_key)::text as keys, array_agg(batches)::text as batches,
       array_agg(cu)::text as units, array_agg(ca)::text as contaminated, array_agg(cl)::text as contaminated_later,
       array_agg(f)::text as fresh, array_agg(yo)::text as yield_over, array_agg(ko)::text as cropped_over,
       (array_agg(ou) filter (where log))::text as open_units, (array_agg(od) filter (where log))::text as open_unit_days,
       (array_agg(ko_units) filter (where log))::text as cropped_open_units, (array_agg(ko_days) filter (where log))::text as cropped_open_unit_days,
       (array_agg(lf) filter (where log))::text as life_fresh, (array_agg(ld) filter (where log))::text as life_dry,
-      (select json_agg(json_build_array(method_key, c, cu, cl, lc, y, yu, yl, k, ku, kl, l, lu))::text
-        from sums where site_id is null) as methods,
+      (select json_agg(method)::text from (
+        select json_build_array(method_key, sum(c), sum(cu), sum(cl), sum(lc), sum(y), sum(yu), sum(yl), sum(k), sum(ku), sum(kl),
+          sum(l), sum(lu)) as method from sums group by method_key) m) as methods,
       (select json_agg(sum)::text from network_totals) as network, (select json_agg(sum)::text from near_classes) as near,
       (select json_agg(sum)::text from near_runs) as runs
     from sites`;

@@ -1,7 +1,7 @@
 import { elementAt } from '../element-at';
 import { addPowerSums } from './power-sums';
 
-/** So many factors are taken one by one; from there on they lie close enough together to be taken in blocks. */
+/** So many factors are multiplied one by one; from there on they lie close enough together to be taken in blocks. */
 const ONE_BY_ONE = 16;
 /** A block reaches this far from its middle, as a share of the middle. */
 const REACH = 1 / 8;
@@ -27,15 +27,14 @@ type Block = {
  * one logarithm and a power series in q whose coefficients hang on the counts alone. Blocks grow with j: the number of
  * logarithms grows with the logarithm of the largest count, whatever the number of counts.
  *
- * @param counts whole numbers, 0 or more.
+ * @param counts whole numbers, 0 or more. `step` and 1 / `base` may reach 10^18, where the first factors' product ends.
  */
 export function risingLogsOf(counts: readonly number[]): (base: number, step: number) => number {
   const stretches = stretchesOf(counts);
   const largest = stretches.at(-1)?.to ?? 0;
-  const single = Float64Array.from(
-    { length: Math.min(ONE_BY_ONE, largest) },
-    (_, j) => counts.filter((count) => count > j).length,
-  );
+  const single = stretches
+    .filter(({ from }) => from < ONE_BY_ONE)
+    .map((stretch) => ({ ...stretch, to: Math.min(stretch.to, ONE_BY_ONE) }));
   const blocks: Block[] = [];
   for (let from = ONE_BY_ONE; from < largest; ) {
     const to = Math.min(largest, Math.floor((from * (1 + REACH)) / (1 - REACH)) + 1);
@@ -45,7 +44,11 @@ export function risingLogsOf(counts: readonly number[]): (base: number, step: nu
   // The innermost loops of the interval: places are read as they are, which is several times faster than by elementAt.
   return (base, step) => {
     let total = 0;
-    for (let j = 0; j < single.length; j += 1) total += (single[j] ?? 0) * Math.log(base + j * step);
+    for (const { from, to, times } of single) {
+      let product = 1;
+      for (let j = from; j < to; j += 1) product *= base + j * step;
+      total += times * Math.log(product);
+    }
     for (const { middle, weight, series } of blocks) {
       const centre = base + middle * step;
       const q = (middle * step) / centre;
