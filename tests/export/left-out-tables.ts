@@ -14,6 +14,7 @@ export const leftOut: Readonly<Record<string, readonly string[]>> = {
   ],
   'worked out from the records': [
     'fitted_result',
+    'fit_turn',
     'batch_outcome',
     'outcome_summary',
     'outcome_site_total',

@@ -2,8 +2,10 @@ import 'server-only';
 import type { Actor } from '@/lib/access/actor';
 import type { ReadContext } from '@/lib/access/context';
 import { readAs } from '@/lib/access/scoped-db';
+import type { Fit } from '../fitting/fit';
 import { oneAtATime } from './one-at-a-time';
-import { readStoredResult, type StoredResult, storeResult } from './stored-result';
+import { readStoredResult, type StoredResult } from './stored-result';
+import { workOut } from './work-out';
 
 /** What a question is made of: how its records are read, and what is worked out from them. */
 export type FittedQuestion<Data, Answer> = {
@@ -11,10 +13,12 @@ export type FittedQuestion<Data, Answer> = {
   /** Query string of what was asked. */
   readonly asked: string;
   readonly read: (context: ReadContext) => Promise<{ readonly data: Data; readonly version: string }>;
-  /** Slow; off the event loop where it fits a model. */
-  readonly work: (data: Data) => Promise<Answer>;
+  /** Slow. `fit` fits a model off the event loop, from where the same model ended last time. */
+  readonly work: (data: Data, fit: Fit) => Promise<Answer>;
   /** The parts of the answer that members of a site may read, by site id. */
   readonly parts?: (answer: Answer) => readonly { readonly siteId: string; readonly part: unknown }[];
+  /** Nothing is stored but the parts: the question is about one site. */
+  readonly partsOnly?: true;
 };
 
 export type FittedAnswer<Answer> =
@@ -42,22 +46,33 @@ export async function fittedAnswer<Data, Answer>(
   const key = { question: question.name, asked: question.asked, siteId: null };
   const stored = await readAs(actor, (context) => readStoredResult<Answer>(context, key));
   if (stored?.dataVersion === version) return { kind: 'current', stored };
-  const next = oneAtATime(actor.networkId, `${key.question}?${key.asked}`, () => workOut(actor, question));
+  const next = oneAtATime(actor.networkId, `${key.question}?${key.asked}`, () =>
+    workOut(actor, version, question),
+  );
   return stored ? { kind: 'earlier', stored, next } : { kind: 'first', next };
 }
 
-async function workOut<Data, Answer>(
+/**
+ * The part of an answer that is about one site, as `fittedAnswer` gives the whole: for a member of that site or a coordinator.
+ * It is worked out from the records that `reader` may read, and read back with the rights of whoever asks.
+ */
+export async function fittedPart<Data, Answer, Part>(
   actor: Actor,
+  reader: Actor,
+  version: string,
   question: FittedQuestion<Data, Answer>,
-): Promise<StoredResult<Answer>> {
-  const { name, asked } = question;
-  const { data, version } = await readAs(actor, question.read);
-  const result = await question.work(data);
-  const stored = { result, dataVersion: version, fittedAt: new Date().toISOString() };
-  await readAs(actor, async (context) => {
-    await storeResult(context, { question: name, asked, siteId: null }, stored);
-    for (const { siteId, part } of question.parts?.(result) ?? [])
-      await storeResult(context, { question: name, asked, siteId }, { ...stored, result: part });
+  siteId: string,
+): Promise<FittedAnswer<Part>> {
+  const key = { question: question.name, asked: question.asked, siteId };
+  const own = () => readAs(actor, (context) => readStoredResult<Part>(context, key));
+  const stored = await own();
+  if (stored?.dataVersion === version) return { kind: 'current', stored };
+  const next = oneAtATime(actor.networkId, `${key.question}?${key.asked}`, () =>
+    workOut(reader, version, question),
+  ).then(async () => {
+    const part = await own();
+    if (part === undefined) throw new Error(`${key.question}: no part was stored for site ${siteId}`);
+    return part;
   });
-  return stored;
+  return stored ? { kind: 'earlier', stored, next } : { kind: 'first', next };
 }

@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import type { Starts } from '../fitting/warm-fit';
 
 export type StoredResult<T> = {
   readonly result: T;
@@ -12,7 +13,7 @@ export type StoredResult<T> = {
  * Raised whenever the shape of a stored answer changes, so that a newer program never reads what an older one stored: the
  * question is then worked out anew.
  */
-const answerShape = 2;
+const answerShape = 3;
 
 const storedAs = (question: string) => `${question} ${answerShape}`;
 
@@ -36,17 +37,32 @@ export async function readStoredResult<T>(
   };
 }
 
+/** Where the searches of the last answer to a question ended, and from which state of the records. */
+export async function readStarts(
+  { db, actor }: ReadContext,
+  { question, asked, siteId }: ResultKey,
+): Promise<{ readonly dataVersion: string; readonly starts: Starts } | undefined> {
+  const [row] = await db.$queryRaw<{ data_version: string; starts: Starts | null }[]>`
+    select data_version, starts from fitted_result
+    where network_id = ${actor.networkId}::uuid and question = ${storedAs(question)} and asked = ${asked}
+      and site_id is not distinct from ${siteId}::uuid`;
+  return row && { dataVersion: row.data_version, starts: row.starts ?? {} };
+}
+
 /** Overwrites the answer; of two that finish at once the later one stays. */
 export async function storeResult(
   { db, actor }: ReadContext,
   { question, asked, siteId }: ResultKey,
   { result, dataVersion, fittedAt }: StoredResult<unknown>,
+  starts?: Starts,
 ): Promise<void> {
   const json = JSON.stringify(result);
+  const from = starts === undefined ? null : JSON.stringify(starts);
   await db.$executeRaw`
-    insert into fitted_result (network_id, question, asked, site_id, data_version, result, fitted_at)
+    insert into fitted_result (network_id, question, asked, site_id, data_version, result, fitted_at, starts)
     values (${actor.networkId}::uuid, ${storedAs(question)}, ${asked}, ${siteId}::uuid, ${dataVersion}, ${json}::jsonb,
-      ${fittedAt}::timestamptz)
+      ${fittedAt}::timestamptz, ${from}::jsonb)
     on conflict (network_id, question, asked, site_id) do update
-      set data_version = excluded.data_version, result = excluded.result, fitted_at = excluded.fitted_at`;
+      set data_version = excluded.data_version, result = excluded.result, fitted_at = excluded.fitted_at,
+        starts = excluded.starts`;
 }

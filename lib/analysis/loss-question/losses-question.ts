@@ -5,7 +5,6 @@ import { type AskedQuestion, levelledOutOf, queryOfQuestion } from '../adjusted/
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
 import { compareOne } from '../comparison/compare';
 import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
-import { runFit } from '../fitting/run-fit';
 import { answerLosses, type LossesData } from './answer-losses';
 import type { LossesAnswer } from './losses-answer';
 
@@ -31,7 +30,7 @@ export function askLosses(
         },
       };
     },
-    work: (data) => answerLosses(data, (request) => runFit(request)),
+    work: (data, fit) => answerLosses(data, fit),
   });
 }
 

@@ -5,7 +5,6 @@ import { type AskedQuestion, levelledOutOf, queryOfQuestion } from '../adjusted/
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
 import { compareMethods } from '../comparison/compare';
 import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
-import { runFit } from '../fitting/run-fit';
 import { answerMethods, type MethodsData } from './answer-methods';
 import type { MethodsAnswer } from './methods-answer';
 import { readFollowUps } from './read-follow-ups';
@@ -40,6 +39,6 @@ export function askMethods(
         },
       };
     },
-    work: (data) => answerMethods(data, (request) => runFit(request)),
+    work: (data, fit) => answerMethods(data, fit),
   });
 }

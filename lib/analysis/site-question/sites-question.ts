@@ -6,7 +6,6 @@ import { type QuestionScope, readQuestionData } from '../adjusted/read-question-
 import { compareSites } from '../comparison/compare';
 import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
 import { readStoredResult, type StoredResult } from '../fitted/stored-result';
-import { runFit } from '../fitting/run-fit';
 import { runInThread } from '../fitting/run-in-thread';
 import { answerSites, type SitesData } from './answer-sites';
 import type { SitePart, SitesAnswer } from './sites-answer';
@@ -27,12 +26,7 @@ export function askSites(
       const { judged, batches, filter, asOf, version } = await readQuestionData(context, scope, now);
       return { version, data: { batches, raw: compareSites(judged, filter, asOf), asOf } };
     },
-    work: (data) =>
-      answerSites(
-        data,
-        (request) => runFit(request),
-        (request) => runInThread(request),
-      ),
+    work: (data, fit) => answerSites(data, fit, (request) => runInThread(request)),
     parts: ({ sites }) => sites.map((part) => ({ siteId: part.siteId, part })),
   });
 }

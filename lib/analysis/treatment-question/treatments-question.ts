@@ -4,7 +4,6 @@ import { type AskedQuestion, queryOfQuestion } from '../adjusted/question-scope.
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
 import { together } from '../comparison/comparison-filter.input';
 import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
-import { runFit } from '../fitting/run-fit';
 import { answerTreatments, type TreatmentsData } from './answer-treatments';
 import { readRuns, readWindows } from './read-runs';
 import { courseWindows, drawnRuns, readCourses } from './run-courses';
@@ -41,6 +40,6 @@ export function askTreatments(
         },
       };
     },
-    work: (data) => answerTreatments(data, (request) => runFit(request)),
+    work: (data, fit) => answerTreatments(data, fit),
   });
 }

@@ -6,7 +6,6 @@ import { parseQuestion, queryOfQuestion } from '../adjusted/question-scope.input
 import { type QuestionScope, readQuestionData, readQuestionScope } from '../adjusted/read-question-data';
 import { answersTogether } from '../fitted/answers-together';
 import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
-import { runFit } from '../fitting/run-fit';
 import { askLots } from '../lot-question/lots-question';
 import { readRecordFaults } from '../record-question/read-record-faults';
 import { readRuns } from '../record-question/read-runs';
@@ -63,6 +62,6 @@ function askSurprises(actor: Actor, scope: QuestionScope, now: Date): Promise<Fi
       );
       return { version, data: { batches, yieldDays: Object.fromEntries(days) } };
     },
-    work: (data) => answerSurprises(data, (request) => runFit(request)),
+    work: (data, fit) => answerSurprises(data, fit),
   });
 }

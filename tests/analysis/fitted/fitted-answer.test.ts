@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { readAs } from '@/lib/access/scoped-db';
+import { inFitTurn } from '@/lib/analysis/fitted/fit-turn';
 import { type FittedQuestion, fittedAnswer } from '@/lib/analysis/fitted/fitted-answer';
+import { storeResult } from '@/lib/analysis/fitted/stored-result';
+import { simulatedBatches, termsOf } from '../../stats/mixed/simulated-batches';
 import { testDatabase } from '../../support/database';
 import { growers } from '../../support/growers';
 
@@ -62,5 +66,61 @@ describe('an answer that takes long', () => {
     expect(await earlier.next).toMatchObject({ result: 6, dataVersion: 'v3' });
     expect(await ask()).toMatchObject({ kind: 'current', stored: { result: 6 } });
     expect(state.works).toBe(2);
+  });
+
+  it('is taken over from another process that has stored it meanwhile', async () => {
+    const { state, ask } = question('elsewhere');
+    let leave = () => {};
+    let taken = () => {};
+    const held = new Promise<void>((resolve) => {
+      taken = resolve;
+    });
+    // As another process does: it has the turn, fits, and stores.
+    const elsewhere = inFitTurn(coordinator, async () => {
+      taken();
+      await new Promise<void>((resolve) => {
+        leave = resolve;
+      });
+      await readAs(coordinator, (context) =>
+        storeResult(
+          context,
+          { question: 'doubled', asked: 'elsewhere', siteId: null },
+          { result: 77, dataVersion: 'v1', fittedAt: new Date().toISOString() },
+        ),
+      );
+    });
+    await held;
+    const answer = await ask();
+    if (answer.kind === 'current') throw new Error('nothing was to be known yet');
+    expect(state.works).toBe(0);
+    leave();
+    await elsewhere;
+    expect((await answer.next).result).toBe(77);
+    expect(state.works).toBe(0);
+  });
+
+  it('starts its models where those of its last answer ended', async () => {
+    const batches = simulatedBatches(5, 200);
+    let version = 1;
+    const ask = () =>
+      fittedAnswer<null, number>(coordinator, `v${version}`, {
+        name: 'spread',
+        asked: '',
+        read: async () => ({ data: null, version: `v${version}` }),
+        work: async (_, fitModel) => {
+          const answer = await fitModel({
+            kind: 'linear',
+            input: { response: batches.map(({ be }) => be), ...termsOf(batches) },
+          });
+          return answer.kind === 'answer' ? answer.fit.evaluations : Number.NaN;
+        },
+      });
+    const first = await ask();
+    if (first.kind !== 'first') throw new Error(first.kind);
+    const cold = (await first.next).result;
+    version = 2;
+    const second = await ask();
+    if (second.kind !== 'earlier') throw new Error(second.kind);
+    expect((await second.next).result).toBeLessThan(cold);
   });
 });

@@ -22,6 +22,7 @@ const untold = [
   'IntakeContent',
   'IntakeRow',
   'FittedResult',
+  'FitTurn',
   'BatchOutcome',
   'OutcomeSummary',
   'OutcomeDue',

@@ -1,0 +1,46 @@
+import 'server-only';
+import type { Actor } from '@/lib/access/actor';
+import { readAs, readSnapshot } from '@/lib/access/scoped-db';
+import { runFit } from '../fitting/run-fit';
+import { warmFit } from '../fitting/warm-fit';
+import { inFitTurn } from './fit-turn';
+import type { FittedQuestion } from './fitted-answer';
+import { readStarts, readStoredResult, type StoredResult, storeResult } from './stored-result';
+
+/** The rows of a very large network take longer to read than a page may wait for a statement. */
+const longestStatement = '120s';
+
+/**
+ * Works out a question's answer from the records as they are and stores it, while no other process fits for the network.
+ *
+ * @param wanted the state of the records that was asked about: an answer to it that another process has stored meanwhile
+ *   is taken over.
+ */
+export function workOut<Data, Answer>(
+  actor: Actor,
+  wanted: string,
+  question: FittedQuestion<Data, Answer>,
+): Promise<StoredResult<Answer>> {
+  const { name, asked } = question;
+  const key = { question: name, asked, siteId: null };
+  return inFitTurn(actor, async () => {
+    const last = await readAs(actor, (context) => readStarts(context, key));
+    if (last?.dataVersion === wanted) {
+      const stored = await readAs(actor, (context) => readStoredResult<Answer>(context, key));
+      if (stored) return stored;
+    }
+    const { data, version } = await readSnapshot(actor, async (context) => {
+      await context.db.$queryRaw`select set_config('statement_timeout', ${longestStatement}, true)`;
+      return question.read(context);
+    });
+    const { fit, starts } = warmFit(runFit, last?.starts ?? {});
+    const result = await question.work(data, fit);
+    const stored = { result, dataVersion: version, fittedAt: new Date().toISOString() };
+    await readAs(actor, async (context) => {
+      if (!question.partsOnly) await storeResult(context, key, stored, starts);
+      for (const { siteId, part } of question.parts?.(result) ?? [])
+        await storeResult(context, { question: name, asked, siteId }, { ...stored, result: part });
+    });
+    return stored;
+  });
+}
