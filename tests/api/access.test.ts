@@ -110,8 +110,13 @@ it('has a case for every operation', () => {
 });
 
 describe.each(operations.map(({ name, method }) => [name, method] as const))('%s', (name, method) => {
-  const aboutEverybody = ['Species', 'Materials', 'Methods', 'SubstrateLots', 'SpawnLots'].some((kind) =>
-    name.endsWith(kind),
+  const aboutEverybody =
+    method === 'GET' &&
+    ['Species', 'Materials', 'Methods', 'SubstrateLots', 'SpawnLots'].some((kind) => name.endsWith(kind));
+  // Lots belong to the network: whoever is a member of any site of it adds one.
+  const ofAnyMember = ['createSubstrateLots', 'createSpawnLots'].includes(name);
+  const refused = refusedAskers.filter(
+    (who) => !(ofAnyMember && ['neighbour', 'narrowed coordinator'].includes(who)),
   );
   const ofCoordinators = ['readComparison', 'readLotAnswers'].includes(name);
 
@@ -139,8 +144,10 @@ describe.each(operations.map(({ name, method }) => [name, method] as const))('%s
   it('shows and does nothing for whoever may not', async () => {
     const tried = await prepared(name);
     const before = await historyLines();
-    for (const who of refusedAskers) expectRefusal(who, await ask(name, who, tried));
+    for (const who of refused) expectRefusal(who, await ask(name, who, tried));
     expect(await historyLines()).toBe(before);
+    for (const who of refusedAskers.filter((one) => !refused.includes(one)))
+      expect((await ask(name, who, tried)).status, who).toBe(201);
     // The same attempt does what it should for a member of the site, so that nothing else refused it.
     const { status } = await ask(name, 'member', tried);
     if (ofCoordinators) expect(status).toBe(404);

@@ -21,6 +21,7 @@ import { recordWeighing } from '@/lib/records/weighing/record-weighing.command';
 import { recordWeighingInput } from '@/lib/records/weighing/weighing.input';
 import { arrange, type World } from '../access/world';
 import { twentyBags } from '../support/shed';
+import { stockCases } from './stock-cases';
 
 /** What one operation is tried with: a fresh record of Mill Lane where it changes one. */
 export type Tried = {
@@ -171,6 +172,7 @@ export async function casesOf(world: World): Promise<ReadonlyMap<string, Case>> 
   add('voidPlaces', async () => ({ id: await newPlace(), revision: 1, body: { reason } }));
   add('createConditions', async () => ({ body: { ...conditions, placeId: await newPlace() } }));
   add('voidConditions', async () => ({ id: await newCondition(), revision: 1, body: { reason } }));
+  for (const [name, one] of stockCases(world, await materialOf(world))) add(name, one);
   add('readComparison', async () => ({}));
   add('readBatchFigures', fixed(batch));
   add('readLotAnswers', async () => ({}));

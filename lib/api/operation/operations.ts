@@ -21,6 +21,9 @@ import { recordLookInput } from '@/lib/records/look/record-look.input';
 import { correctLoss } from '@/lib/records/loss/correct-loss.command';
 import { correctLossInput, recordLossInput } from '@/lib/records/loss/loss.input';
 import { recordLoss } from '@/lib/records/loss/record-loss.command';
+import { correctSecondLife } from '@/lib/records/second-life/correct-second-life.command';
+import { correctSecondLifeInput, startSecondLifeInput } from '@/lib/records/second-life/second-life.input';
+import { startSecondLife } from '@/lib/records/second-life/start-second-life.command';
 import { addReading } from '@/lib/records/treatment/add-reading.command';
 import { correctTreatment } from '@/lib/records/treatment/correct-treatment.command';
 import { endTreatment } from '@/lib/records/treatment/end-treatment.command';
@@ -38,13 +41,14 @@ import { checks, findings, looks, losses } from '../resource/batch-events';
 import { batches } from '../resource/batches';
 import { conditions, places } from '../resource/conditions';
 import { materials, methods, sites, species } from '../resource/network';
-import { spawnLots, substrateLots } from '../resource/stock';
+import { secondLives } from '../resource/second-lives';
 import { readings, treatments } from '../resource/treatments';
 import { weighings } from '../resource/weighings';
 import { createConditions } from './condition-operation';
 import { figureOperations } from './figure-operations';
 import type { Operation } from './operation';
 import { readOperations } from './read-operations';
+import { stockOperations } from './stock-operations';
 import { correct, create, step, voiding } from './write-operations';
 
 const close = { verb: 'close', summary: 'Close a batch', idName: 'batchId', ifMatch: false };
@@ -57,8 +61,7 @@ export const operations: readonly Operation[] = [
   ...readOperations(species, 'settings'),
   ...readOperations(materials, 'settings'),
   ...readOperations(methods, 'settings'),
-  ...readOperations(substrateLots, 'lots'),
-  ...readOperations(spawnLots, 'lots'),
+  ...stockOperations,
   ...readOperations(treatments, 'treatments'),
   create(treatments, 'treatments', startTreatmentInput, startTreatment),
   correct(treatments, 'treatments', correctTreatmentInput, correctTreatment),
@@ -73,6 +76,9 @@ export const operations: readonly Operation[] = [
   step(batches, 'batches', close, closeBatchInput, closeBatch),
   step(batches, 'batches', reopen, reopenBatchInput, reopenBatch),
   voiding(batches, 'batch'),
+  ...readOperations(secondLives, 'batches'),
+  create(secondLives, 'batches', startSecondLifeInput, startSecondLife),
+  correct(secondLives, 'batches', correctSecondLifeInput, correctSecondLife),
   ...readOperations(looks, 'findings'),
   create(looks, 'findings', recordLookInput, recordLook),
   correct(looks, 'findings', correctLookInput, correctLook),
