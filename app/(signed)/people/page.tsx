@@ -1,3 +1,4 @@
+import type { Route } from 'next';
 import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
@@ -19,6 +20,9 @@ export default async function PeoplePage() {
       <p>
         <ButtonLink href="/people/invite">{t('invite')}</ButtonLink>
       </p>
+      <p>
+        <Link href={'/people/invitations' as Route}>{t('invitations.link')}</Link>
+      </p>
       <DataTable
         caption={t('caption')}
         rows={people}
@@ -31,15 +35,21 @@ export default async function PeoplePage() {
               person.name === '' ? (
                 t('erased')
               ) : (
-                <Link href={`/people/${person.membershipId}`}>{person.name}</Link>
+                <>
+                  <Link href={`/people/${person.membershipId}`}>{person.name}</Link>
+                  <span className="cell-reason">{person.email}</span>
+                </>
               ),
           },
-          { key: 'email', header: t('columns.email'), cell: (person) => person.email },
-          { key: 'role', header: t('columns.role'), cell: (person) => words(person.role) },
           {
-            key: 'sites',
-            header: t('columns.sites'),
-            cell: (person) => person.sites.map((site) => site.name).join(', '),
+            key: 'role',
+            header: t('columns.roleAndSites'),
+            cell: (person) => (
+              <>
+                {words(person.role)}
+                <span className="cell-reason">{person.sites.map(({ name }) => name).join(', ')}</span>
+              </>
+            ),
           },
           {
             key: 'state',

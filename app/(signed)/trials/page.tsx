@@ -74,9 +74,13 @@ export default async function TrialsPage() {
             {
               key: 'title',
               header: t('resultsColumns.title'),
-              cell: ({ trialId, title }) => <Link href={`/trials/${trialId}/result` as Route}>{title}</Link>,
+              cell: ({ trialId, title, question }) => (
+                <>
+                  <Link href={`/trials/${trialId}/result` as Route}>{title}</Link>
+                  <span className="cell-reason">{question}</span>
+                </>
+              ),
             },
-            { key: 'question', header: t('resultsColumns.question'), cell: ({ question }) => question },
             {
               key: 'published',
               header: t('resultsColumns.published'),

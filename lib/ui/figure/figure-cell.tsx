@@ -8,7 +8,13 @@ export function FigureCell({ view }: { view: FigureView }) {
   return (
     <>
       <span className={view.kind === 'figure' ? undefined : 'quiet'}>{view.estimate}</span>
-      {view.interval === '' ? null : <span className="quiet"> ({view.interval})</span>}
+      {view.interval === '' ? null : (
+        <>
+          {' '}
+          <br className="cell-break" />
+          <span className="quiet">({view.interval})</span>
+        </>
+      )}
       {view.marks.length === 0 ? null : (
         <span className="mark">
           <span aria-hidden="true">*</span>

@@ -21,10 +21,10 @@ export function MethodsUse({ answer, words }: { answer: MethodsAnswer; words: In
     if (odds === undefined) return '–';
     const way = odds > alike ? 'more' : odds < 1 / alike ? 'less' : 'same';
     return (
-      <>
+      <span className="inline-block min-w-48">
         {t(`methods.does.${way}`)}{' '}
         <span className="quiet">{t('methods.does.odds', { odds: number(odds, 1) })}</span>
-      </>
+      </span>
     );
   };
   return (

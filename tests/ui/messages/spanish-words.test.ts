@@ -15,6 +15,7 @@ const otherWords: readonly (readonly [RegExp, string, RegExp?])[] = [
   [/\bsetas?\b/i, 'hongos'],
   [/\bpesajes?\b/i, 'pesada'],
   [/\bplazos?\b/i, 'ventana'],
+  [/\bintegrantes?\b/i, 'miembro'],
   [/\bmasas?\b/i, 'peso', /^export\./],
 ];
 

@@ -42,11 +42,11 @@ export default async function ApiHelpPage() {
       </p>
       <h2>{t('example.heading')}</h2>
       <p>{t('example.read')}</p>
-      <pre className="whitespace-pre-wrap break-words">{read}</pre>
+      <pre className="mb-4 whitespace-pre-wrap break-words">{read}</pre>
       <p>{t('example.write')}</p>
-      <pre className="whitespace-pre-wrap break-words">{write}</pre>
+      <pre className="mb-4 whitespace-pre-wrap break-words">{write}</pre>
       <p>{t('example.mend')}</p>
-      <pre className="whitespace-pre-wrap break-words">{mend}</pre>
+      <pre className="mb-4 whitespace-pre-wrap break-words">{mend}</pre>
       <h2>{t('rules')}</h2>
       {parts.map((part) => (
         <section key={part} aria-labelledby={`rule-${part}`}>
