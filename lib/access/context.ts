@@ -12,3 +12,6 @@ export type WriteContext = ReadContext & {
   readonly now: Date;
   readonly origin: RecordOrigin;
 };
+
+/** One of several inputs that are taken at once, with the codes of questions about it that were answered with yes. */
+export type OneOfMany<T> = { readonly input: T; readonly confirmed: ReadonlySet<string> };

@@ -3,33 +3,41 @@ import type { WriteContext } from '@/lib/access/context';
 import { newId } from '@/lib/base/new-id';
 import type { PreparedBatch } from './prepare-batch';
 
-/** Adds the components and spawn shares of a batch. */
+type Children = {
+  readonly batch: { readonly id: string; readonly siteId: string };
+  readonly prepared: PreparedBatch;
+};
+
+/** Adds the components and spawn shares of batches. */
 export async function addBatchChildren(
   { db, actor, origin }: WriteContext,
-  batch: { readonly id: string; readonly siteId: string },
-  { resolved }: PreparedBatch,
+  batches: readonly Children[],
 ): Promise<void> {
-  const row = {
-    networkId: actor.networkId,
-    batchId: batch.id,
-    siteId: batch.siteId,
-    origin,
-    createdById: actor.personId,
-  };
+  const owner = ({ batch }: Children) => ({
+    ...{ networkId: actor.networkId, batchId: batch.id, siteId: batch.siteId },
+    ...{ origin, createdById: actor.personId },
+  });
   await db.batchComponent.createMany({
-    data: resolved.components.map(({ input, lot, method, run }) => ({
-      ...row,
-      id: newId(),
-      substrateLotId: lot.id,
-      methodId: method.id,
-      treatmentRunId: run?.id ?? null,
-      role: input.role,
-      grams: input.mass,
-      massStage: input.massStage,
-    })),
+    data: batches.flatMap((one) =>
+      one.prepared.resolved.components.map(({ input, lot, method, run }) => ({
+        ...owner(one),
+        id: newId(),
+        substrateLotId: lot.id,
+        methodId: method.id,
+        treatmentRunId: run?.id ?? null,
+        role: input.role,
+        grams: input.mass,
+        massStage: input.massStage,
+      })),
+    ),
   });
   await db.spawnShare.createMany({
-    data: resolved.spawn.map(({ lot, grams }) => ({ ...row, id: newId(), spawnLotId: lot.id, grams })),
+    data: batches.flatMap((one) =>
+      one.prepared.resolved.spawn.map(({ lot, grams }) => ({
+        ...owner(one),
+        ...{ id: newId(), spawnLotId: lot.id, grams },
+      })),
+    ),
   });
 }
 

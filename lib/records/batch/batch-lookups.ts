@@ -34,45 +34,79 @@ function byId<T extends { id: string }>(rows: readonly T[]): ReadonlyMap<string,
   return new Map(rows.map((row) => [row.id, row]));
 }
 
-/** Looks up what a batch points to; what is missing stays missing, for the checks to name. */
-export async function batchLookups(context: ReadContext, input: BatchInput): Promise<BatchLookups> {
+const live = { voidedAt: null };
+
+/** `site person` of those named as having started one of the batches who are known there. */
+async function knownStarters(
+  { db, actor }: ReadContext,
+  inputs: readonly BatchInput[],
+): Promise<ReadonlySet<string>> {
+  const known = new Set<string>();
+  const asked = new Map(inputs.map((input) => [`${input.siteId} ${input.startedById}`, input]));
+  for (const [key, { siteId, startedById }] of asked) {
+    if (startedById === null || startedById === actor.personId) continue;
+    const names = await db.$queryRaw<{ name: string | null }[]>`
+      select person_name as name from app.site_colleagues(${siteId}::uuid)
+      where person_id = ${startedById}::uuid`;
+    if (names.length > 0) known.add(key);
+  }
+  return known;
+}
+
+/**
+ * Looks up what batches point to, each thing once for all of them; answers what is there for one of them. What is
+ * missing stays missing, for the checks to name.
+ */
+export async function batchLookups(
+  context: ReadContext,
+  inputs: readonly BatchInput[],
+): Promise<(input: BatchInput) => BatchLookups> {
   const { db, actor } = context;
-  const live = { voidedAt: null };
-  const { components, spawn, containerKind, speciesId } = input;
+  const some = (ids: readonly string[]) => ({ in: [...new Set(ids)] });
+  const components = inputs.flatMap((input) => input.components);
   const chosen = (kind: 'run' | 'method') =>
     components.flatMap(({ treatment }) => (treatment.kind === kind ? [treatment.id] : []));
   const lots = await db.substrateLot.findMany({
-    where: { id: { in: components.map(({ lotId }) => lotId) }, ...live },
+    where: { id: some(components.map(({ lotId }) => lotId)), ...live },
     include: { material: true },
   });
-  const runs = await db.treatmentRun.findMany({ where: { id: { in: chosen('run') }, ...live } });
+  const runs = await db.treatmentRun.findMany({ where: { id: some(chosen('run')), ...live } });
   const methodIds = [...chosen('method'), ...runs.map(({ methodId }) => methodId)];
-  const names =
-    input.startedById === null || input.startedById === actor.personId
-      ? [{ name: actor.name }]
-      : await db.$queryRaw<{ name: string | null }[]>`
-          select person_name as name from app.site_colleagues(${input.siteId}::uuid)
-          where person_id = ${input.startedById}::uuid`;
-  return {
-    site: await db.site.findFirst({ where: { id: input.siteId, ...live } }),
-    species: await db.species.findFirst({ where: { id: speciesId, ...live } }),
-    window: await db.assessmentWindow.findFirst({ where: { speciesId, containerKind, ...live } }),
+  const speciesId = some(inputs.map((input) => input.speciesId));
+  const spawnIds = inputs.flatMap(({ spawn }) => spawn.map(({ lotId }) => lotId));
+  const sites = byId(
+    await db.site.findMany({ where: { id: some(inputs.map(({ siteId }) => siteId)), ...live } }),
+  );
+  const species = byId(await db.species.findMany({ where: { id: speciesId, ...live } }));
+  const windows = await db.assessmentWindow.findMany({ where: { speciesId, ...live } });
+  const all = {
     lots: byId(lots),
     runs: byId(runs),
-    methods: byId(await db.method.findMany({ where: { id: { in: methodIds }, ...live } })),
-    spawnLots: byId(
-      await db.spawnLot.findMany({ where: { id: { in: spawn.map(({ lotId }) => lotId) }, ...live } }),
-    ),
+    methods: byId(await db.method.findMany({ where: { id: some(methodIds), ...live } })),
+    spawnLots: byId(await db.spawnLot.findMany({ where: { id: some(spawnIds), ...live } })),
     drained: await db.materialMoisture.findMany({
       where: {
-        materialId: { in: lots.map(({ materialId }) => materialId) },
-        methodId: { in: methodIds },
+        materialId: some(lots.map(({ materialId }) => materialId)),
+        methodId: some(methodIds),
         ...live,
       },
     }),
-    suitability: await db.suitability.findMany({
-      where: { OR: [{ speciesId }, { speciesId: null }], ...live },
-    }),
-    starterKnown: names.length > 0,
   };
+  const suitability = await db.suitability.findMany({
+    where: { OR: [{ speciesId }, { speciesId: null }], ...live },
+  });
+  const starters = await knownStarters(context, inputs);
+  return (input) => ({
+    ...all,
+    site: sites.get(input.siteId) ?? null,
+    species: species.get(input.speciesId) ?? null,
+    window:
+      windows.find((one) => one.speciesId === input.speciesId && one.containerKind === input.containerKind) ??
+      null,
+    suitability: suitability.filter((one) => one.speciesId === null || one.speciesId === input.speciesId),
+    starterKnown:
+      input.startedById === null ||
+      input.startedById === actor.personId ||
+      starters.has(`${input.siteId} ${input.startedById}`),
+  });
 }

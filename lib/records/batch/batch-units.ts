@@ -1,6 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { movedUnits } from './moved-units';
+import { movedUnitsOf } from './moved-units';
 import { type UnitLedger, unitLedger } from './unit-ledger';
 
 export type BatchUnits = UnitLedger & {
@@ -9,26 +9,58 @@ export type BatchUnits = UnitLedger & {
   readonly namedLost: ReadonlySet<number>;
 };
 
+type Counted = { readonly id: string; readonly unitCount: number };
+
 /** The units of a batch by its records; `without` is the finding, loss or second life that a correction replaces. */
 export async function batchUnits(
   context: ReadContext,
-  batch: { readonly id: string; readonly unitCount: number },
+  batch: Counted,
   without: string | null = null,
 ): Promise<BatchUnits> {
+  const [units] = await unitsOfBatches(context, [batch], without);
+  if (units === undefined) throw new Error('no units of a batch');
+  return units;
+}
+
+function byBatch<T extends { readonly batchId: string }>(rows: readonly T[]): ReadonlyMap<string, T[]> {
+  const found = new Map<string, T[]>();
+  for (const row of rows) {
+    const before = found.get(row.batchId);
+    if (before) before.push(row);
+    else found.set(row.batchId, [row]);
+  }
+  return found;
+}
+
+/** The units of several batches, in their order. */
+export async function unitsOfBatches(
+  context: ReadContext,
+  batches: readonly Counted[],
+  without: string | null = null,
+): Promise<BatchUnits[]> {
   const { db } = context;
   const live = { voidedAt: null };
-  const where = { batchId: batch.id, ...live, ...(without === null ? {} : { id: { not: without } }) };
-  const findings = await db.finding.findMany({
-    where,
-    include: {
-      followUps: { where: live, orderBy: [{ doneOn: 'asc' }, { id: 'asc' }] },
-      namedUnits: { where: live },
-    },
-  });
-  const losses = await db.loss.findMany({ where, include: { namedUnits: { where: live } } });
-  const moved = await movedUnits(context, batch.id, without);
-  const ledger = unitLedger({ inoculated: batch.unitCount, findings, losses, moved });
+  const ids = batches.map(({ id }) => id);
+  const where = { batchId: { in: ids }, ...live, ...(without === null ? {} : { id: { not: without } }) };
+  const findings = byBatch(
+    await db.finding.findMany({
+      where,
+      include: {
+        followUps: { where: live, orderBy: [{ doneOn: 'asc' }, { id: 'asc' }] },
+        namedUnits: { where: live },
+      },
+    }),
+  );
+  const losses = byBatch(await db.loss.findMany({ where, include: { namedUnits: { where: live } } }));
+  const moved = await movedUnitsOf(context, ids, without);
   const numbers = (rows: readonly { namedUnits: readonly { unitNumber: number }[] }[]) =>
     new Set(rows.flatMap(({ namedUnits }) => namedUnits.map(({ unitNumber }) => unitNumber)));
-  return { ...ledger, namedContaminated: numbers(findings), namedLost: numbers(losses) };
+  return batches.map(({ id, unitCount }) => {
+    const own = { findings: findings.get(id) ?? [], losses: losses.get(id) ?? [] };
+    return {
+      ...unitLedger({ inoculated: unitCount, ...own, moved: moved.get(id) ?? 0 }),
+      namedContaminated: numbers(own.findings),
+      namedLost: numbers(own.losses),
+    };
+  });
 }

@@ -34,6 +34,6 @@ export async function correctBatch(
     data: { ...columns, ...(input.startedById === null ? {} : { startedById }) },
   });
   if (count === 0) return { kind: 'conflict', current: revision + 1 };
-  await addBatchChildren(context, { id, siteId: input.siteId }, prepared.value);
+  await addBatchChildren(context, [{ batch: { id, siteId: input.siteId }, prepared: prepared.value }]);
   return ok({ id });
 }

@@ -16,36 +16,55 @@ export type LifeColumns = { readonly secondLife: boolean; readonly secondLifeWay
 
 export const firstLife: LifeColumns = { secondLife: false, secondLifeWay: null };
 
+type New = {
+  readonly input: BatchInput & { readonly id: string | null; readonly code: string | null };
+  readonly prepared: PreparedBatch;
+  readonly life: LifeColumns;
+};
+
+/** A batch that was inserted, under the code that it got. */
+export type InsertedBatch = { readonly id: string; readonly siteId: string; readonly code: string };
+
+export async function insertBatch(context: WriteContext, batch: New): Promise<Result<InsertedBatch>> {
+  const [inserted] = await insertBatches(context, [batch]);
+  return inserted ?? invalid('', 'already-there');
+}
+
 /**
- * Inserts the batch under a code that is free in the whole network. Codes of other sites cannot be read here, so
- * the unique index decides: an insert that meets a taken code adds nothing and the next draw is tried.
+ * Inserts batches, each under a code that is free in the whole network. Codes of other sites cannot be read here, so
+ * the unique index decides: a row that meets a taken code is not inserted, and where it was drawn the next draw is
+ * tried. Answers in the order of the batches; of two that want one code the first gets it.
  */
-export async function insertBatch(
+export async function insertBatches(
   { db, actor, origin }: WriteContext,
-  input: BatchInput & { id: string | null; code: string | null },
-  prepared: PreparedBatch,
-  life: LifeColumns,
-): Promise<Result<{ id: string; siteId: string; code: string }>> {
-  const id = input.id ?? newId();
-  const wanted = input.code === null ? null : (parseBatchCode(input.code) ?? input.code.toUpperCase());
-  for (let draw = 0; draw < draws; draw += 1) {
-    const code = wanted ?? drawBatchCode(randomInt, draw < draws / 2 ? 3 : 4);
-    const { count } = await db.batch.createMany({
-      data: [
-        {
-          networkId: actor.networkId,
-          id,
-          code,
-          ...batchColumns(input, prepared, actor.personId),
-          ...life,
-          origin,
-          createdById: actor.personId,
-        },
-      ],
+  batches: readonly New[],
+): Promise<Result<InsertedBatch>[]> {
+  const answers: Result<InsertedBatch>[] = batches.map(() => invalid('', 'already-there'));
+  let open = batches.map((batch, at) => ({
+    ...{ at, batch, id: batch.input.id ?? newId() },
+    wanted:
+      batch.input.code === null ? null : (parseBatchCode(batch.input.code) ?? batch.input.code.toUpperCase()),
+  }));
+  for (let draw = 0; draw < draws && open.length > 0; draw += 1) {
+    const tried = open.map((one) => ({
+      ...one,
+      code: one.wanted ?? drawBatchCode(randomInt, draw < draws / 2 ? 3 : 4),
+    }));
+    const rows = await db.batch.createManyAndReturn({
+      data: tried.map(({ id, code, batch: { input, prepared, life } }) => ({
+        networkId: actor.networkId,
+        ...{ id, code, ...batchColumns(input, prepared, actor.personId), ...life },
+        ...{ origin, createdById: actor.personId },
+      })),
       skipDuplicates: true,
+      select: { id: true },
     });
-    if (count === 1) return ok({ id, siteId: input.siteId, code });
-    if (wanted !== null) return invalid('code', 'code-taken', { code });
+    const inserted = new Set(rows.map(({ id }) => id));
+    for (const { at, id, code, wanted, batch } of tried) {
+      if (inserted.has(id)) answers[at] = ok({ id, siteId: batch.input.siteId, code });
+      else if (wanted !== null) answers[at] = invalid('code', 'code-taken', { code });
+    }
+    open = open.filter(({ id, wanted }) => wanted === null && !inserted.has(id));
   }
-  return invalid('', 'already-there');
+  return answers;
 }

@@ -6,8 +6,14 @@ export async function lockBatch({ db, actor }: ReadContext, batchId: string): Pr
   await db.$queryRaw`select 1 from batch where network_id = ${actor.networkId}::uuid and id = ${batchId}::uuid for update`;
 }
 
-/** Holds the batch's row against others who count its units; a harvest, which refers to its key alone, need not wait. */
-export async function lockBatchUnits({ db, actor }: ReadContext, batchId: string): Promise<void> {
+/**
+ * Holds the rows of batches against others who count their units; a harvest, which refers to their keys alone, need not
+ * wait. Always in one order, so that two who hold some of them do not wait for each other.
+ */
+export async function lockUnitsOfBatches(
+  { db, actor }: ReadContext,
+  batchIds: readonly string[],
+): Promise<void> {
   await db.$queryRaw`select 1 from batch
-    where network_id = ${actor.networkId}::uuid and id = ${batchId}::uuid for no key update`;
+    where network_id = ${actor.networkId}::uuid and id = any(${[...batchIds]}::uuid[]) order by id for no key update`;
 }

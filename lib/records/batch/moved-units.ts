@@ -42,14 +42,29 @@ export async function laterLinks(
   return links.filter((link) => standing.has(link.batchId));
 }
 
-/** Units that went on to second lives; `without` is a second life being corrected. */
-export async function movedUnits(
-  context: Reader,
-  batchId: string,
-  without: string | null = null,
-): Promise<number> {
+async function movedUnits(context: Reader, batchId: string, without: string | null): Promise<number> {
   const links = await laterLinks(context, batchId);
   return links
     .filter((link) => link.batchId !== without)
     .reduce((sum, { unitsMoved }) => sum + unitsMoved, 0);
+}
+
+/**
+ * Units of batches that went on to second lives; batches that nothing was moved from are left out. `without` is a second
+ * life being corrected.
+ */
+export async function movedUnitsOf(
+  context: Reader,
+  batchIds: readonly string[],
+  without: string | null,
+): Promise<ReadonlyMap<string, number>> {
+  const linked = await context.db.secondLifeSource.findMany({
+    where: { sourceBatchId: { in: [...batchIds] }, voidedAt: null },
+    select: { sourceBatchId: true },
+    distinct: ['sourceBatchId'],
+  });
+  const moved = new Map<string, number>();
+  for (const { sourceBatchId } of linked)
+    moved.set(sourceBatchId, await movedUnits(context, sourceBatchId, without));
+  return moved;
 }

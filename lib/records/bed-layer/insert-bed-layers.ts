@@ -11,6 +11,7 @@ export async function insertBedLayers(
   laidOn: string,
   layers: readonly BedLayerInput[],
 ): Promise<void> {
+  if (layers.length === 0) return;
   const { _max } = await db.bedLayer.aggregate({ where: { batchId: bed.id }, _max: { position: true } });
   const below = _max.position ?? 0;
   await db.bedLayer.createMany({

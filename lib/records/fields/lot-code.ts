@@ -9,9 +9,27 @@ export async function drawFreeCode(
   prefix: string,
   taken: (code: string) => Promise<boolean>,
 ): Promise<string> {
-  for (let draw = 0; draw < draws; draw += 1) {
-    const code = `${prefix}-${drawBatchCode(randomInt, draw < draws / 2 ? 2 : 4)}`;
-    if (!(await taken(code))) return code;
+  const [code] = await drawFreeCodes(prefix, 1, async ([drawn = '']) =>
+    (await taken(drawn)) ? new Set([drawn]) : new Set(),
+  );
+  return code ?? '';
+}
+
+/** So many codes, all different; `taken` tells which of those drawn are known already. */
+export async function drawFreeCodes(
+  prefix: string,
+  count: number,
+  taken: (codes: readonly string[]) => Promise<ReadonlySet<string>>,
+): Promise<string[]> {
+  const free = new Set<string>();
+  for (let draw = 0; draw < draws && free.size < count; draw += 1) {
+    const drawn = Array.from(
+      { length: count - free.size },
+      () => `${prefix}-${drawBatchCode(randomInt, draw < draws / 2 ? 2 : 4)}`,
+    );
+    const known = await taken(drawn);
+    for (const code of drawn) if (!known.has(code)) free.add(code);
   }
-  throw new Error(`no free code after ${draws} draws`);
+  if (free.size < count) throw new Error(`no free code after ${draws} draws`);
+  return [...free];
 }

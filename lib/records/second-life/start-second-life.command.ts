@@ -28,12 +28,12 @@ export async function startSecondLife(
   if (sources.kind !== 'ok') return sources;
   const prepared = await prepareBatch(context, input, true);
   if (prepared.kind !== 'ok') return prepared;
-  const batch = await insertBatch(context, input, prepared.value, {
-    secondLife: true,
-    secondLifeWay: input.way,
+  const batch = await insertBatch(context, {
+    ...{ input, prepared: prepared.value },
+    life: { secondLife: true, secondLifeWay: input.way },
   });
   if (batch.kind !== 'ok') return batch;
-  await addBatchChildren(context, batch.value, prepared.value);
+  await addBatchChildren(context, [{ batch: batch.value, prepared: prepared.value }]);
   await insertBedLayers(context, batch.value, input.inoculatedOn, layers);
   await linkSources(context, batch.value, sources.value);
   return ok({ id: batch.value.id, code: batch.value.code });

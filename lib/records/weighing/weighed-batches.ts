@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { ContainerKind, TrimState } from '@/lib/database/generated/enums';
-import { batchUnits } from '../batch/batch-units';
+import { unitsOfBatches } from '../batch/batch-units';
 import { asCalendarDate } from '../fields/stored-date';
 
 /** A batch as a weighing needs it: how much it already gave, and how many units are alive. */
@@ -32,11 +32,11 @@ export async function weighedBatches(
       weighingLines: { where: { voidedAt: null, weighing: { voidedAt: null } }, include: { weighing: true } },
     },
   });
-  const views: WeighedBatch[] = [];
-  for (const row of rows) {
-    const { live } = await batchUnits(context, row);
+  const units = await unitsOfBatches(context, rows);
+  const views = new Map<string, WeighedBatch>();
+  for (const [index, row] of rows.entries()) {
     const lines = row.weighingLines.filter((line) => line.weighingId !== replaces);
-    views.push({
+    views.set(row.id, {
       id: row.id,
       code: row.code,
       siteId: row.siteId,
@@ -44,7 +44,7 @@ export async function weighedBatches(
       inoculatedOn: row.inoculatedOn,
       containerKind: row.containerKind,
       unitCount: row.unitCount,
-      liveUnits: live,
+      liveUnits: units[index]?.live ?? 0,
       dryGrams: row.dryGrams,
       earlierGrams: lines.reduce((sum, line) => sum + line.freshGrams, 0),
       earlier: lines.map((line) => ({
@@ -53,5 +53,5 @@ export async function weighedBatches(
       })),
     });
   }
-  return ids.flatMap((id) => views.find((view) => view.id === id) ?? []);
+  return ids.flatMap((id) => views.get(id) ?? []);
 }

@@ -1,11 +1,11 @@
 import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
-import { startBatch } from '@/lib/records/batch/start-batch.command';
 import { startBatchInput } from '@/lib/records/batch/start-batch.input';
-import { commandTaker } from '../command-taker';
+import { startBatches } from '@/lib/records/batch/start-batches';
 import type { KeyedRecord } from '../known-keys';
 import { codeForm } from '../plain-words';
 import type { RowValues } from '../read-row';
+import { setTaker } from '../set-taker';
 import type { Taker, TakeSettings } from '../taker';
 
 /** What the form of a batch would have posted. */
@@ -52,10 +52,10 @@ async function readKeys({ db, actor }: WriteContext, scopes: readonly string[]):
 }
 
 export function takeBatches(settings: TakeSettings): Taker {
-  return commandTaker(
+  return setTaker(
+    startBatchInput,
     {
-      schema: startBatchInput,
-      command: startBatch,
+      make: startBatches,
       raw: (values, { siteId }) => rawBatch(values, siteId),
       scopeOf: ({ inoculatedOn }) => inoculatedOn,
       keyOf: ({ code, siteId, speciesId, inoculatedOn, containerKind, unitCount }) => {

@@ -1,10 +1,10 @@
 import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
 import { recordFindingInput } from '@/lib/records/finding/finding.input';
-import { recordFinding } from '@/lib/records/finding/record-finding.command';
-import { commandTaker } from '../command-taker';
+import { recordFindings } from '@/lib/records/finding/record-findings';
 import type { KeyedRecord } from '../known-keys';
 import type { RowValues } from '../read-row';
+import { setTaker } from '../set-taker';
 import type { Taker, TakeSettings } from '../taker';
 import { otherSite } from './other-batch';
 
@@ -24,23 +24,34 @@ export async function findingKeys(
     where network_id = ${actor.networkId}::uuid and batch_id = any(${batchIds}::uuid[])`;
 }
 
+type Place = { readonly code: string; readonly siteId: string };
+
 export function takeFindings(settings: TakeSettings): Taker {
-  const batches = new Map<string, { code: string; siteId: string } | null>();
-  const batchOf = async ({ db }: WriteContext, id: string) => {
-    const before = batches.get(id);
-    if (before !== undefined) return before;
-    const batch = await db.batch.findFirst({ where: { id }, select: { code: true, siteId: true } });
-    batches.set(id, batch);
-    return batch;
+  const batches = new Map<string, Place | null>();
+  const lookUp = async ({ db }: WriteContext, ids: readonly string[]) => {
+    const unknown = [...new Set(ids)].filter((id) => !batches.has(id));
+    if (unknown.length === 0) return;
+    for (const id of unknown) batches.set(id, null);
+    const found = await db.batch.findMany({
+      where: { id: { in: unknown } },
+      select: { id: true, code: true, siteId: true },
+    });
+    for (const { id, ...place } of found) batches.set(id, place);
   };
-  return commandTaker(
+  return setTaker(
+    recordFindingInput,
     {
-      schema: recordFindingInput,
-      command: recordFinding,
+      make: recordFindings,
       raw: rawFinding,
-      contradictions: async (context, { batchId }, values) => {
-        const batch = await batchOf(context, batchId);
-        return batch ? otherSite(values, settings.siteId, batch) : [];
+      contradictions: async (context, rows) => {
+        await lookUp(
+          context,
+          rows.map(({ input }) => input.batchId),
+        );
+        return rows.map(({ input, values }) => {
+          const batch = batches.get(input.batchId);
+          return batch ? otherSite(values, settings.siteId, batch) : [];
+        });
       },
       scopeOf: ({ batchId }) => batchId,
       keyOf: ({ batchId, foundOn, units, sign }) => [batchId, foundOn, units, sign].join(' '),

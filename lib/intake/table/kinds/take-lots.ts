@@ -1,12 +1,12 @@
 import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
-import { addSpawnLot } from '@/lib/records/spawn-lot/add-spawn-lot.command';
+import { addSpawnLots } from '@/lib/records/spawn-lot/add-spawn-lots';
 import { addSpawnLotInput } from '@/lib/records/spawn-lot/spawn-lot.input';
-import { addSubstrateLot } from '@/lib/records/substrate-lot/add-substrate-lot.command';
+import { addSubstrateLots } from '@/lib/records/substrate-lot/add-substrate-lots';
 import { addSubstrateLotInput } from '@/lib/records/substrate-lot/substrate-lot.input';
-import { commandTaker } from '../command-taker';
 import type { KeyedRecord } from '../known-keys';
 import type { RowValues } from '../read-row';
+import { setTaker } from '../set-taker';
 import type { Taker, TakeSettings } from '../taker';
 
 const everywhere = () => 'network';
@@ -29,10 +29,14 @@ async function substrateKeys({ db, actor }: WriteContext): Promise<KeyedRecord[]
 
 /** A lot is the same by its code; one without a code by material, day, source and mass. */
 export function takeSubstrateLots(settings: TakeSettings): Taker {
-  return commandTaker(
+  return setTaker(
+    addSubstrateLotInput,
     {
-      schema: addSubstrateLotInput,
-      command: addSubstrateLot,
+      make: (context, asked) =>
+        addSubstrateLots(
+          context,
+          asked.map(({ input }) => input),
+        ),
       raw: substrateRaw,
       scopeOf: everywhere,
       keyOf: ({ code, materialId, receivedOn, sourceName, received }) =>
@@ -61,10 +65,14 @@ async function spawnKeys({ db, actor }: WriteContext): Promise<KeyedRecord[]> {
 
 /** A spawn lot is the same by its code; one without a code by species, form, days, maker and mass. */
 export function takeSpawnLots(settings: TakeSettings): Taker {
-  return commandTaker(
+  return setTaker(
+    addSpawnLotInput,
     {
-      schema: addSpawnLotInput,
-      command: addSpawnLot,
+      make: (context, asked) =>
+        addSpawnLots(
+          context,
+          asked.map(({ input }) => input),
+        ),
       raw: spawnRaw,
       scopeOf: everywhere,
       keyOf: ({ code, speciesId, form, madeOn, receivedOn, maker, makerCode, received }) =>
