@@ -1,5 +1,6 @@
 import { getLocale } from 'next-intl/server';
 import { formatNumber } from '../format/number-text';
+import { labelsThatFit, turnsLeftAt } from './labels-that-fit';
 import { markShape, seriesClass } from './mark-shape';
 import { type PlotPoint, pathOf, plotScale } from './plot-scale';
 
@@ -37,6 +38,9 @@ type Props = {
 };
 
 const height = 260;
+/** The plot on a phone and on a desk; labels that fit on the desk alone are hidden on the phone. */
+const phonePx = 285;
+const deskPx = 700;
 
 /**
  * Lines and marks over an axis from zero, drawn by the server: funnel, cumulative curves, control chart. Widths are shares of
@@ -53,6 +57,13 @@ export async function PlotChart(props: Props) {
     all.map(({ y }) => y),
     height,
   );
+  const told = [...marks]
+    .sort((a, b) => b.series - a.series)
+    .flatMap(({ key, x, y, label }) =>
+      label === undefined ? [] : [{ key, xPercent: scale.x(x), y: scale.y(y), text: label }],
+    );
+  const onPhone = labelsThatFit(told, phonePx);
+  const onDesk = labelsThatFit(told, deskPx);
   return (
     <figure className="chart">
       <figcaption>
@@ -98,16 +109,16 @@ export async function PlotChart(props: Props) {
               aria-hidden="true"
             >
               <path d={markShape(mark.series)} fill="currentColor" className="chart-mark" />
-              {mark.label === undefined ? null : (
+              {onDesk.has(mark.key) ? (
                 <text
-                  x={scale.x(mark.x) > 70 ? -9 : 9}
+                  x={scale.x(mark.x) > turnsLeftAt ? -9 : 9}
                   y="5"
-                  textAnchor={scale.x(mark.x) > 70 ? 'end' : 'start'}
-                  className="plot-label"
+                  textAnchor={scale.x(mark.x) > turnsLeftAt ? 'end' : 'start'}
+                  className={onPhone.has(mark.key) ? 'plot-label' : 'plot-label wide-only'}
                 >
                   {mark.label}
                 </text>
-              )}
+              ) : null}
             </svg>
           ))}
           {alongTicks.map(({ at, text }, index) => (

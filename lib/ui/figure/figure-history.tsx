@@ -4,8 +4,15 @@ import { getTranslations } from 'next-intl/server';
 import { DefinitionList } from '../page/definition-list';
 import type { FigureView } from './figure-view';
 
+type Props = {
+  readonly view: FigureView;
+  readonly rows?: Route;
+  /** Which figure, where several stand together. */
+  readonly of?: string;
+};
+
 /** How a figure was worked out: sums, rows, what was left out and why, method with its source, data as of. */
-export async function FigureHistory({ view, rows }: { view: FigureView; rows?: Route }) {
+export async function FigureHistory({ view, rows, of }: Props) {
   const t = await getTranslations('common.figure');
   const { history } = view;
   const leftOut =
@@ -22,7 +29,7 @@ export async function FigureHistory({ view, rows }: { view: FigureView; rows?: R
   const basis = [history.parts, view.size.join(', ')].filter((text) => text !== '').join('; ');
   return (
     <details className="figure-history">
-      <summary>{t('howComputed')}</summary>
+      <summary>{of === undefined ? t('howComputed') : t('howComputedOf', { of })}</summary>
       <DefinitionList
         items={[
           { label: t('basedOn'), value: basis },

@@ -80,7 +80,7 @@ export function TreatmentLosses({ answer, words, temperatureUnit }: Props) {
         ]}
       />
       {answer.standings.map((row) => (
-        <FigureHistory key={row.standing} view={view(row.loss)} />
+        <FigureHistory key={row.standing} view={view(row.loss)} of={label(row)} />
       ))}
       <p className="quiet">
         {t('treatments.standingNote')} {t('treatments.withoutRun', { count: answer.batchesWithoutRun })}
