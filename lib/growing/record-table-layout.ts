@@ -10,6 +10,7 @@ export const recordTableKinds = [
   'spawn_lots',
   'substrate_lots',
   'sites',
+  'people',
 ] as const;
 export type RecordTableKind = (typeof recordTableKinds)[number];
 

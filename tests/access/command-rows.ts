@@ -30,6 +30,7 @@ import { twentyBags } from '../support/shed';
 import { batchEventRows } from './batch-event-rows';
 import { conditionRows } from './condition-rows';
 import { costRows } from './cost-rows';
+import { invitationRows } from './invitation-rows';
 import { labelRows } from './label-rows';
 import { leavingRows } from './leaving-rows';
 import { lotRows } from './lot-rows';
@@ -115,6 +116,7 @@ export const commandRows = [
   ...photoRows,
   ...signalRows,
   ...labelRows,
+  ...invitationRows,
   ...siteMethodRows,
   ...sharingRows,
   ...leavingRows,

@@ -32,6 +32,7 @@ const coordinators = [
   '/comparison/rows',
   '/people',
   '/people/invite',
+  '/people/invitations',
   '/settings',
   '/settings/suitability',
   '/settings/export',

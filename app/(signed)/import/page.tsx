@@ -29,7 +29,9 @@ export default async function ImportPage({ searchParams }: PageProps<'/import'>)
   const code = one(address.problem);
   const field = ['kind', 'siteId'].find((name) => name === address.field) ?? 'file';
   const values = { ...most, columns: mostColumns };
-  const kinds = recordTableKinds.filter((kind) => actor.role === 'coordinator' || kind !== 'sites');
+  const kinds = recordTableKinds.filter(
+    (kind) => actor.role === 'coordinator' || (kind !== 'sites' && kind !== 'people'),
+  );
   const [only] = sites;
   const site = sites.some(({ id }) => id === address.site)
     ? one(address.site)

@@ -53,6 +53,8 @@ export async function keepFile(
   if (actor.role === 'funder') return notFound;
   if (!input.success) return invalid('kind', 'missing-choice');
   const { kind, siteId } = input.data;
+  // Names and addresses of people are kept for coordinators only.
+  if (kind === 'people' && actor.role !== 'coordinator') return notFound;
   if (bytes.length === 0) return invalid('file', 'missing-table');
   if (bytes.length > mostBytes) return invalid('file', 'table-too-large', { max: mostBytes / 1_000_000 });
   const read = await readTable(bytes, {});

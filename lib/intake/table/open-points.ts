@@ -35,7 +35,7 @@ const mostUnknown = 40;
 
 async function choicesOf(context: ReadContext, field: TableField): Promise<FieldChoices | undefined> {
   if (field.cell === 'choice') return { kind: 'values', values: Object.keys(field.options) };
-  return field.cell === 'reference'
+  return field.cell === 'reference' || field.cell === 'references'
     ? { kind: 'records', options: await offerReferences(context, field.of) }
     : undefined;
 }

@@ -16,13 +16,27 @@ export type KnownReferences = (field: TableField, text: string) => string | null
 
 const nothing = /^(-+|—|–|n\/?a|null)$/i;
 
+/** The texts of a cell that names several things; "and" is part of many a name and stands between none. */
+export function severalTexts(text: string): readonly string[] {
+  return text
+    .split(/[,;|+\n]/)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+}
+
+function readReference(field: TableField, text: string, known: KnownReferences): string | FieldError {
+  const id = known(field, text);
+  if (id === null) return { field: field.target, code: 'intake-twice', values: { text } };
+  return id === undefined ? { field: field.target, code: 'intake-unknown', values: { text } } : id;
+}
+
 function readCell(
   field: TableField,
   cell: string,
   layout: RecordTableLayout,
   unit: string | null,
   known: KnownReferences,
-): { value: unknown } | FieldError | undefined {
+): { value: unknown } | FieldError | readonly FieldError[] | undefined {
   const text = unguardFormula(cell.trim());
   if (text === '' || (field.cell !== 'text' && nothing.test(text))) return undefined;
   switch (field.cell) {
@@ -55,11 +69,15 @@ function readCell(
       return value ? { value } : { field: field.target, code: 'intake-unknown', values: { text } };
     }
     case 'reference': {
-      const id = known(field, text);
-      if (id === null) return { field: field.target, code: 'intake-twice', values: { text } };
-      return id === undefined
-        ? { field: field.target, code: 'intake-unknown', values: { text } }
-        : { value: id };
+      const found = readReference(field, text, known);
+      return typeof found === 'string' ? { value: found } : found;
+    }
+    case 'references': {
+      const whole = known(field, text);
+      if (typeof whole === 'string') return { value: [whole] };
+      const found = severalTexts(text).map((one) => readReference(field, one, known));
+      const errors = found.filter((one) => typeof one !== 'string');
+      return errors.length > 0 ? errors : { value: [...new Set(found)] };
     }
   }
 }
@@ -79,7 +97,7 @@ export function readRow(
     const read = readCell(field, cells[index] ?? '', layout, column.unit, known);
     if (read === undefined) continue;
     if ('value' in read) values.set(field.name, read.value);
-    else errors.push(read);
+    else errors.push(...[read].flat());
   }
   return { values, errors };
 }

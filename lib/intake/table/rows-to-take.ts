@@ -4,7 +4,7 @@ import type { ReadContext } from '@/lib/access/context';
 import type { RecordTableKind, RecordTableLayout } from '@/lib/growing/record-table-layout';
 import { fieldsOfKind } from './kinds/fields-of-kind';
 import { codeForm } from './plain-words';
-import { type KnownReferences, readRow } from './read-row';
+import { type KnownReferences, readRow, severalTexts } from './read-row';
 import { type FoundReference, findReferences } from './references';
 import type { TableField } from './table-field';
 import type { RowToTake } from './taker';
@@ -50,11 +50,13 @@ export async function lookUpReferences(context: ReadContext, file: OpenFile): Pr
   const tables = new Map<string, FoundReference>();
   for (const field of fieldsOfKind[file.kind]) {
     const index = file.layout.columns.findIndex((column) => column.field === field.name);
-    if (field.cell !== 'reference' || index < 0) continue;
+    if ((field.cell !== 'reference' && field.cell !== 'references') || index < 0) continue;
     const written = await db.$queryRaw<{ text: string | null }[]>`
       select distinct coalesce(mended ->> ${String(index)}::text, cells[${index + 1}::int]) as text from public.intake_row
       where network_id = ${actor.networkId}::uuid and file_id = ${file.id}::uuid and state <> 'left_out'`;
-    const wanted = written.flatMap(({ text }) => (text === null ? [] : text));
+    const texts = written.flatMap(({ text }) => (text === null ? [] : text));
+    const wanted =
+      field.cell === 'reference' ? texts : texts.flatMap((text) => [text, ...severalTexts(text)]);
     tables.set(field.name, await findReferences(context, field.of, wanted));
   }
   return (field, text) => {

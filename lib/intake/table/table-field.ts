@@ -25,7 +25,8 @@ export type TableField = Common &
   (
     | { readonly cell: 'date' | 'moment' | 'text' | 'count' | 'percent' | 'number' }
     | { readonly cell: 'mass' | 'length' | 'area' | 'volume' | 'temperature' | 'duration' }
-    | { readonly cell: 'reference'; readonly of: ReferenceKind }
+    /** `references`: any number of them in one cell, between commas, semicolons or other signs. */
+    | { readonly cell: 'reference' | 'references'; readonly of: ReferenceKind }
     | {
         readonly cell: 'choice';
         /** Each value with the words it is written in, English and Spanish; the value itself always counts. */

@@ -1,12 +1,24 @@
 import 'server-only';
 import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
-import { hashToken, newToken } from '@/lib/access/token';
 import { newId } from '@/lib/base/new-id';
 import { invalid, notFound, ok, type Result } from '@/lib/base/result';
+import { newInvitationLink } from './invitation-link';
 import type { invitePersonInput } from './invite-person.input';
 
-const validDays = 14;
+/** Why nobody is invited by this address: somebody with it is here, or an invitation for it is open. */
+async function knownAddress({ db, actor }: WriteContext, email: string): Promise<string | undefined> {
+  const here = await db.membership.findFirst({
+    where: { networkId: actor.networkId, endedAt: null, voidedAt: null, person: { contact: { email } } },
+    select: { id: true },
+  });
+  if (here) return 'already-member';
+  const open = await db.invitation.findFirst({
+    where: { forEmail: email, acceptedAt: null, voidedAt: null },
+    select: { id: true },
+  });
+  return open ? 'already-invited' : undefined;
+}
 
 /** Makes an invitation link. The token is answered once and stored only as a hash. */
 export async function invitePerson(
@@ -19,18 +31,15 @@ export async function invitePerson(
   if (input.role === 'member' && siteIds.length === 0) return invalid('siteIds', 'missing-choice');
   const known = await db.site.count({ where: { id: { in: siteIds }, voidedAt: null, leftAt: null } });
   if (known !== new Set(siteIds).size) return invalid('siteIds', 'not-an-option');
-  const token = newToken();
+  const { forName, forEmail, role } = input;
+  const refused = forEmail === null ? undefined : await knownAddress(context, forEmail);
+  if (refused !== undefined) return invalid('forEmail', refused);
+  const { token, kept } = newInvitationLink(now);
   const id = newId();
   await db.invitation.create({
     data: {
       networkId: actor.networkId,
-      id,
-      tokenHash: hashToken(token),
-      role: input.role,
-      siteIds,
-      forName: input.forName,
-      expiresAt: new Date(now.getTime() + validDays * 86_400_000),
-      origin,
+      ...{ id, role, siteIds, forName, forEmail, ...kept, origin },
       createdById: actor.personId,
     },
   });

@@ -1,3 +1,5 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ReactNode } from 'react';
 import type { IntakeView } from '@/lib/intake/table/view-file';
@@ -68,6 +70,11 @@ export async function FileWork({ file, check, add, stop }: Props) {
         <p className="answer-sentence">{t('file.uploaded', { rows })}</p>
       )}
       {checked && counts.unread > 0 ? <p>{t('file.unread', { count: counts.unread })}</p> : null}
+      {file.kind === 'people' && counts.added > 0 ? (
+        <p>
+          <Link href={'/people/invitations' as Route}>{t('file.invitations')}</Link>
+        </p>
+      ) : null}
       {missing.length > 0 ? (
         <Notice tone="watch">
           {t('file.missing', { fields: list.format(missing.map((name) => t(`fields.${name as 'batch'}`))) })}

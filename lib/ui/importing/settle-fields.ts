@@ -16,6 +16,7 @@ const valueWords: Readonly<Record<string, string>> = {
   moistureSource: 'vocabulary.moistureSource',
   form: 'vocabulary.spawnForm',
   kind: 'vocabulary.siteKind',
+  role: 'vocabulary.membershipRole',
   readingPlace: 'vocabulary.readingPlace',
 };
 

@@ -30,6 +30,14 @@ export async function inviteFields(sites: readonly SiteChoice[]): Promise<FieldS
   const t = await getTranslations('people');
   return [
     { kind: 'text', name: 'forName', label: sentenceCase(t('fields.forName')), optional: true },
+    {
+      kind: 'email',
+      name: 'forEmail',
+      label: sentenceCase(t('fields.forEmail')),
+      hint: t('emailHint'),
+      autoComplete: 'off',
+      optional: true,
+    },
     ...(await roleFields(sites)),
   ];
 }

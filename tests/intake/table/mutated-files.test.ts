@@ -38,6 +38,7 @@ const tables: Readonly<Record<RecordTableKind, string>> = {
   spawn_lots: 'Lot,Species,Form,Made on,Received (kg)\nSPN-1,Pleurotus ostreatus,grain,2026-05-01,12\n',
   substrate_lots: 'Lot,Material,Received on,Weight (kg),Moisture\nL-1,Wheat straw,2026-05-01,120,11\n',
   sites: 'Code,Name,Kind,Opened\nELM,Elm Court,farm,2024-03-01\n',
+  people: 'Name,E-mail,Role,Sites\nMoss Ferrant,moss@example.org,member,"Mill Lane Garden, QUARRY"\n',
 };
 
 const odd = fc.constantFrom(

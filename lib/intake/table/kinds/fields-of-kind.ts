@@ -5,6 +5,7 @@ import { findingFields } from './finding-fields';
 import { harvestFields } from './harvest-fields';
 import { spawnLotFields, substrateLotFields } from './lot-fields';
 import { notebookFields } from './notebook-fields';
+import { peopleFields } from './people-fields';
 import { siteFields } from './site-fields';
 import { treatmentFields } from './treatment-fields';
 
@@ -18,4 +19,5 @@ export const fieldsOfKind: Readonly<Record<RecordTableKind, readonly TableField[
   spawn_lots: spawnLotFields,
   substrate_lots: substrateLotFields,
   sites: siteFields,
+  people: peopleFields,
 };

@@ -6,6 +6,7 @@ import { takeFindings } from './take-findings';
 import { takeHarvests } from './take-harvests';
 import { takeSpawnLots, takeSubstrateLots } from './take-lots';
 import { takeNotebook } from './take-notebook';
+import { takePeople } from './take-people';
 import { takeSites } from './take-sites';
 import { takeTreatments } from './take-treatments';
 
@@ -19,4 +20,5 @@ export const takerOfKind: Readonly<Record<RecordTableKind, (settings: TakeSettin
   spawn_lots: takeSpawnLots,
   substrate_lots: takeSubstrateLots,
   sites: takeSites,
+  people: takePeople,
 };

@@ -1,0 +1,41 @@
+import type { Route } from 'next';
+import Link from 'next/link';
+import { getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { readAs } from '@/lib/access/scoped-db';
+import { listInvitations } from '@/lib/records/person/list-invitations.query';
+import { ButtonLink } from '@/lib/ui/page/button-link';
+import { Heading } from '@/lib/ui/page/heading';
+import { InvitationTable } from '@/lib/ui/people/invitation-table';
+import { NewLinkForm } from '@/lib/ui/people/new-link-form';
+import { firstLinksAction } from './actions';
+
+export default async function InvitationsPage() {
+  const actor = await requireActor('coordinator');
+  const invitations = await readAs(actor, (context) => listInvitations(context, new Date()));
+  const t = await getTranslations('people');
+  const common = await getTranslations('common');
+  const count = invitations.filter(({ linkless }) => linkless).length;
+  return (
+    <>
+      <Heading text={t('invitations.heading')} />
+      <p>{t('invitations.intro')}</p>
+      <p className="chips">
+        <ButtonLink href="/people/invite">{t('invite')}</ButtonLink>
+        <Link href={'/import?kind=people' as Route}>{t('invitations.bringIn')}</Link>
+      </p>
+      {/* Always the same form, so that the links just made stay in sight when none is left to make. */}
+      <NewLinkForm
+        action={firstLinksAction}
+        submitLabel={count === 0 ? null : t('invitations.firstLinks', { count })}
+        saving={common('saving')}
+        shownOnce={t('invitations.shownOnce')}
+      />
+      {invitations.length === 0 ? (
+        <p className="quiet">{t('invitations.none')}</p>
+      ) : (
+        <InvitationTable invitations={invitations} timeZone={actor.networkTimeZone} />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,46 @@
+'use client';
+
+import { useActionState } from 'react';
+
+export type MadeLink = { readonly name: string; readonly link: string };
+export type MadeLinks = { readonly made: readonly MadeLink[]; readonly refused?: string };
+
+type Props = {
+  readonly action: (state: MadeLinks, data: FormData) => Promise<MadeLinks>;
+  /** Null where no link is left to make: what was made stays in sight. */
+  readonly submitLabel: string | null;
+  readonly saving: string;
+  readonly shownOnce: string;
+};
+
+/** One press makes links; each is shown once, beside whom it is for. */
+export function NewLinkForm({ action, submitLabel, saving, shownOnce }: Props) {
+  const [state, act, pending] = useActionState(action, { made: [] });
+  return (
+    <form action={act}>
+      {state.refused === undefined ? null : (
+        <p className="notice" role="alert">
+          {state.refused}
+        </p>
+      )}
+      {state.made.length === 0 ? null : (
+        <div className="notice" role="status">
+          <p>{shownOnce}</p>
+          <dl>
+            {state.made.map(({ name, link }) => (
+              <div key={link}>
+                <dt>{name}</dt>
+                <dd className="break-all">{link}</dd>
+              </div>
+            ))}
+          </dl>
+        </div>
+      )}
+      {submitLabel === null ? null : (
+        <button type="submit" className="button button-action" aria-disabled={pending}>
+          {pending ? saving : submitLabel}
+        </button>
+      )}
+    </form>
+  );
+}

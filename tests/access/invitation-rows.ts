@@ -1,0 +1,67 @@
+import { runAs } from '@/lib/access/run-command';
+import { firstLinksInput } from '@/lib/records/person/first-links.input';
+import { invitationInput } from '@/lib/records/person/invitation.input';
+import { invitePerson } from '@/lib/records/person/invite-person.command';
+import { invitePersonInput } from '@/lib/records/person/invite-person.input';
+import { listInvitations } from '@/lib/records/person/list-invitations.query';
+import { makeFirstLinks } from '@/lib/records/person/make-first-links.command';
+import { renewInvitation } from '@/lib/records/person/renew-invitation.command';
+import { withdrawInvitation } from '@/lib/records/person/withdraw-invitation.command';
+import { command, type OperationRow, query } from './operation-rows';
+import { now, type World } from './world';
+
+/** An open invitation to Mill Lane, as one that came from a table. */
+async function open({ people }: World): Promise<{ id: string }> {
+  const raw = { role: 'member', siteIds: [people.millLane] };
+  const made = await runAs(people.coordinator, invitePersonInput, invitePerson, raw, {
+    ...{ origin: 'file_import', now },
+  });
+  if (made.kind !== 'ok') throw new Error(JSON.stringify(made));
+  return { id: made.value.id };
+}
+
+/** Who is invited is the business of the network's coordinators. */
+export const invitationRows: readonly OperationRow[] = [
+  {
+    ...command(
+      'records/person/renew-invitation.command',
+      'y----',
+      invitationInput,
+      renewInvitation,
+      () => null,
+    ),
+    prepare: open,
+  },
+  {
+    ...command(
+      'records/person/withdraw-invitation.command',
+      'y----',
+      invitationInput,
+      withdrawInvitation,
+      () => null,
+    ),
+    prepare: open,
+  },
+  {
+    ...command(
+      'records/person/make-first-links.command',
+      'y---o',
+      firstLinksInput,
+      makeFirstLinks,
+      () => ({}),
+    ),
+    prepare: async (world) => {
+      await open(world);
+      return {};
+    },
+  },
+  {
+    ...query(
+      'records/person/list-invitations.query',
+      'y----',
+      (c) => listInvitations(c, now),
+      (invitations) => invitations.some(({ siteNames }) => siteNames.includes('Mill Lane Garden')),
+    ),
+    prepare: open,
+  },
+];
