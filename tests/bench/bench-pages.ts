@@ -1,11 +1,9 @@
 import { cpus, loadavg } from 'node:os';
 import { encode } from 'next-auth/jwt';
-import type { Actor } from '@/lib/access/actor';
-import { asNobody, readAs } from '@/lib/access/scoped-db';
-import { lookUpSession } from '@/lib/access/session-lookup';
-import { openSession } from '@/lib/access/sign-in';
+import { readAs } from '@/lib/access/scoped-db';
 import { environment } from '@/lib/base/environment';
 import { disconnect } from '@/lib/database/client';
+import { coordinatorOf } from './coordinator-of';
 import { pageReads } from './page-reads';
 import { processorTime } from './processor-time';
 
@@ -46,15 +44,6 @@ function print({ name, bar, of, processor }: Times): boolean {
   const own = (processor?.toFixed(1) ?? '').padStart(9);
   console.log(`${name.padEnd(40)}${figures.join('')}${own}${verdict}`);
   return within;
-}
-
-async function coordinatorOf(email: string): Promise<Actor> {
-  const [found] = await asNobody(
-    (db) => db.$queryRaw<{ id: string }[]>`select person_id::text as id from app.sign_in_lookup(${email})`,
-  );
-  const signed = found && (await lookUpSession(await openSession(found.id, 'bench')));
-  if (!signed?.actor) throw new Error(`nobody signs in as ${email}`);
-  return signed.actor;
 }
 
 /**

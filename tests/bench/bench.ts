@@ -7,11 +7,14 @@
  *   npm run bench -- pages            what pages read, in the large network of `npm run seed:scale`, in the database of
  *                                     DATABASE_URL; --email of another coordinator, --times N readings each,
  *                                     --url of a server on the same database to time whole pages, too
+ *   npm run bench -- fits             one refit of a question in that network, cold and from where the last one ended;
+ *                                     --from DATE of the batches, --email
  *   npm run bench -- report           a report of ten pages as a PDF, a workbook and an archive
  *   npm run bench -- import           tables of 100,000 rows brought in, beside a bare COPY of the same records; --rows N,
  *                                     --kind K of one kind only
  */
 import { parseArgs } from 'node:util';
+import { benchFits } from './bench-fits';
 import { benchPages } from './bench-pages';
 import { benchReport } from './bench-report';
 import { benchStatistics } from './bench-statistics';
@@ -21,7 +24,7 @@ const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
     ...{ email: { type: 'string' }, times: { type: 'string' }, url: { type: 'string' } },
-    ...{ rows: { type: 'string' }, kind: { type: 'string' } },
+    ...{ rows: { type: 'string' }, kind: { type: 'string' }, from: { type: 'string' } },
   },
 });
 const [what, part] = positionals;
@@ -32,6 +35,9 @@ if (what === 'stats' && (part === undefined || part === 'small' || part === 'lar
   const { email = 'large@network.example', times = '20', url } = values;
   const within = await benchPages({ email, times: Number(times), url });
   process.exitCode = within ? 0 : 1;
+} else if (what === 'fits') {
+  const { email = 'large@network.example', from } = values;
+  process.exitCode = (await benchFits({ email, from })) ? 0 : 1;
 } else if (what === 'report') {
   process.exitCode = (await benchReport()) ? 0 : 1;
 } else if (what === 'import') {
@@ -39,7 +45,7 @@ if (what === 'stats' && (part === undefined || part === 'small' || part === 'lar
   process.exitCode = (await benchImport(Number(rows), kind)) ? 0 : 1;
 } else {
   console.log(
-    'usage: npm run bench -- stats [small | large] | report | pages [--email E] [--times N] [--url U] | import [--rows N] [--kind K]',
+    'usage: npm run bench -- stats [small | large] | report | fits [--from D] [--email E] | pages [--email E] [--times N] [--url U] | import [--rows N] [--kind K]',
   );
   process.exitCode = 2;
 }

@@ -29,10 +29,7 @@ export function workOut<Data, Answer>(
       const stored = await readAs(actor, (context) => readStoredResult<Answer>(context, key));
       if (stored) return stored;
     }
-    const { data, version } = await readSnapshot(actor, async (context) => {
-      await context.db.$queryRaw`select set_config('statement_timeout', ${longestStatement}, true)`;
-      return question.read(context);
-    });
+    const { data, version } = await readForFit(actor, question);
     const { fit, starts } = warmFit(runFit, last?.starts ?? {});
     const result = await question.work(data, fit);
     const stored = { result, dataVersion: version, fittedAt: new Date().toISOString() };
@@ -42,5 +39,16 @@ export function workOut<Data, Answer>(
         await storeResult(context, { question: name, asked, siteId }, { ...stored, result: part });
     });
     return stored;
+  });
+}
+
+/** Reads what a question is worked out from, all of it as it stood at one instant. */
+export function readForFit<Data, Answer>(
+  actor: Actor,
+  question: FittedQuestion<Data, Answer>,
+): Promise<{ readonly data: Data; readonly version: string }> {
+  return readSnapshot(actor, async (context) => {
+    await context.db.$queryRaw`select set_config('statement_timeout', ${longestStatement}, true)`;
+    return question.read(context);
   });
 }

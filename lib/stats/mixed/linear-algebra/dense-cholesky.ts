@@ -1,6 +1,6 @@
 import { subtractProducts } from './subtract-products';
 
-const BLOCK = 48;
+const BLOCK = 96;
 const STRIP = 8;
 const DEPTH = 256;
 

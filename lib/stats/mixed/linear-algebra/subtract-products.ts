@@ -1,9 +1,15 @@
+import { subtractByVectors } from './subtract-by-vectors';
+import { vectorKernel } from './vector-kernel';
+
+/** Multiplications from which on it pays to pack the factors for the vector unit. */
+const WORTH_PACKING = 100_000;
+
 /**
  * The one dense kernel: C[i][j] -= sum over k of A[i][k] * B[j][k], for `rows` x `columns` entries of C.
  *
  * All three are row-major inside flat arrays: entry (i, k) of A is `a[aStart + i * aStride + k]`. Both factors are read along
  * their rows, so 4 x 4 entries of C live in local variables while k runs (32 operations for 8 loads), which is what
- * makes the factorisation of a dense block fast without any compiled code. C may share its array with A and B as long as
+ * makes the factorisation of a small dense block fast; larger ones go by the vector unit where there is one. C may share its array with A and B as long as
  * the entries written are not among those read.
  */
 export function subtractProducts(
@@ -21,6 +27,14 @@ export function subtractProducts(
   depth: number,
 ): void {
   if (depth <= 0) return;
+  if (columns >= 16 && rows * columns * depth >= WORTH_PACKING) {
+    const kernel = vectorKernel();
+    if (kernel) {
+      const sides = { c, cStart, cStride, a, aStart, aStride, b, bStart, bStride };
+      subtractByVectors(kernel, sides, rows, columns, depth);
+      return;
+    }
+  }
   const fullRows = rows - (rows % 4);
   const fullColumns = columns - (columns % 4);
   for (let i = 0; i < fullRows; i += 4) {

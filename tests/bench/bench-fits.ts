@@ -1,0 +1,99 @@
+import { cpus, loadavg } from 'node:os';
+import { readAs } from '@/lib/access/scoped-db';
+import { parseQuestion } from '@/lib/analysis/adjusted/question-scope.input';
+import { readQuestionScope } from '@/lib/analysis/adjusted/read-question-data';
+import { readForFit } from '@/lib/analysis/fitted/work-out';
+import { runFit } from '@/lib/analysis/fitting/run-fit';
+import { type Starts, warmFit } from '@/lib/analysis/fitting/warm-fit';
+import type { MethodsData } from '@/lib/analysis/method-question/answer-methods';
+import { methodsQuestion } from '@/lib/analysis/method-question/methods-question';
+import { disconnect } from '@/lib/database/client';
+import { factorDense } from '@/lib/stats/mixed/linear-algebra/dense-cholesky';
+import { coordinatorOf } from './coordinator-of';
+import { type Lap, lapPrinter } from './lap-printer';
+
+type Question = ReturnType<typeof methodsQuestion>;
+type Asked = { readonly email: string; readonly from: string | undefined };
+
+/** Seconds until the answer is there, by batches of the network, and megabytes of the process. */
+const barOf = (batches: number) => (batches <= 150_000 ? 10 : 120);
+const mostMegabytes = 2_000;
+
+/**
+ * One refit of the question which method works, as the product runs it, in stages: reading, then each model in its thread. First
+ * as if never fitted and without each hundredth batch, then with all batches from where that ended. True when the second
+ * keeps within the bars.
+ */
+export async function benchFits({ email, from }: Asked): Promise<boolean> {
+  try {
+    const actor = await coordinatorOf(email);
+    const asked = parseQuestion(from === undefined ? {} : { from });
+    const now = new Date();
+    const found = await readAs(actor, async (context) => ({
+      scope: await readQuestionScope(context, asked, now),
+      size: await context.db.$queryRaw<{ batches: number; sites: number }[]>`select
+        (select count(*)::int from batch) as batches, (select count(*)::int from site) as sites`,
+    }));
+    const size = found.size[0];
+    if (!found.scope || !size) throw new Error(`the network of ${email} has no batches`);
+    const question = methodsQuestion(asked, found.scope, now);
+    const { from: first, to } = found.scope.filter;
+    console.log(
+      `${size.batches} batches at ${size.sites} sites, asked about ${first} to ${to}; load ` +
+        `${loadavg()
+          .map((load) => load.toFixed(1))
+          .join(' ')} on ${cpus().length} processors`,
+    );
+    const lap = lapPrinter();
+    await lap('yardstick: a dense factor of 1,500 rows', async () => yardstick());
+    const reading = await lap('reading and judging', () => readForFit(actor, question));
+    const { data } = reading.value;
+    console.log(`  ${data.batches.length} batches take part`);
+    const part: MethodsData = { ...data, batches: data.batches.filter((_, row) => row % 100 !== 0) };
+    console.log('never fitted before, without each hundredth batch');
+    const cold = await answer(question, part, {}, lap);
+    console.log('from there, with all batches');
+    const warm = await answer(question, data, cold.starts, lap);
+    const bar = barOf(size.batches);
+    const verdict = (name: string, { clock, processor }: { clock: number; processor: number }) => {
+      const [seconds, busy] = [reading.clock + clock, reading.processor + processor];
+      const words = seconds <= bar ? 'within' : busy <= bar ? 'ABOVE by the clock' : 'ABOVE';
+      console.log(`${name}: ${seconds.toFixed(1)} s (processor ${busy.toFixed(1)} s) of ${bar} s, ${words}`);
+      return seconds <= bar;
+    };
+    verdict('cold, all in all', cold);
+    const within = verdict('warm, all in all', warm);
+    const megabytes = process.resourceUsage().maxRSS / 1024;
+    console.log(`at most ${megabytes.toFixed(0)} MB of ${mostMegabytes} MB`);
+    return within && megabytes <= mostMegabytes;
+  } finally {
+    await disconnect();
+  }
+}
+
+async function answer(question: Question, data: MethodsData, earlier: Starts, lap: Lap) {
+  const models: string[] = [];
+  const { fit, starts } = warmFit(async (request) => {
+    const name = `  ${models.push(request.kind)}. ${request.kind} model`;
+    const { value } = await lap(name, () => runFit(request));
+    if (value.kind === 'answer') {
+      const { evaluations, minusTwoLogLikelihood } = value.fit;
+      console.log(`     ${evaluations} evaluations, -2 log L ${minusTwoLogLikelihood.toFixed(3)}`);
+    }
+    return value;
+  }, earlier);
+  const { clock, processor } = await lap('  all models and what follows from them', () =>
+    question.work(data, fit),
+  );
+  return { clock, processor, starts };
+}
+
+/** The kind of work that a fit of many crossed lots and sites mostly does. */
+function yardstick(): void {
+  const size = 1_500;
+  const matrix = new Float64Array(size * size);
+  for (let i = 0; i < size; i += 1) {
+    for (let j = 0; j <= i; j += 1) matrix[i * size + j] = i === j ? size : Math.sin(i * j);
+  }
+  factorDense(matrix, 0, size);
+}
