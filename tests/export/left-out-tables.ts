@@ -20,6 +20,7 @@ export const leftOut: Readonly<Record<string, readonly string[]>> = {
     'outcome_site_total',
     'outcome_network_total',
     'outcome_due',
+    'outcome_version',
     'signal_answer',
   ],
   'how the records came to be': [

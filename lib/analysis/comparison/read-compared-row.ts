@@ -1,9 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { apartClusters } from '../outcomes/apart-clusters';
-import { readApartRuns } from '../outcomes/read-apart-runs';
 import { readJoiningRuns } from '../outcomes/read-joining-runs';
-import { readOutcomeSums } from '../outcomes/read-outcome-sums';
+import { rememberedWholeSums } from '../outcomes/read-whole-sums';
 import { rowOfSums } from '../outcomes/rows-of-sums';
 import type { SiteDates } from './batch-facts';
 import { clusterOfRun } from './cluster-of-run';
@@ -24,9 +22,7 @@ export async function readComparedRow(
 ): Promise<ComparedRow> {
   const asOf = now.toISOString();
   if (filter.site === undefined) {
-    const sums = await readOutcomeSums(context, filter, today);
-    const runs = await readApartRuns(context, filter, today);
-    const apart = apartClusters(runs, clusterOfRun(runs.joined));
+    const { sums, apart } = await rememberedWholeSums(context, filter, today);
     return rowOfSums({ ...sums, apart, today }, filter, filter.method, asOf);
   }
   const facts = await readBatchRows(context, { ...filter, sites: [filter.site] });

@@ -2,13 +2,15 @@ import 'server-only';
 import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
 import { readJoiningRuns } from '../outcomes/read-joining-runs';
+import { rememberedWholeSums } from '../outcomes/read-whole-sums';
+import { rowOfSums, rowsOfMethods } from '../outcomes/rows-of-sums';
 import { clusterOfRun } from './cluster-of-run';
 import { type Comparison, compare } from './compare';
 import { type ComparisonChoices, readComparisonChoices } from './comparison-choices';
 import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './comparison-filter.input';
 import { judgeBatches } from './judged-batch';
 import { readBatchRows } from './read-batch-rows';
-import { readComparisonTotals } from './read-comparison-totals';
+import { readSiteRows } from './read-site-rows';
 
 /** So many sites have rows of their own on one page; totals are of all sites on every page. */
 const sitesPerPage = 25;
@@ -48,12 +50,17 @@ export async function readComparisonPage(
     const comparison = compare(judgeBatches(facts, choices.today, clusters), filter, asOf);
     return { ...about, comparison, page: 1, pages: 1, siteCount: Math.min(1, facts.length) };
   }
-  const totals = await readComparisonTotals(context, filter, choices.today, asOf);
-  const sites = choices.sites.filter(({ id }) => totals.sites.has(id));
+  const { today } = choices;
+  const { sums, apart, joining } = await rememberedWholeSums(context, filter, today);
+  const chosen = new Set(sums.sites);
+  const sites = choices.sites.filter(({ id }) => chosen.has(id));
   const pages = Math.max(1, Math.ceil(sites.length / sitesPerPage));
   const page = Math.min(pageNumber.parse(query.page), pages);
   const shown = sites.slice((page - 1) * sitesPerPage, page * sitesPerPage).map(({ id }) => id);
-  const own = await totals.rowsOfSites(shown);
-  const { total, methods } = totals;
-  return { ...about, comparison: { total, methods, ...own }, page, pages, siteCount: sites.length };
+  const comparison = {
+    total: rowOfSums({ ...sums, apart, today }, filter, filter.method, asOf),
+    methods: rowsOfMethods({ sums, apart, today }, filter, asOf),
+    ...(await readSiteRows(context, filter, shown, joining, { today, asOf })),
+  };
+  return { ...about, comparison, page, pages, siteCount: sites.length };
 }

@@ -103,30 +103,30 @@ export function sumsOfTotals({ sites, methods, network, near, runs }: Totals): O
   spread(near, classes);
   const [said, leftOut] = [new Sums(), new Sums()];
   const materials = new Map<string, string[]>();
-  for (const { of, numbers } of classes.present()) {
+  for (const { of, numbers } of classes.rows.values()) {
     const [method = '', material = '', measure = '', className = ''] = of;
-    if (className !== 'counted') leftOut.add([method, measure, className], numbers.slice(0, 2));
-    else {
-      said.add([method, measure], numbers.slice(2));
-      const key = `${method} ${measure}`;
-      materials.set(key, [...(materials.get(key) ?? []), material]);
-    }
+    const [batches = 0] = numbers;
+    // Runs to take off again are told without their material: those of a material of which nothing is left are among them.
+    if (className === 'counted') said.add([method, measure], numbers.slice(2));
+    if (batches <= 0) continue;
+    const key = `${method} ${measure}`;
+    if (className === 'counted') materials.set(key, [...(materials.get(key) ?? []), material]);
+    else leftOut.add([method, measure, className], numbers.slice(0, 2));
   }
   for (const [method, ...numbers] of runs)
     measures.forEach((measure, at) => {
-      if (materials.has(`${method} ${measure}`)) said.add([method, measure], [numbers[at] ?? 0]);
+      said.add([method, measure], [numbers[at] ?? 0]);
     });
   return {
     counted: sites.counted,
     amounts: methods.flatMap(amountsOf),
     // Keys are those that went in above.
-    marked: [...said.rows].map(([key, { of, numbers }]): MarkedSum => {
+    marked: [...said.rows].flatMap(([key, { of, numbers }]): MarkedSum[] => {
       const at = (place: number) => numbers[place] ?? 0;
-      return [
-        ...([of[0] ?? '', of[1] as Measure] as const),
-        ...([at(0), at(1), at(2), at(3), at(4), at(5)] as const),
-        materials.get(key) ?? [],
-      ];
+      const present = materials.get(key);
+      if (present === undefined) return [];
+      const counts = [at(0), at(1), at(2), at(3), at(4), at(5)] as const;
+      return [[...([of[0] ?? '', of[1] as Measure] as const), ...counts, present]];
     }),
     leftOut: leftOut.present().map(({ of, numbers }): LeftOutSum => {
       return [of[0] ?? '', of[1] as Measure, of[2] as LeftOutReason, numbers[0] ?? 0, numbers[1] ?? 0];

@@ -28,6 +28,7 @@ const untold = [
   'OutcomeDue',
   'OutcomeSiteTotal',
   'OutcomeNetworkTotal',
+  'OutcomeVersion',
   'ApiToken',
   'ApiReceipt',
   'ReportGround',

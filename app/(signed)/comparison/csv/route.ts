@@ -1,5 +1,5 @@
 import { currentActor } from '@/lib/access/current';
-import { readAs } from '@/lib/access/scoped-db';
+import { readSnapshot } from '@/lib/access/scoped-db';
 import { readComparison } from '@/lib/analysis/comparison/read-comparison';
 import { comparisonCsv } from '@/lib/report/comparison-csv';
 import { placeNames } from '@/lib/ui/comparison/place-names';
@@ -9,7 +9,7 @@ export async function GET(request: Request): Promise<Response> {
   const query = Object.fromEntries(new URL(request.url).searchParams);
   const page =
     actor?.role === 'coordinator'
-      ? await readAs(actor, (context) => readComparison(context, query, new Date()))
+      ? await readSnapshot(actor, (context) => readComparison(context, query, new Date()))
       : undefined;
   if (!actor || !page) return new Response(null, { status: 404 });
   const { filter } = page;
