@@ -1,9 +1,10 @@
 import 'server-only';
 import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
-import { invalid, notFound, ok, type Result } from '@/lib/base/result';
+import { notFound, ok, type Result } from '@/lib/base/result';
 import type { buildReportInput } from './build-report.input';
 import { lockReports } from './lock-reports';
+import { reportDays } from './report-days';
 import { storeReport } from './store-report';
 
 /** Builds the first version of a report. */
@@ -12,23 +13,15 @@ export async function buildReport(
   input: z.output<typeof buildReportInput>,
 ): Promise<Result<{ id: string }>> {
   if (context.actor.role !== 'coordinator') return notFound;
-  const { title, programme, from, to, baselineFrom, baselineTo, indicators } = input;
-  if (to < from) return invalid('to', 'before', { date: from });
-  if (baselineFrom === null && baselineTo !== null) return invalid('baselineFrom', 'missing');
-  if (baselineFrom !== null && baselineTo === null) return invalid('baselineTo', 'missing');
-  if (baselineFrom !== null && baselineTo !== null && baselineTo < baselineFrom)
-    return invalid('baselineTo', 'before', { date: baselineFrom });
-  if (baselineTo !== null && baselineTo >= from)
-    return invalid('baselineTo', 'baseline-before', { date: from });
-  const baseline =
-    baselineFrom === null || baselineTo === null ? undefined : { from: baselineFrom, to: baselineTo };
+  const { title, programme, indicators } = input;
+  const days = reportDays(input);
+  if (days.kind !== 'ok') return days;
   await lockReports(context);
   return ok({
     id: await storeReport(context, {
       title,
       programme,
-      period: { from, to },
-      baseline,
+      ...days.value,
       indicators,
       words: {},
     }),

@@ -19,6 +19,7 @@ export async function getReport({ db }: ReadContext, id: string) {
     id: row.id,
     title: row.title,
     version: row.version,
+    rebuilt: row.rebuiltFromId !== null,
     revision: row.revision,
     publishedAt: row.publishedAt?.toISOString(),
     content: funderReportContent.parse(row.content),

@@ -12,6 +12,8 @@ export type ReportToStore = ReportScope & {
   readonly words: ReportWords;
   /** The report that this one is a later version of. */
   readonly follows?: { readonly id: string; readonly version: number };
+  /** The draft that it replaces. */
+  readonly rebuiltFromId?: string;
 };
 
 /** Works out a report from the records as they are now and stores it; the funder sees it only once it is published. */
@@ -35,6 +37,7 @@ export async function storeReport(context: WriteContext, report: ReportToStore):
       indicators: [...indicators],
       words,
       ...(follows === undefined ? {} : { followsId: follows.id, version: follows.version + 1 }),
+      ...(report.rebuiltFromId === undefined ? {} : { rebuiltFromId: report.rebuiltFromId }),
       // A detour by text: the content is plain data, the client's type for JSON wants an index signature.
       content: JSON.parse(JSON.stringify(content)),
       builtAt: now,

@@ -1,8 +1,11 @@
 import { buildReport } from '@/lib/report/build-report.command';
 import { buildReportInput, publishReportInput } from '@/lib/report/build-report.input';
 import { discardDraft } from '@/lib/report/discard-draft.command';
+import { getReplacedDraft } from '@/lib/report/get-replaced-draft.query';
 import { previewChanges } from '@/lib/report/preview-changes.query';
 import { publishReport } from '@/lib/report/publish-report.command';
+import { rebuildDraft } from '@/lib/report/rebuild-draft.command';
+import { rebuildDraftInput } from '@/lib/report/rebuild-draft.input';
 import { reviseReport } from '@/lib/report/revise-report.command';
 import { reviseReportInput } from '@/lib/report/revise-report.input';
 import { writeWords } from '@/lib/report/write-words.command';
@@ -22,6 +25,23 @@ export async function anotherPublished(world: World): Promise<string> {
   return (await arrange(world.people.coordinator, publishReportInput, publishReport, { id })).id;
 }
 
+const anew = new WeakMap<World, Promise<string>>();
+
+/** A draft that was built anew, one for each world. */
+function rebuilt(world: World): Promise<string> {
+  const made =
+    anew.get(world) ??
+    anotherDraft(world)
+      .then((id) =>
+        arrange(world.people.coordinator, rebuildDraftInput, rebuildDraft, {
+          ...{ id, from: year.from, to: '2026-06-30' },
+        }),
+      )
+      .then(({ id }) => id);
+  anew.set(world, made);
+  return made;
+}
+
 /** Every command of a funder's report, and who may run it. */
 export const reportRows = [
   command('report/build-report.command', 'y---o', buildReportInput, buildReport, () => year),
@@ -29,6 +49,10 @@ export const reportRows = [
     id: await anotherDraft(w),
   })),
   command('report/discard-draft.command', 'y----', publishReportInput, discardDraft, async (w) => ({
+    id: await anotherDraft(w),
+  })),
+  command('report/rebuild-draft.command', 'y----', rebuildDraftInput, rebuildDraft, async (w) => ({
+    ...{ from: year.from, to: '2026-06-30' },
     id: await anotherDraft(w),
   })),
   command('report/revise-report.command', 'y----', reviseReportInput, reviseReport, async (w) => ({
@@ -43,6 +67,15 @@ export const reportRows = [
 
 /** What only a coordinator may ask of a report. */
 export const reportQueryRows = [
+  {
+    ...query(
+      'report/get-replaced-draft.query',
+      'y----',
+      async (c, w) => getReplacedDraft(c, await rebuilt(w)),
+      (answer) => answer !== undefined,
+    ),
+    prepare: rebuilt,
+  },
   query(
     'report/preview-changes.query',
     'y----',

@@ -12,4 +12,9 @@ export const reportForms: readonly FormPage[] = [
     // The title is the one required text.
     keeps: 'words.opening',
   },
+  {
+    route: '/reports/[id]/days',
+    as: wren,
+    find: async (page) => `${await buildReport(page, `Days ${Date.now()}`)}/days`,
+  },
 ];

@@ -7,6 +7,8 @@ import { buildReport } from '@/lib/report/build-report.command';
 import { buildReportInput, publishReportInput } from '@/lib/report/build-report.input';
 import { discardDraft } from '@/lib/report/discard-draft.command';
 import { publishReport } from '@/lib/report/publish-report.command';
+import { rebuildDraft } from '@/lib/report/rebuild-draft.command';
+import { rebuildDraftInput } from '@/lib/report/rebuild-draft.input';
 import { reviseReport } from '@/lib/report/revise-report.command';
 import { reviseReportInput } from '@/lib/report/revise-report.input';
 import { writeWords } from '@/lib/report/write-words.command';
@@ -17,6 +19,12 @@ import { toFormState } from '@/lib/ui/form/to-form-state';
 export async function buildReportAction(_state: FormState, data: FormData): Promise<FormState> {
   const result = await runForm(buildReportInput, buildReport, data);
   if (result.kind === 'ok') redirect(`/reports/${result.value.id}`);
+  return toFormState('report', data, result);
+}
+
+export async function rebuildDraftAction(_state: FormState, data: FormData): Promise<FormState> {
+  const result = await runForm(rebuildDraftInput, rebuildDraft, data);
+  if (result.kind === 'ok') redirect(`/reports/${result.value.id}/rebuilt` as Route);
   return toFormState('report', data, result);
 }
 

@@ -4,40 +4,13 @@ import { formatTotalMass } from '@/lib/growing/format-quantity';
 import type { DocumentChange } from '@/lib/report/document/document-changes';
 import type { ReportChanges } from '@/lib/report/preview-changes.query';
 import { DataTable } from '../table/data-table';
+import { FiguresThatDiffer } from './figures-that-differ';
 
 type Props = {
   readonly figures: readonly DocumentChange[];
   readonly changes: ReportChanges;
   readonly massUnit: MassUnit;
 };
-
-async function FiguresTable({ figures }: Pick<Props, 'figures'>) {
-  const t = await getTranslations('report');
-  const place = ({ section, row, column }: DocumentChange) =>
-    [row, column].filter((text) => text !== '').join(': ') || section;
-  // An interval stays in one line; it may stand under its estimate.
-  const figure = (text: string | undefined) => (
-    <span className="may-wrap">{(text ?? t('absent')).replaceAll('–', '\u2060–\u2060')}</span>
-  );
-  return (
-    <DataTable
-      caption={t('sinceCaption')}
-      rows={figures}
-      rowKey={({ section, table, row, column }) => `${section}/${table}/${row}/${column}`}
-      groupOf={({ section }) => section}
-      columns={[
-        { key: 'row', header: t('columns.row'), cell: place },
-        {
-          key: 'then',
-          header: t('columns.then'),
-          numeric: true,
-          cell: ({ earlier }) => figure(earlier),
-        },
-        { key: 'today', header: t('columns.today'), numeric: true, cell: ({ now }) => figure(now) },
-      ]}
-    />
-  );
-}
 
 async function SumsTable({ changes, massUnit }: Pick<Props, 'changes' | 'massUnit'>) {
   const t = await getTranslations('report');
@@ -81,10 +54,11 @@ async function EntriesTable({ changes }: Pick<Props, 'changes'>) {
 }
 
 /** Which figures of a report would differ now, where, and which records are why. */
-export function ChangesView({ figures, changes, massUnit }: Props) {
+export async function ChangesView({ figures, changes, massUnit }: Props) {
+  const t = await getTranslations('report');
   return (
     <>
-      <FiguresTable figures={figures} />
+      <FiguresThatDiffer figures={figures} then={t('columns.then')} today={t('columns.today')} />
       <SumsTable changes={changes} massUnit={massUnit} />
       <EntriesTable changes={changes} />
     </>

@@ -37,6 +37,14 @@ async function Draft({ report, late, actions }: Omit<Props, 'coordinates'>) {
       <p>
         <Link href={`/reports/${report.id}/stories` as Route}>{t('storyLink')}</Link>
       </p>
+      <p>
+        <Link href={`/reports/${report.id}/days` as Route}>{t('daysLink')}</Link>
+      </p>
+      {report.rebuilt ? (
+        <p>
+          <Link href={`/reports/${report.id}/rebuilt` as Route}>{t('rebuiltLink')}</Link>
+        </p>
+      ) : null}
       <div className="actions">
         <Send action={actions.publish} id={report.id} text={t('publish')} main />
         <Send action={actions.discard} id={report.id} text={t('discard')} />

@@ -6,6 +6,7 @@ import { dateValues } from '@/lib/ui/form/date-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { sentenceCase } from '@/lib/ui/format/sentence-case';
+import { reportDayFields } from '@/lib/ui/report/report-day-fields';
 import { buildReportAction } from '../actions';
 
 const yearDays = 365;
@@ -27,30 +28,7 @@ export default async function NewReportPage() {
           hint: t('programmeHint'),
           optional: true,
         },
-        { kind: 'date', name: 'from', label: sentenceCase(t('fields.from')), quick: [] },
-        { kind: 'date', name: 'to', label: sentenceCase(t('fields.to')), quick: [] },
-        {
-          kind: 'group',
-          name: 'baseline',
-          legend: t('baselineLegend'),
-          hint: t('baselineHint'),
-          fields: [
-            {
-              kind: 'date',
-              name: 'baselineFrom',
-              label: sentenceCase(t('fields.baselineFrom')),
-              quick: [],
-              optional: true,
-            },
-            {
-              kind: 'date',
-              name: 'baselineTo',
-              label: sentenceCase(t('fields.baselineTo')),
-              quick: [],
-              optional: true,
-            },
-          ],
-        },
+        ...(await reportDayFields()),
         {
           kind: 'several',
           name: 'indicators',
