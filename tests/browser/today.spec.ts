@@ -95,6 +95,8 @@ test('a run that fell below its window says so, with what it did to the count', 
   await page.waitForURL(recordAddress);
   await expect(page.locator('main')).toContainText(/it fell below .* does not count on/);
   await expectSound(page);
+  await page.getByRole('link', { name: 'Trace: where it came from and where it went' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: /^Trace of treatment / })).toBeVisible();
 });
 
 test("a logger's table is looked at, taken in once, and shown beside the batches of its place", async ({

@@ -17,6 +17,10 @@ test('a member is told what the running trial has drawn for their site, with the
   openAs,
 }) => {
   const page = await openAs(ives);
+  await page.goto('/today');
+  await expect(
+    page.getByRole('link', { name: /^Start the next batch of “Lime or bath for buckets”: / }),
+  ).toHaveAttribute('href', /^\/batches\/new\?.*trialSlotId=/);
   await page.goto('/batches/new');
   const line = page.getByText(/^Next in the trial “Lime or bath for buckets” at Mill Lane Garden: /);
   const arm = /: (hot-water bath|cold lime soak)/.exec((await line.textContent()) ?? '')?.[1] ?? '';
