@@ -10,8 +10,8 @@ export const COSTLY_TAIL = 600;
 /** Distinct rows from which on time counts more than the last digits. */
 export const MANY_ROWS = 10_000;
 
-/** How far to drive the search: to all digits that can be had, or to a thousandth of a standard error where that is costly. */
+/** How far to drive the search: to all digits that can be had, or to a hundredth of a standard error where that is costly. */
 export function accuracyFor(system: RandomSystem): Accuracy {
-  if (system.plan.tailSize > COSTLY_TAIL) return { tolerance: 1e-6, noise: 1e-11 };
+  if (system.plan.tailSize > COSTLY_TAIL) return { tolerance: 1e-5, noise: 1e-11 };
   return { tolerance: system.rowCount > MANY_ROWS ? 1e-10 : 1e-13 };
 }

@@ -1,5 +1,7 @@
-import { bilinear, inverseOfFactor } from '../linear-algebra/small-matrix';
+import { COSTLY_TAIL } from '../costly-tail';
+import { bilinear, dotProduct, inverseOfFactor } from '../linear-algebra/small-matrix';
 import { positiveFactor } from '../optimise/positive-factor';
+import type { RandomSystem } from '../random-system';
 import type { LinearMixedFit } from './fit-linear';
 import { penalisedDerivatives } from './penalised-derivatives';
 import { type PenalisedSolution, penalisedSolution } from './penalised-solution';
@@ -17,9 +19,15 @@ const RELATIVE_STEP = 1e-4;
  * terms the answer is n - p exactly.
  *
  * Source: Satterthwaite (1946), Biometrics Bulletin 2, 110-114; in this form Kuznetsova, Brockhoff & Christensen (2017),
- * J Stat Softw 82(13) (both from memory). Derivatives: exact first ones, central differences of those.
+ * J Stat Softw 82(13) (both from memory). First derivatives are exact.
+ *
+ * @param curvature the Hessian: 'exact' by central differences of first derivatives, two factorisations a term; 'average' the
+ *   average information, which it tends to as levels grow (the default where a factorisation is costly: levels are many there).
  */
-export function satterthwaite(fit: LinearMixedFit): DegreesOf {
+export function satterthwaite(
+  fit: LinearMixedFit,
+  curvature: 'exact' | 'average' = fit.model.system.plan.tailSize > COSTLY_TAIL ? 'average' : 'exact',
+): DegreesOf {
   const { system, cross } = fit.model;
   const sigma = fit.residualStandardDeviation;
   const p = cross.p;
@@ -27,37 +35,35 @@ export function satterthwaite(fit: LinearMixedFit): DegreesOf {
   const active = Array.from(fit.theta.keys()).filter((k) => fit.theta[k] !== 0);
   const size = active.length + 1;
   const hessian = new Float64Array(size * size);
-  const covarianceSlopes: Float64Array[] = [];
   const at = (theta: Float64Array) => {
-    const solution = solve(theta);
-    const parts = penalisedDerivatives(system, theta, solution, fit.restricted);
-    return {
-      slopes: active.map(
-        (k) => (parts.logDeterminants[k] as number) + (parts.squares[k] as number) / sigma ** 2,
-      ),
-      squareSlopes: parts.squares,
-      covariance: inverseOfFactor(solution.fixedFactor, p).map((value) => value * sigma ** 2),
-    };
-  };
-  const solve = (theta: Float64Array): PenalisedSolution => {
     const solution = penalisedSolution(system, cross, theta);
     if (!solution) throw new Error('the model cannot be solved beside its own estimate');
-    return solution;
+    return { solution, parts: penalisedDerivatives(system, theta, solution, fit.restricted) };
   };
-  const centre = at(fit.theta);
+  const slopesAt = (theta: Float64Array) => {
+    const { parts } = at(theta);
+    return active.map(
+      (k) => (parts.logDeterminants[k] as number) + (parts.squares[k] as number) / sigma ** 2,
+    );
+  };
+  const { solution, parts } = at(fit.theta);
+  const covariance = inverseOfFactor(solution.fixedFactor, p).map((value) => value * sigma ** 2);
+  const covarianceSlopes = active.map((k) => covarianceSlope(system, solution, covariance, k, fit));
   for (const [i, k] of active.entries()) {
-    const step = RELATIVE_STEP * (fit.theta[k] as number);
-    const up = at(fit.theta.map((value, l) => (l === k ? value + step : value)));
-    const down = at(fit.theta.map((value, l) => (l === k ? value - step : value)));
-    for (let j = 0; j < active.length; j++) {
-      hessian[i * size + j] = ((up.slopes[j] as number) - (down.slopes[j] as number)) / (2 * step);
-    }
-    const mixed = (-2 * (centre.squareSlopes[k] as number)) / sigma ** 3;
+    const mixed = (-2 * (parts.squares[k] as number)) / sigma ** 3;
     hessian[i * size + active.length] = mixed;
     hessian[active.length * size + i] = mixed;
-    covarianceSlopes.push(
-      up.covariance.map((value, entry) => (value - (down.covariance[entry] as number)) / (2 * step)),
-    );
+    if (curvature === 'average') {
+      for (const [j, l] of active.entries())
+        hessian[i * size + j] = (parts.information[k * fit.theta.length + l] as number) / sigma ** 2;
+      continue;
+    }
+    const step = RELATIVE_STEP * (fit.theta[k] as number);
+    const up = slopesAt(fit.theta.map((value, l) => (l === k ? value + step : value)));
+    const down = slopesAt(fit.theta.map((value, l) => (l === k ? value - step : value)));
+    for (let j = 0; j < active.length; j++) {
+      hessian[i * size + j] = ((up[j] as number) - (down[j] as number)) / (2 * step);
+    }
   }
   hessian[size * size - 1] = (4 * m) / sigma ** 2;
   for (let i = 0; i < size; i++) {
@@ -67,11 +73,42 @@ export function satterthwaite(fit: LinearMixedFit): DegreesOf {
       hessian[j * size + i] = mean;
     }
   }
-  covarianceSlopes.push(centre.covariance.map((value) => (2 * value) / sigma));
+  covarianceSlopes.push(covariance.map((value) => (2 * value) / sigma));
   const spread = inverseOfFactor(positiveFactor(hessian, size).factor, size);
   return (c) => {
-    const variance = bilinear(centre.covariance, c, c);
+    const variance = bilinear(covariance, c, c);
     const slope = Float64Array.from(covarianceSlopes, (matrix) => bilinear(matrix, c, c));
     return variance ** 2 / bilinear(spread, slope, slope);
   };
+}
+
+/**
+ * Derivative in theta_k of C = sigma^2 (X'V^-1 X)^-1, V in units of sigma^2: C M C / sigma^2 with
+ * M = X'V^-1 (dV / d theta_k) V^-1 X = (2 / theta_k) T'T, T the rows of A^-1 S Z'WX of the term's levels.
+ */
+function covarianceSlope(
+  system: RandomSystem,
+  { border }: PenalisedSolution,
+  covariance: Float64Array,
+  k: number,
+  { theta, residualStandardDeviation: sigma }: LinearMixedFit,
+): Float64Array {
+  const p = border.length;
+  const spread = border.map((column) => column.slice());
+  for (const column of spread) system.backward(column);
+  // Rows of C T'.
+  const rows = spread.map((_, i) => {
+    const row = new Float64Array(system.size);
+    for (const j of system.positionOf[k] as Int32Array) {
+      let sum = 0;
+      for (let l = 0; l < p; l++) sum += (covariance[i * p + l] as number) * (spread[l]?.[j] as number);
+      row[j] = sum;
+    }
+    return row;
+  });
+  const scale = 2 / ((theta[k] as number) * sigma ** 2);
+  return Float64Array.from(
+    { length: p * p },
+    (_, at) => scale * dotProduct(rows[Math.floor(at / p)] as Float64Array, rows[at % p] as Float64Array),
+  );
 }
