@@ -14,11 +14,20 @@ const letterPx = 9.5;
 const linePx = 17;
 const markPx = 9;
 
+/** A mark of the plot, with or without a word. */
+export type PlacedMark = Pick<PlacedLabel, 'key' | 'xPercent' | 'y'>;
+
+const radiusPx = 6;
+
 /**
  * The keys of the labels that can be read at a plot of this width, those named first being placed first: a label that
- * would lie over one already placed is left out.
+ * would lie over one already placed, or over another mark, is left out.
  */
-export function labelsThatFit(labels: readonly PlacedLabel[], widthPx: number): ReadonlySet<string> {
+export function labelsThatFit(
+  labels: readonly PlacedLabel[],
+  marks: readonly PlacedMark[],
+  widthPx: number,
+): ReadonlySet<string> {
   const placed: { readonly key: string; readonly from: number; readonly to: number; readonly y: number }[] =
     [];
   for (const { key, xPercent, y, text } of labels) {
@@ -28,7 +37,12 @@ export function labelsThatFit(labels: readonly PlacedLabel[], widthPx: number): 
     const free = placed.every(
       (other) => to <= other.from || from >= other.to || Math.abs(y - other.y) >= linePx,
     );
-    if (free) placed.push({ key, from, to, y });
+    const clear = marks.every((other) => {
+      const at = (other.xPercent / 100) * widthPx;
+      const beside = at + radiusPx <= from || at - radiusPx >= to;
+      return other.key === key || beside || Math.abs(y - other.y) >= radiusPx + linePx / 3;
+    });
+    if (free && clear) placed.push({ key, from, to, y });
   }
   return new Set(placed.map(({ key }) => key));
 }

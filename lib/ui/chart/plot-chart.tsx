@@ -62,12 +62,13 @@ export async function PlotChart(props: Props) {
     .flatMap(({ key, x, y, label }) =>
       label === undefined ? [] : [{ key, xPercent: scale.x(x), y: scale.y(y), text: label }],
     );
-  const onPhone = labelsThatFit(told, phonePx);
-  const onDesk = labelsThatFit(told, deskPx);
+  const places = marks.map(({ key, x, y }) => ({ key, xPercent: scale.x(x), y: scale.y(y) }));
+  const onPhone = labelsThatFit(told, places, phonePx);
+  const onDesk = labelsThatFit(told, places, deskPx);
   return (
     <figure className="chart">
       <figcaption>
-        <p className="chart-title">{`${title}, ${unit}`}</p>
+        <p className="chart-title">{`${title},\u00a0${unit}`}</p>
         <p>{reading}</p>
       </figcaption>
       <div className="course-frame" aria-hidden="true">

@@ -24,7 +24,7 @@ export async function WatchList({ signals, answers, words, since, timeZone, seen
   const open = signals.filter(({ key }) => !answers.has(key));
   const answered = signals.filter(({ key }) => answers.has(key));
   const lines = (some: readonly Signal[]) => (
-    <ul className="plain-list">
+    <ul className="plain-list mb-4">
       {some.map((signal) => (
         <SignalLine
           key={signal.key}
