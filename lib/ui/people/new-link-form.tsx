@@ -17,7 +17,7 @@ type Props = {
 export function NewLinkForm({ action, submitLabel, saving, shownOnce }: Props) {
   const [state, act, pending] = useActionState(action, { made: [] });
   return (
-    <form action={act}>
+    <form action={act} className="my-6">
       {state.refused === undefined ? null : (
         <p className="notice" role="alert">
           {state.refused}
@@ -28,7 +28,7 @@ export function NewLinkForm({ action, submitLabel, saving, shownOnce }: Props) {
           <p>{shownOnce}</p>
           <dl>
             {state.made.map(({ name, link }) => (
-              <div key={link}>
+              <div key={link} className="mt-3">
                 <dt>{name}</dt>
                 <dd className="break-all">{link}</dd>
               </div>

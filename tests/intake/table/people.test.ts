@@ -12,10 +12,12 @@ import { keepFile } from '@/lib/intake/table/keep-file';
 import { openPoints } from '@/lib/intake/table/open-points';
 import { settlePoints } from '@/lib/intake/table/settle';
 import { startJob } from '@/lib/intake/table/start-job';
+import { firstLinksInput } from '@/lib/records/person/first-links.input';
 import { invitationInput } from '@/lib/records/person/invitation.input';
 import { invitePerson } from '@/lib/records/person/invite-person.command';
 import { invitePersonInput } from '@/lib/records/person/invite-person.input';
 import { listInvitations } from '@/lib/records/person/list-invitations.query';
+import { makeFirstLinks } from '@/lib/records/person/make-first-links.command';
 import { renewInvitation } from '@/lib/records/person/renew-invitation.command';
 import { withdrawInvitation } from '@/lib/records/person/withdraw-invitation.command';
 import { holding as holdingOf } from '../../access/leaving/holding';
@@ -157,6 +159,29 @@ describe('an open invitation', () => {
     await join('vetch@example.org', 'Vetch Harrow');
     expect(await renew(made.value.id)).toEqual({ kind: 'not-found' });
     expect(await invite('vetch@example.org')).toEqual(invalid('forEmail', 'already-member'));
+  });
+
+  it('of a table gets its first link once, all of them in one go, and no other invitation a new one', async () => {
+    const handed = await invite('handed@example.org');
+    if (handed.kind !== 'ok') throw new Error(JSON.stringify(handed));
+    const rows = table(
+      ['Name', 'E-mail'],
+      ['Rue Calder', 'rue@example.org'],
+      ['Yew Calder', 'yew@example.org'],
+    );
+    const file = await bring(people.coordinator, { kind, now, siteId: people.millLane }, rows);
+    await file.check();
+    await file.add();
+    expect(await invitationOf('rue@example.org')).toMatchObject({ linkless: true });
+    const make = () => runAs(people.coordinator, firstLinksInput, makeFirstLinks, {});
+    const made = await make();
+    if (made.kind !== 'ok') throw new Error(JSON.stringify(made));
+    const rue = made.value.find(({ email }) => email === 'rue@example.org');
+    expect(made.value.map(({ email }) => email)).toContain('yew@example.org');
+    expect(await lookUpInvitation(rue?.token ?? '')).toMatchObject({ forName: 'Rue Calder' });
+    expect(await lookUpInvitation(handed.value.token)).toMatchObject({ forName: 'Vetch Harrow' });
+    expect(await invitationOf('rue@example.org')).toMatchObject({ linkless: false });
+    expect(await make()).toEqual({ kind: 'ok', value: [] });
   });
 
   it('that is taken back leaves neither name nor address, here or in the table it came from', async () => {

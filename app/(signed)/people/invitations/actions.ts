@@ -1,6 +1,7 @@
 'use server';
 
 import type { Route } from 'next';
+import { refresh } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { getTranslations } from 'next-intl/server';
 import { runForm } from '@/lib/access/run-command';
@@ -17,6 +18,8 @@ export async function firstLinksAction(_state: MadeLinks, data: FormData): Promi
   const t = await getTranslations('people');
   if (result.kind !== 'ok' || result.value.length === 0)
     return { made: [], refused: t('invitations.noneLeft') };
+  // The list below the links then says that they were made.
+  refresh();
   const unnamed = t('invitations.unnamed');
   return {
     made: result.value.map(({ name, email, token }) => ({

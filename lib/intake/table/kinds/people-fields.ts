@@ -9,7 +9,7 @@ const role: TableField = {
     coordinator: ['network coordinator', 'coordination', 'coordinador', 'coordinadora', 'coordinacion'],
     funder: ['donor', 'financiador', 'financiadora', 'donante'],
   },
-  words: ['role', 'as', 'function', 'task', 'rol', 'papel', 'funcion', 'cargo'],
+  words: ['role', 'as', 'function', 'task', 'rol', 'papel', 'funcion', 'cargo', 'puesto'],
 };
 
 /** Somebody to be invited. Who has an account gets it by accepting, never from a table. */
