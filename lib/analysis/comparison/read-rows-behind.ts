@@ -1,5 +1,4 @@
 import 'server-only';
-import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
 import type { LeftOutReason, ShownFigure } from '../shown-figure';
 import { singleBatchContamination } from '../single-batch-contamination';
@@ -9,6 +8,7 @@ import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './c
 import { type JudgedBatch, judgeBatches } from './judged-batch';
 import { readBatchPage } from './read-batch-page';
 import { readComparedRow } from './read-compared-row';
+import { readRowPlace, writeRowPlace } from './row-place';
 import { scaleOf } from './yield-figure';
 
 /** One batch behind a figure: what it counts for, or why it was left out. */
@@ -40,13 +40,13 @@ export type RowsBehind = {
   readonly rows: readonly RowBehind[];
   /** How many batches there are in all; `rows` are those of one page. */
   readonly total: number;
-  /** From 1. */
-  readonly page: number;
-  readonly pages: number;
+  readonly perPage: number;
+  /** Places to page on from, as the address writes them; undefined at either end. */
+  readonly newer: string | undefined;
+  readonly older: string | undefined;
 };
 
 const rowsPerPage = 200;
-const pageNumber = z.coerce.number().int().min(1).catch(1);
 
 /** The batches behind a figure of the comparison, latest inoculated first; undefined while there is no batch. */
 export async function readRowsBehind(
@@ -62,13 +62,11 @@ export async function readRowsBehind(
   const { contamination } = figures;
   // A batch counts for the rate or is left out of it, so both together are all there are.
   const total = contamination.leftOut.reduce((sum, { batches }) => sum + batches, contamination.n.batches);
-  const pages = Math.max(1, Math.ceil(total / rowsPerPage));
-  const page = Math.min(pageNumber.parse(query.page), pages);
-  const facts = await readBatchPage(context, filter, {
-    limit: rowsPerPage,
-    offset: (page - 1) * rowsPerPage,
-  });
-  const shown = judgeBatches(facts, choices.today);
+  const before = readRowPlace(query.before);
+  const after = before ? undefined : readRowPlace(query.after);
+  const { batches, more } = await readBatchPage(context, filter, rowsPerPage, { after, before });
+  const [first, last] = [batches[0], batches.at(-1)];
+  const shown = judgeBatches(batches, choices.today);
   const codes = await context.db.batch.findMany({
     where: { id: { in: shown.map(({ facts }) => facts.id) } },
     select: { id: true, code: true },
@@ -80,8 +78,9 @@ export async function readRowsBehind(
     figures,
     rows: shown.map((batch) => rowBehind(batch, codeOf.get(batch.facts.id) ?? '', asOf)),
     total,
-    page,
-    pages,
+    perPage: rowsPerPage,
+    newer: first && (before ? more : after !== undefined) ? writeRowPlace(first) : undefined,
+    older: last && (before ? true : more) ? writeRowPlace(last) : undefined,
   };
 }
 

@@ -1,9 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Actor } from '@/lib/access/actor';
 import { readAs, type ScopedDb, writeAs } from '@/lib/access/scoped-db';
+import { readBatchPage } from '@/lib/analysis/comparison/read-batch-page';
 import { readBatchRows } from '@/lib/analysis/comparison/read-batch-rows';
 import { readComparison } from '@/lib/analysis/comparison/read-comparison';
 import { readRowsBehind } from '@/lib/analysis/comparison/read-rows-behind';
+import { readRowPlace, writeRowPlace } from '@/lib/analysis/comparison/row-place';
 import { newId } from '@/lib/base/new-id';
 import { ok } from '@/lib/base/result';
 import { testDatabase } from '../../support/database';
@@ -155,6 +157,39 @@ describe('the comparison read from the records', () => {
     });
     expect(behind?.figures.contamination).toMatchObject({ parts: { numerator: 2, denominator: 20 } });
     expect(byCode.get('GONE')).toMatchObject({ contaminationLeftOut: 'voided', yieldLeftOut: 'voided' });
+  });
+
+  it('goes through the batches behind a figure page by page, forth and back, each once', async () => {
+    for (const [code, on] of [
+      ['PAGE-1', '2026-04-01'],
+      ['PAGE-2', '2026-04-02'],
+      ['PAGE-3', '2026-03-02'],
+    ] as const)
+      await fill(code, { inoculatedOn: asDate(on) });
+    const { filter } = await pageOf(later);
+    const all = await readAs(people.coordinator, (context) => readBatchPage(context, filter, 100, {}));
+    const forth: string[] = [];
+    const pages: string[][] = [];
+    for (let from = {}, more = true; more; ) {
+      const page = await readAs(people.coordinator, (context) => readBatchPage(context, filter, 2, from));
+      pages.push(page.batches.map(({ id }) => id));
+      forth.push(...page.batches.map(({ id }) => id));
+      const last = page.batches.at(-1);
+      // As an address carries it.
+      from = { after: last && readRowPlace(writeRowPlace(last)) };
+      more = page.more;
+    }
+    expect(forth.length).toBeGreaterThan(4);
+    expect(forth).toEqual(all.batches.map(({ id }) => id));
+    expect(all.more).toBe(false);
+    const days = all.batches.map(({ inoculatedOn }) => inoculatedOn);
+    expect(days).toEqual(days.toSorted().reverse());
+    const third = all.batches.find(({ id }) => id === pages[2]?.[0]);
+    const back = await readAs(people.coordinator, (context) =>
+      readBatchPage(context, filter, 2, { before: third }),
+    );
+    expect(back.batches.map(({ id }) => id)).toEqual(pages[1]);
+    expect(back.more).toBe(true);
   });
 
   it('shows a member only their own site, and a funder or another network nothing', async () => {

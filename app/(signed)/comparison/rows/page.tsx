@@ -31,14 +31,14 @@ export default async function RowsBehindPage({ searchParams }: PageProps<'/compa
       </>
     );
   }
-  const { choices, filter, figures, rows, total, page, pages } = behind;
+  const { choices, filter, figures, rows, total, perPage, newer, older } = behind;
   const t = await getTranslations('comparison');
   const locale = await getLocale();
   const names = await placeNames(choices, actor.language);
   const view = await loadFigureViews(actor.networkTimeZone, actor.massUnit);
   const kind = yieldKind(filter.container);
   const { method: _method, site: _site, ...all } = filter;
-  const pageAt = (number: number) => `/comparison/rows?${queryOfFilter(filter)}&page=${number}` as Route;
+  const pageAt = (place: string) => `/comparison/rows?${queryOfFilter(filter)}&${place}` as Route;
   return (
     <>
       <Heading
@@ -57,7 +57,7 @@ export default async function RowsBehindPage({ searchParams }: PageProps<'/compa
           <Figure label={t('columns.logLife')} view={view(figures.logLifeBe)} />
         )}
       </div>
-      <p>{t('rowsNote', { page, pages, total })}</p>
+      <p>{t('rowsNote', { total, perPage })}</p>
       <RowsTable
         rows={rows}
         names={names}
@@ -66,8 +66,8 @@ export default async function RowsBehindPage({ searchParams }: PageProps<'/compa
         massUnit={actor.massUnit}
       />
       <Pager
-        newer={page > 1 ? pageAt(page - 1) : undefined}
-        older={page < pages ? pageAt(page + 1) : undefined}
+        newer={newer === undefined ? undefined : pageAt(`before=${newer}`)}
+        older={older === undefined ? undefined : pageAt(`after=${older}`)}
       />
       <p className="no-print">
         <Link href={`/comparison?${queryOfFilter({ ...all, method: undefined, site: undefined })}` as Route}>
