@@ -46,7 +46,7 @@ export type RowsBehind = {
   readonly older: string | undefined;
 };
 
-const rowsPerPage = 200;
+const rowsPerPage = 50;
 
 /** The batches behind a figure of the comparison, latest inoculated first; undefined while there is no batch. */
 export async function readRowsBehind(
