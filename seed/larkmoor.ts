@@ -16,6 +16,7 @@ import { truths } from './story/truths';
 import { addLots } from './write/add-lots';
 import { agreeOnSharing } from './write/agree-sharing';
 import { answerSignals } from './write/answer-signals';
+import { bringPeople } from './write/bring-people';
 import { bringTable } from './write/bring-table';
 import { chooseMethods } from './write/choose-methods';
 import { inOneGo } from './write/in-one-go';
@@ -104,6 +105,7 @@ export async function seedLarkmoor(today: string): Promise<SignIn[]> {
   await recordProgramme(coordinator, siteIds, today);
   await recordCosts(coordinator, today);
   await bringTable(coordinator, today);
+  await bringPeople(coordinator);
   await chooseMethods(coordinator, siteIds);
   await agreeOnSharing((id) => members.find(({ siteIds: own }) => own.includes(id)), siteIds);
   await publishYear(coordinator, today);

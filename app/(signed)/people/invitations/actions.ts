@@ -10,8 +10,8 @@ import { invitationInput } from '@/lib/records/person/invitation.input';
 import { makeFirstLinks } from '@/lib/records/person/make-first-links.command';
 import { renewInvitation } from '@/lib/records/person/renew-invitation.command';
 import { withdrawInvitation } from '@/lib/records/person/withdraw-invitation.command';
-import { joinLink } from '@/lib/ui/people/join-link';
 import type { MadeLinks } from '@/lib/ui/people/new-link-form';
+import { joinLink } from '../join-link';
 
 export async function firstLinksAction(_state: MadeLinks, data: FormData): Promise<MadeLinks> {
   const result = await runForm(firstLinksInput, makeFirstLinks, data);

@@ -6,7 +6,7 @@ import { invitePerson } from '@/lib/records/person/invite-person.command';
 import { invitePersonInput } from '@/lib/records/person/invite-person.input';
 import { emptyFormState, type FormState } from '@/lib/ui/form/field-spec';
 import { toFormState } from '@/lib/ui/form/to-form-state';
-import { joinLink } from '@/lib/ui/people/join-link';
+import { joinLink } from '../join-link';
 
 export async function invitePersonAction(_state: FormState, data: FormData): Promise<FormState> {
   const result = await runForm(invitePersonInput, invitePerson, data);
