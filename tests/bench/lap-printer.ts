@@ -1,5 +1,5 @@
 /** Seconds by the clock and of processor time, of all threads of this process. */
-export type Lapped<T> = { readonly value: T; readonly clock: number; readonly processor: number };
+type Lapped<T> = { readonly value: T; readonly clock: number; readonly processor: number };
 export type Lap = <T>(name: string, run: () => Promise<T>) => Promise<Lapped<T>>;
 
 /** Runs stages one after another and prints what each took, and what memory the process has by then. */

@@ -1,7 +1,7 @@
 import { MEMORY_LENGTH, TILE_SIDE, type VectorKernel } from './vector-kernel';
 
 /** Three matrices inside flat arrays; see `subtractProducts`. */
-export type ProductSides = {
+type ProductSides = {
   readonly c: Float64Array;
   readonly cStart: number;
   readonly cStride: number;
