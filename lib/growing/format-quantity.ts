@@ -13,9 +13,15 @@ function numberText(value: number, region: string, least: number, most: number):
 /** U+00A0: keeps a number and its unit on one line. */
 export const unitSpace = '\u00a0';
 
+const decimalSigns = new Map<string, DecimalSign>();
+
 /** The decimal sign of a number region such as 'en-US', 'es-ES' or 'es-US'. */
 export function decimalSignOf(region: string): DecimalSign {
-  return numberText(0.5, region, 1, 1).includes(',') ? ',' : '.';
+  const known = decimalSigns.get(region);
+  if (known !== undefined) return known;
+  const sign = numberText(0.5, region, 1, 1).includes(',') ? ',' : '.';
+  decimalSigns.set(region, sign);
+  return sign;
 }
 
 /** A number of a unit in a region's writing, up to `most` decimals: `12.5 L`. */

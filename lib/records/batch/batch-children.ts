@@ -1,5 +1,6 @@
 import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
+import { insertRows } from '@/lib/access/insert-rows';
 import { newId } from '@/lib/base/new-id';
 import type { PreparedBatch } from './prepare-batch';
 
@@ -9,16 +10,16 @@ type Children = {
 };
 
 /** Adds the components and spawn shares of batches. */
-export async function addBatchChildren(
-  { db, actor, origin }: WriteContext,
-  batches: readonly Children[],
-): Promise<void> {
+export async function addBatchChildren(context: WriteContext, batches: readonly Children[]): Promise<void> {
+  const { actor, origin } = context;
   const owner = ({ batch }: Children) => ({
     ...{ networkId: actor.networkId, batchId: batch.id, siteId: batch.siteId },
     ...{ origin, createdById: actor.personId },
   });
-  await db.batchComponent.createMany({
-    data: batches.flatMap((one) =>
+  await insertRows(
+    context,
+    'batch_component',
+    batches.flatMap((one) =>
       one.prepared.resolved.components.map(({ input, lot, method, run }) => ({
         ...owner(one),
         id: newId(),
@@ -30,15 +31,17 @@ export async function addBatchChildren(
         massStage: input.massStage,
       })),
     ),
-  });
-  await db.spawnShare.createMany({
-    data: batches.flatMap((one) =>
+  );
+  await insertRows(
+    context,
+    'spawn_share',
+    batches.flatMap((one) =>
       one.prepared.resolved.spawn.map(({ lot, grams }) => ({
         ...owner(one),
         ...{ id: newId(), spawnLotId: lot.id, grams },
       })),
     ),
-  });
+  );
 }
 
 /** Voids the components and spawn shares of a batch before a correction adds the new ones. */

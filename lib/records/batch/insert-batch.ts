@@ -1,6 +1,7 @@
 import 'server-only';
 import { randomInt } from 'node:crypto';
 import type { WriteContext } from '@/lib/access/context';
+import { insertRowsUnlessThere } from '@/lib/access/insert-rows';
 import { newId } from '@/lib/base/new-id';
 import { invalid, ok, type Result } from '@/lib/base/result';
 import type { SecondLifeWay } from '@/lib/database/generated/enums';
@@ -36,9 +37,10 @@ export async function insertBatch(context: WriteContext, batch: New): Promise<Re
  * tried. Answers in the order of the batches; of two that want one code the first gets it.
  */
 export async function insertBatches(
-  { db, actor, origin }: WriteContext,
+  context: WriteContext,
   batches: readonly New[],
 ): Promise<Result<InsertedBatch>[]> {
+  const { actor, origin } = context;
   const answers: Result<InsertedBatch>[] = batches.map(() => invalid('', 'already-there'));
   let open = batches.map((batch, at) => ({
     ...{ at, batch, id: batch.input.id ?? newId() },
@@ -50,16 +52,15 @@ export async function insertBatches(
       ...one,
       code: one.wanted ?? drawBatchCode(randomInt, draw < draws / 2 ? 3 : 4),
     }));
-    const rows = await db.batch.createManyAndReturn({
-      data: tried.map(({ id, code, batch: { input, prepared, life } }) => ({
+    const inserted = await insertRowsUnlessThere(
+      context,
+      'batch',
+      tried.map(({ id, code, batch: { input, prepared, life } }) => ({
         networkId: actor.networkId,
         ...{ id, code, ...batchColumns(input, prepared, actor.personId), ...life },
         ...{ origin, createdById: actor.personId },
       })),
-      skipDuplicates: true,
-      select: { id: true },
-    });
-    const inserted = new Set(rows.map(({ id }) => id));
+    );
     for (const { at, id, code, wanted, batch } of tried) {
       if (inserted.has(id)) answers[at] = ok({ id, siteId: batch.input.siteId, code });
       else if (wanted !== null) answers[at] = invalid('code', 'code-taken', { code });

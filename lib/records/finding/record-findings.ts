@@ -1,6 +1,7 @@
 import 'server-only';
 import type { z } from 'zod';
 import type { OneOfMany, WriteContext } from '@/lib/access/context';
+import { insertRows } from '@/lib/access/insert-rows';
 import { newId } from '@/lib/base/new-id';
 import { ok, type Result } from '@/lib/base/result';
 import { asDate } from '../fields/stored-date';
@@ -34,7 +35,7 @@ export async function recordFindings(
   context: WriteContext,
   asked: readonly OneOfMany<Input>[],
 ): Promise<Result<Recorded>[]> {
-  const { db, actor, origin, now } = context;
+  const { actor, origin, now } = context;
   const before = await recordedBefore(
     context,
     asked.map(({ input }) => input),
@@ -54,14 +55,16 @@ export async function recordFindings(
     owners.push({ id, batchId: batch.id, siteId: batch.siteId, input });
     return ok({ id, batchId: batch.id });
   });
-  await db.finding.createMany({
-    data: owners.map(({ input: { units, sign, stage, action, note, foundOn }, ...owner }) => ({
+  await insertRows(
+    context,
+    'finding',
+    owners.map(({ input: { units, sign, stage, action, note, foundOn }, ...owner }) => ({
       networkId: actor.networkId,
       ...owner,
       ...{ foundOn: asDate(foundOn), units, sign, stage, action, note, origin },
       createdById: actor.personId,
     })),
-  });
+  );
   for (const { input, ...owner } of owners) await nameFoundUnits(context, owner, input.unitNumbers);
   return answers;
 }

@@ -1,6 +1,7 @@
 import 'server-only';
 import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
+import { insertRows } from '@/lib/access/insert-rows';
 import { newId } from '@/lib/base/new-id';
 import { notFound, ok, type Result } from '@/lib/base/result';
 import { freeCodes } from '../fields/free-codes';
@@ -57,12 +58,14 @@ export async function addSpawnLots(
     else if (code) answers[at] = code;
     return code?.kind === 'ok' ? [{ id, code: code.value, ...columns }] : [];
   });
-  await db.spawnLot.createMany({
-    data: rows.map((row) => ({
+  await insertRows(
+    context,
+    'spawn_lot',
+    rows.map((row) => ({
       networkId: actor.networkId,
       ...row,
       ...{ origin, createdById: actor.personId },
     })),
-  });
+  );
   return answers;
 }

@@ -1,6 +1,7 @@
 import 'server-only';
 import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
+import { insertRows } from '@/lib/access/insert-rows';
 import { newId } from '@/lib/base/new-id';
 import { notFound, ok, type Result } from '@/lib/base/result';
 import { freeCodes } from '../fields/free-codes';
@@ -60,12 +61,14 @@ export async function addSubstrateLots(
     else if (code) answers[at] = code;
     return code?.kind === 'ok' ? [{ id, code: code.value, ...columns }] : [];
   });
-  await db.substrateLot.createMany({
-    data: rows.map((row) => ({
+  await insertRows(
+    context,
+    'substrate_lot',
+    rows.map((row) => ({
       networkId: actor.networkId,
       ...row,
       ...{ origin, createdById: actor.personId },
     })),
-  });
+  );
   return answers;
 }

@@ -1,5 +1,6 @@
 import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
+import { insertRows } from '@/lib/access/insert-rows';
 import type { PreparedWeighing } from './prepare-weighing';
 import { addWeighingChildren } from './weighing-children';
 
@@ -11,14 +12,16 @@ export async function insertWeighings(
   context: WriteContext,
   weighings: readonly { readonly id: string; readonly input: Scale; readonly prepared: PreparedWeighing }[],
 ): Promise<void> {
-  const { db, actor, origin } = context;
-  await db.weighing.createMany({
-    data: weighings.map(({ id, input, prepared: { siteId, row } }) => ({
+  const { actor, origin } = context;
+  await insertRows(
+    context,
+    'weighing',
+    weighings.map(({ id, input, prepared: { siteId, row } }) => ({
       networkId: actor.networkId,
       ...{ id, siteId, ...row, ...enteredOf(input), origin },
       createdById: actor.personId,
     })),
-  });
+  );
   await addWeighingChildren(
     context,
     weighings.map(({ id, prepared }) => ({ weighingId: id, prepared })),
