@@ -8,7 +8,7 @@ export const compostMaterials: readonly MaterialSuitability[] = [
     'spent_substrate',
     'suits',
     'Spent oyster substrate mixed with compost feeds it.',
-    'El sustrato gastado de seta ostra mezclado con composta la alimenta.',
+    'El sustrato agotado de seta ostra mezclado con composta la alimenta.',
   ),
   materialRow(
     'wood_chips',

@@ -153,7 +153,7 @@ export const materialDefaults: readonly MaterialDefault[] = [
     code: 'spent_oyster_substrate',
     kind: 'spent_substrate',
     role: 'substrate',
-    name: { en: 'Spent oyster substrate', es: 'Sustrato gastado de seta ostra' },
+    name: { en: 'Spent oyster substrate', es: 'Sustrato agotado de seta ostra' },
     asReceivedMoistureWetPercent: null,
     drainedMoistureWetPercent: {},
     bulkKgPerM3: 300,

@@ -2,6 +2,7 @@ import type { Route } from 'next';
 import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Urgency } from '@/lib/growing/due/urgency';
+import { KeptCodes } from '../page/kept-codes';
 import type { DueText } from './due-words';
 
 type Props = {
@@ -17,7 +18,7 @@ function Lines({ lines }: { lines: readonly DueText[] }) {
       {lines.map(({ text, place, why, left, href }) => (
         <li key={`${href} ${text}`}>
           <Link href={href as Route} prefetch={false}>
-            {text}
+            <KeptCodes text={text} />
           </Link>
           {left === '' ? null : <span className="due-left"> {left}</span>}
           <span className="due-why quiet">

@@ -6,6 +6,7 @@ import type { DueLine } from '@/lib/records/today/due-line';
 import type { TemperatureUnit } from '../format/temperature-text';
 import { dynamicWords } from '../i18n/dynamic-words';
 import { ButtonLink } from '../page/button-link';
+import { KeptCodes } from '../page/kept-codes';
 import { DueGroup } from './due-group';
 import { dueWords } from './due-words';
 
@@ -42,7 +43,9 @@ export async function DueList({ lines, language, temperatureUnit, now }: Props) 
         <section aria-labelledby="due-next" className="due-next">
           <h2 id="due-next">{t('next')}</h2>
           <p className="chips">
-            <ButtonLink href={next.href as Route}>{next.text}</ButtonLink>
+            <ButtonLink href={next.href as Route}>
+              <KeptCodes text={next.text} />
+            </ButtonLink>
           </p>
           <p className="quiet">
             {next.left === '' ? null : <strong>{next.left} · </strong>}
