@@ -6,8 +6,8 @@ import { funderReportContent } from './content/funder-report';
 import { reportGround } from './content/ground';
 
 /**
- * Reports that have been published over the same period, over the days of its baseline, or beside either of these as
- * their baseline, the latest first; also those taken out since, which somebody may have read. One without a ground was
+ * Reports that have been published over days of its period or of its baseline, or beside any of these as their baseline, the
+ * latest first; also those taken out since, which somebody may have read. One without a ground was
  * published before grounds were kept.
  */
 export async function readEarlierReports(
@@ -21,8 +21,8 @@ export async function readEarlierReports(
   const rows = await db.report.findMany({
     where: {
       OR: days.flatMap(({ from, to }) => [
-        { periodFrom: from, periodTo: to },
-        { baselineFrom: from, baselineTo: to },
+        { periodFrom: { lte: to }, periodTo: { gte: from } },
+        { baselineFrom: { lte: to }, baselineTo: { gte: from } },
       ]),
       publishedAt: { not: null },
     },

@@ -1,12 +1,15 @@
 import type { BuiltReport } from './build-content';
 import type { GroundPart } from './ground';
 import type { ProtectionRule } from './protect-cells';
-import { samePeriod } from './same-period';
+import { sharesDays } from './shares-days';
 import { sameSum, tellsFew } from './tells-few';
 import { tellsPart } from './tells-part';
 import { baselineTotals, periodTotal, sumOf, type ToldTotal, totalsOver } from './told-totals';
 
-/** Whether two states of one total, subtracted, leave what few sites did. */
+/**
+ * Whether two states of one total, or the totals of two stretches that share days, subtracted, leave what few sites did. Of
+ * two stretches what is left is what each site did on the days that only one of them has.
+ */
 function statesTell(one: ToldTotal, other: ToldTotal, rule: ProtectionRule): boolean {
   const [first, second] = [sumOf(one), sumOf(other)];
   return first !== undefined && second !== undefined && tellsFew([first], [second], rule, true);
@@ -20,10 +23,10 @@ function tellsBesidePeriod(total: ToldTotal, report: BuiltReport, rule: Protecti
   return statesTell(total, own, rule) || tables.some((table) => tellsFew(table, [sum], rule, false));
 }
 
-/** Parts of a report that tell of few sites beside the baseline of another, which is its period. */
+/** Parts of a report that tell of few sites beside the baseline of another, which shares days with its period. */
 export function partsBesideBaseline(other: BuiltReport, built: BuiltReport): GroundPart[] {
   const { rule } = built.content;
-  if (!samePeriod(other.content.baseline, built.content)) return [];
+  if (!sharesDays(other.content.baseline, built.content)) return [];
   return baselineTotals(other)
     .filter((total) => tellsBesidePeriod(total, built, rule))
     .flatMap(({ key }): GroundPart[] => {
@@ -33,20 +36,21 @@ export function partsBesideBaseline(other: BuiltReport, built: BuiltReport): Gro
 }
 
 /**
- * Whether a total of the baseline of `built` tells of few sites beside what readers have: the baseline of another report,
- * or a report over those days. One that stands as a reader has it already tells nothing new.
+ * Whether a total of the baseline of `built` tells of few sites beside what readers have of those days or of others that share
+ * some of them: the baseline of another report, or a report over them. One that stands as a reader has it of the same days
+ * already tells nothing new.
  */
 export function baselineTotalTells(
   total: ToldTotal,
   { content: { baseline, rule } }: BuiltReport,
   earlier: readonly BuiltReport[],
 ): boolean {
-  const told = earlier.flatMap((one) => totalsOver(baseline, one, total));
   const sum = sumOf(total);
-  const known = told.flatMap((one) => sumOf(one) ?? []);
+  const known = earlier.flatMap((one) => totalsOver(baseline, one, total)).flatMap((one) => sumOf(one) ?? []);
   if (sum === undefined || known.some((one) => sameSum(one, sum))) return false;
+  const near = earlier.flatMap((one) => totalsOver(baseline, one, total, sharesDays));
   return (
-    told.some((one) => statesTell(one, total, rule)) ||
-    earlier.some((one) => samePeriod(one.content, baseline) && tellsBesidePeriod(total, one, rule))
+    near.some((one) => statesTell(one, total, rule)) ||
+    earlier.some((one) => sharesDays(one.content, baseline) && tellsBesidePeriod(total, one, rule))
   );
 }

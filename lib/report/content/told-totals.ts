@@ -47,13 +47,20 @@ export function periodTotal(report: BuiltReport, total: TotalKey): ToldTotal | u
   return { key, currency, cell: totalCell(report.content, total), known };
 }
 
-/** A total of some days as a report tells it: as its baseline, or as its own period. */
-export function totalsOver(days: Days | undefined, report: BuiltReport, total: TotalKey): ToldTotal[] {
+type SameDays = (one: Days | undefined, other: Days | undefined) => boolean;
+
+/** A total of some days as a report tells it: as its baseline, or as its own period. `same`: which days count as these. */
+export function totalsOver(
+  days: Days | undefined,
+  report: BuiltReport,
+  total: TotalKey,
+  same: SameDays = samePeriod,
+): ToldTotal[] {
   const { content } = report;
-  const baseline = samePeriod(content.baseline, days)
+  const baseline = same(content.baseline, days)
     ? baselineTotals(report).find((one) => sameTotal(one, total))
     : undefined;
-  const own = samePeriod(content, days) ? periodTotal(report, total) : undefined;
+  const own = same(content, days) ? periodTotal(report, total) : undefined;
   return [baseline, own].filter((one) => one !== undefined);
 }
 

@@ -2,6 +2,8 @@ import type { ReportDocument } from './report-document';
 
 /** One cell that two documents tell differently; undefined where one of them has no such line. */
 export type DocumentChange = {
+  /** Where it stands, told apart from every other place of the document. */
+  readonly key: string;
   readonly section: string;
   readonly table: string;
   readonly row: string;
@@ -10,7 +12,7 @@ export type DocumentChange = {
   readonly now: string | undefined;
 };
 
-type Place = Omit<DocumentChange, 'earlier' | 'now'> & { readonly text: string };
+type Place = Omit<DocumentChange, 'key' | 'earlier' | 'now'> & { readonly text: string };
 
 /** Every figure of a document by where it stands. */
 function places(document: ReportDocument): Map<string, Place> {
@@ -32,7 +34,7 @@ function places(document: ReportDocument): Map<string, Place> {
           found.set(`${section.key}/${table.key}/${row.key}/${column.key}`, {
             section: section.heading,
             table: table.caption,
-            row: row.cells[0]?.text ?? row.key,
+            row: [row.group, row.cells[0]?.text ?? row.key].filter((text) => text !== undefined).join(', '),
             column: column.header,
             text: cell.text,
           });
@@ -50,6 +52,6 @@ export function documentChanges(then: ReportDocument, now: ReportDocument): Docu
     const named = fresh ?? old;
     if (named === undefined || old?.text === fresh?.text) return [];
     const { section, table, row, column } = named;
-    return [{ section, table, row, column, earlier: old?.text, now: fresh?.text }];
+    return [{ key, section, table, row, column, earlier: old?.text, now: fresh?.text }];
   });
 }

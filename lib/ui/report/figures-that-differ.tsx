@@ -21,7 +21,7 @@ export async function FiguresThatDiffer({ figures, then, today }: Props) {
     <DataTable
       caption={t('sinceCaption')}
       rows={figures}
-      rowKey={({ section, table, row, column }) => `${section}/${table}/${row}/${column}`}
+      rowKey={({ key }) => key}
       groupOf={({ section }) => section}
       columns={[
         { key: 'row', header: t('columns.row'), cell: place },
