@@ -238,7 +238,7 @@ it('guards every table whose rows belong to a site', async () => {
     `select c.relname as name from pg_class c join pg_attribute a on a.attrelid = c.oid and a.attname = 'site_id' and not a.attisdropped
      where c.relnamespace = 'public'::regnamespace and c.relkind = 'r' and c.relname not like 'outcome\\_%'
        and c.relname not in ('history', 'fitted_result', 'batch_outcome', 'sharing_agreement', 'membership_site', 'participant_contact', 'photo_content', 'intake_file')
-       and not exists (select 1 from pg_trigger t where t.tgrelid = c.oid and t.tgname = 'refuse_left_site')`,
+       and (select count(*) from pg_trigger t where t.tgrelid = c.oid and t.tgname in ('refuse_left_site', 'keep_left_site')) < 2`,
   );
   expect(rows).toEqual([]);
 });
