@@ -158,6 +158,9 @@ describe('a file that was mutated', () => {
         await db.site.count(),
         await db.spawnLot.count(),
         await db.substrateLot.count(),
+        await db.treatmentRun.count(),
+        await db.treatmentReading.count(),
+        await db.invitation.count(),
       ]);
     const before = await counted();
     await fc.assert(

@@ -1,10 +1,15 @@
+import { readFile, rm } from 'node:fs/promises';
+import path from 'node:path';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { runAs } from '@/lib/access/run-command';
 import { readAs } from '@/lib/access/scoped-db';
+import { saveTable } from '@/lib/export/saved/save-table';
 import { openPoints } from '@/lib/intake/table/open-points';
 import { changeLayout, settlePoints } from '@/lib/intake/table/settle';
 import { allocateTreatment } from '@/lib/records/treatment/allocate-treatment.command';
 import { allocateTreatmentInput } from '@/lib/records/treatment/treatment.input';
+import { writtenWords } from '@/lib/ui/export/written-words';
+import { wordsFor } from '@/lib/ui/i18n/words-for';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { type Shed, shed } from '../../support/shed';
@@ -175,4 +180,27 @@ describe('a table of treatments', () => {
     const again = await bring(people.member, { kind, now }, mine);
     expect((await again.check()).counts).toMatchObject({ there: 1, needs: 0 });
   });
+
+  it.each([
+    ['en', 'en-US', 'csv'],
+    ['es', 'es-US', 'xlsx'],
+  ] as const)(
+    'saved from the list in %s by a member, comes back as there already, lent runs too',
+    async (language, region, format) => {
+      const made = await saveTable(
+        people.member,
+        'treatments',
+        {},
+        format,
+        writtenWords(wordsFor(language, region)),
+      );
+      if (made.kind !== 'saved') throw new Error(made.kind);
+      const file = await bring(people.member, { kind, now }, await readFile(made.file));
+      await rm(path.dirname(made.file), { recursive: true });
+      expect(made.rows).toBeGreaterThan(8);
+      const { counts } = await file.check();
+      expect(await file.wrong()).toEqual([]);
+      expect(counts).toMatchObject({ new: 0, needs: 0, there: made.rows });
+    },
+  );
 });
