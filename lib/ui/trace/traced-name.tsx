@@ -1,5 +1,6 @@
 import Link from 'next/link';
 import type { TraceName } from '@/lib/records/trace/trace-view';
+import { KeptCodes } from '../page/kept-codes';
 import { type TraceWords, tracedPath } from './trace-words';
 
 type Props = { readonly name: TraceName | undefined; readonly words: TraceWords };
@@ -9,5 +10,9 @@ export function TracedName({ name, words }: Props) {
   if (name === undefined) return <>{words.t('takenOut.hidden')}</>;
   if (!name.visible)
     return <>{words.t('outOfSight', { code: name.code ?? '–', site: name.siteName ?? '–' })}</>;
-  return <Link href={tracedPath(name)}>{words.name(name)}</Link>;
+  return (
+    <Link href={tracedPath(name)}>
+      <KeptCodes text={words.name(name)} />
+    </Link>
+  );
 }

@@ -7,10 +7,12 @@ const kept = (code: string) => `<span class="whitespace-nowrap">${code}</span>`;
 
 describe('codes in a sentence', () => {
   test('stay on one line, each of them, and the sentence says the same', () => {
-    expect(drawn('Read T-FXK-34, then KHH-347')).toBe(`Read ${kept('T-FXK-34')}, then ${kept('KHH-347')}`);
+    expect(drawn('Read T-FXK-34, then KHH-347')).toBe(
+      `<span>Read ${kept('T-FXK-34')}, then ${kept('KHH-347')}</span>`,
+    );
   });
 
   test('are told from words with hyphens', () => {
-    expect(drawn('Hot-water bath')).toBe('Hot-water bath');
+    expect(drawn('Hot-water bath')).toBe('<span>Hot-water bath</span>');
   });
 });
