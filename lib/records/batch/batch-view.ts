@@ -40,6 +40,8 @@ export type BatchView = {
   readonly code: string;
   readonly siteId: string;
   readonly siteName: string;
+  /** The site has left the network: its records stay as they are. */
+  readonly siteLeft: boolean;
   readonly timeZone: string;
   readonly speciesId: string;
   readonly species: LocalName & { readonly scientific: string };
@@ -92,6 +94,7 @@ export function batchView(row: BatchRow): BatchView {
     ...{ bedAreaCm2, logWoodCode, logDiameterMm, logLengthMm, logGreenGrams },
     siteId: row.siteId,
     siteName: row.site.name,
+    siteLeft: row.site.leftAt !== null,
     timeZone: row.site.timeZone,
     secondLifeWay: row.secondLifeWay,
     layers: row.layers.map(({ id, laidOn, material, thicknessMm, millilitres }) => ({

@@ -96,13 +96,14 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
               })
         }
       />
-      {batch.voidReason === null ? (
+      {batch.siteLeft ? <p>{t('page.siteLeft', { site: batch.siteName })}</p> : null}
+      {batch.voidReason === null && !batch.siteLeft ? (
         <BatchSteps page={page} lookAction={lookTodayAction} lookId={newId()} />
       ) : null}
       <h2>{t('page.story')}</h2>
       <p className="quiet">{t('page.storyOrder')}</p>
       <BatchStory {...reader} />
-      <PhotoList photos={photos} batch={batch} open={batch.voidReason === null} />
+      <PhotoList photos={photos} batch={batch} open={batch.voidReason === null && !batch.siteLeft} />
       <h2>{t('page.facts')}</h2>
       <BatchFacts {...reader} />
       {batch.containerKind === 'bed' ? (
@@ -123,7 +124,11 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
       <p className="record-links">
         {batch.voidReason === null ? (
           <>
-            <Link href={`/batches/${id}/correct` as Route}>{t('do.correct')}</Link>{' '}
+            {batch.siteLeft ? null : (
+              <>
+                <Link href={`/batches/${id}/correct` as Route}>{t('do.correct')}</Link>{' '}
+              </>
+            )}
             <Link href={`/void/batch/${id}?back=/batches/${id}` as Route}>{t('do.void')}</Link>{' '}
           </>
         ) : null}
