@@ -10,12 +10,15 @@ import { type LogisticState, logisticRows, newLogisticState } from './logistic-r
 /** Squared length (in A's metric) of a Newton step below which the modes count as found. */
 const MODES_FOUND = 1e-18;
 const MODES_FOUND_COSTLY = 1e-17;
+/** Squared length of a step from which on the modes are far off, and a new factor leads there hardly faster than an old one. */
+const FAR_OFF = 10;
+
 /**
  * How much of the squared step may be left before a new factor is made, by the size of the dense tail: the larger it is,
  * the more steps with an old factor one factorisation costs.
  */
-function patience(tailSize: number): number {
-  if (tailSize > COSTLY_TAIL) return 0.4;
+function patience(tailSize: number, decrement: number): number {
+  if (tailSize > COSTLY_TAIL) return decrement > FAR_OFF ? 0.95 : 0.4;
   return tailSize > 150 ? 0.1 : 0.002;
 }
 
@@ -91,7 +94,6 @@ export class LaplaceCriterion implements Criterion {
   /** Moves u to the conditional modes. False when it does not get there. */
   private findModes(): boolean {
     const { system } = this.model;
-    const keep = patience(system.plan.tailSize);
     const goal = system.plan.tailSize > COSTLY_TAIL ? MODES_FOUND_COSTLY : MODES_FOUND;
     let value = this.evaluate(this.u, this.state);
     if (!Number.isFinite(value)) {
@@ -118,7 +120,7 @@ export class LaplaceCriterion implements Criterion {
         this.penalised = value;
         return true;
       }
-      const slow = decrement > keep * previous;
+      const slow = decrement > patience(system.plan.tailSize, decrement) * previous;
       if (!fresh && slow) {
         // The old factor no longer leads anywhere fast: make a new one and take this step again.
         this.factored = false;

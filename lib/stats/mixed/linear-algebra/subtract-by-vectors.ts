@@ -20,7 +20,7 @@ const TILE = TILE_SIDE;
 const A = 0;
 const B = PANEL * DEPTH;
 const C = 2 * PANEL * DEPTH;
-if (C + TILE * TILE > MEMORY_LENGTH)
+if (C + TILE * PANEL > MEMORY_LENGTH)
   throw new Error('the panels do not fit into the memory of the vector kernel');
 
 /**
@@ -44,13 +44,10 @@ export function subtractByVectors(
         const high = Math.min(PANEL, rows - i);
         pack(memory, A, a, aStart + i * aStride + k, aStride, high, deep);
         for (let row = 0; row < high; row += TILE) {
-          for (let column = 0; column < wide; column += TILE) {
-            kernel.multiply(A + row * deep, B + column * deep, C, deep);
-            const at = cStart + (i + row) * cStride + j + column;
-            const across = Math.min(TILE, wide - column);
-            const down = Math.min(TILE, high - row);
-            if (across === TILE && down === TILE) subtractTile(c, at, cStride, memory);
-            else subtractEdge(c, at, cStride, memory, down, across);
+          kernel.multiply(A + row * deep, B, C, deep, Math.ceil(wide / TILE));
+          const down = Math.min(TILE, high - row);
+          for (let own = 0; own < down; own++) {
+            subtractRow(c, cStart + (i + row + own) * cStride + j, memory, C + own * TILE, wide);
           }
         }
       }
@@ -93,31 +90,26 @@ function pack(
   }
 }
 
-function subtractTile(c: Float64Array, start: number, stride: number, memory: Float64Array): void {
-  let from = C;
+/** Takes a row of products, four of each tile, off a row of C. */
+function subtractRow(
+  c: Float64Array,
+  start: number,
+  memory: Float64Array,
+  products: number,
+  columns: number,
+): void {
+  const whole = columns - (columns % TILE);
+  let from = products;
   let at = start;
-  for (let i = 0; i < TILE; i++) {
+  for (const end = start + whole; at < end; at += TILE) {
     c[at] = (c[at] as number) - (memory[from] as number);
     c[at + 1] = (c[at + 1] as number) - (memory[from + 1] as number);
     c[at + 2] = (c[at + 2] as number) - (memory[from + 2] as number);
     c[at + 3] = (c[at + 3] as number) - (memory[from + 3] as number);
-    from += TILE;
-    at += stride;
+    from += TILE * TILE;
   }
-}
-
-function subtractEdge(
-  c: Float64Array,
-  start: number,
-  stride: number,
-  memory: Float64Array,
-  rows: number,
-  columns: number,
-): void {
-  for (let i = 0; i < rows; i++) {
-    for (let j = 0; j < columns; j++) {
-      const at = start + i * stride + j;
-      c[at] = (c[at] as number) - (memory[C + i * TILE + j] as number);
-    }
+  for (const end = start + columns; at < end; at += 1) {
+    c[at] = (c[at] as number) - (memory[from] as number);
+    from += 1;
   }
 }
