@@ -225,6 +225,7 @@ describe('the application role', () => {
       'leave_site',
       'may_leave_for',
       'member_role',
+      'mend_counts',
       'mentions_of',
       'my_networks',
       'note_sign_in_failure',

@@ -44,6 +44,9 @@ async function written(folder: string, { kind, rows }: BenchTable, format: 'csv'
   return file;
 }
 
+const lastNeeded = (tables: readonly BenchTable[], only: string) =>
+  tables.findIndex(({ kind }) => kind === only);
+
 function line(name: string, { seconds, own, server, grewBy }: Omit<Took, 'id' | 'counts' | 'trouble'>): void {
   const figures = [seconds, own + server, own, server].map((value) => value.toFixed(1).padStart(10));
   const grown = Number.isNaN(grewBy) ? '' : `${grewBy.toFixed(0)} MB`.padStart(10);
@@ -80,7 +83,8 @@ export async function benchImport(rows: number, only: string | undefined): Promi
       `${''.padEnd(34)}${['clock', 'processor', 'of node', 'database', 'grew by'].map((head) => head.padStart(10)).join('')}`,
     );
     const within: boolean[] = [];
-    for (const table of benchTables(rows)) {
+    const tables = benchTables(rows, only);
+    for (const table of only === undefined ? tables : tables.slice(0, lastNeeded(tables, only) + 1)) {
       const measured = table.kind !== 'sites' && (only === undefined || only === table.kind);
       const formats = measured ? (['xlsx', 'csv'] as const) : (['csv'] as const);
       const grown: number[] = [];

@@ -108,8 +108,19 @@ function findings(count: number): BenchTable {
   };
 }
 
-/** The tables of the bench in the order in which they need one another, so many rows each (of sites a hundred). */
-export function benchTables(count: number): readonly BenchTable[] {
-  const lots = Math.max(count, lotsInUse);
-  return [sites(), substrateLots(lots), spawnLots(lots), batches(count), harvests(count), findings(count)];
+/**
+ * The tables of the bench in the order in which they need one another, so many rows each (of sites a hundred); with
+ * `only`, the others as long as that one needs them.
+ */
+export function benchTables(count: number, only: string | undefined): readonly BenchTable[] {
+  const asFarAs = (kind: RecordTableKind, needed: number) =>
+    Math.max(lotsInUse, only === undefined || only === kind ? count : needed);
+  return [
+    sites(),
+    substrateLots(asFarAs('substrate_lots', lotsInUse)),
+    spawnLots(asFarAs('spawn_lots', lotsInUse)),
+    batches(asFarAs('batches', Math.ceil(count / 2))),
+    harvests(count),
+    findings(count),
+  ];
 }
