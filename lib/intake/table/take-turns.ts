@@ -8,7 +8,7 @@ import { invalid, type Result } from '@/lib/base/result';
 const most = 2;
 const holder = globalThis as typeof globalThis & { pinsetTableJobs?: number };
 const waiting = invalid('', 'intake-waits');
-const betweenTriesMs = 400;
+const betweenTriesMs = 1_000;
 
 /** One job of a network at a time, whichever process works on it; the turn ends with the transaction. */
 async function haveTurn({ db, actor }: WriteContext): Promise<boolean> {

@@ -51,7 +51,9 @@ export function Progress({ id, work: first, locale, sentence }: Props) {
   return (
     <>
       <p role="status">{told}</p>
-      <progress value={work.done} max={Math.max(1, work.total)} aria-label={told} />
+      {work.state === 'waiting' ? null : (
+        <progress value={work.done} max={Math.max(1, work.total)} aria-label={told} />
+      )}
       <noscript>
         <meta httpEquiv="refresh" content="2" />
       </noscript>
