@@ -1,57 +1,36 @@
 import { cpus, loadavg } from 'node:os';
-import { encode } from 'next-auth/jwt';
-import { readAs } from '@/lib/access/scoped-db';
-import { environment } from '@/lib/base/environment';
+import type { Actor } from '@/lib/access/actor';
+import { asNobody, readAs } from '@/lib/access/scoped-db';
+import { lookUpSession } from '@/lib/access/session-lookup';
+import { openSession } from '@/lib/access/sign-in';
 import { disconnect } from '@/lib/database/client';
-import { coordinatorOf } from './coordinator-of';
 import { pageReads } from './page-reads';
-import { processorTime } from './processor-time';
+import { printTimed, timed, timedHeading } from './timed';
+import { wholePages } from './whole-pages';
 
-type Timed = { readonly of: readonly number[]; readonly processor?: number | undefined };
-type Times = Timed & { readonly name: string; readonly bar?: number };
-type Asked = { readonly email: string; readonly times: number; readonly url: string | undefined };
+type Asked = {
+  readonly email: string;
+  readonly times: number;
+  readonly url: string | undefined;
+  readonly pid: number | undefined;
+};
 
-/** The reader who waits longest of so many, in milliseconds. */
-function quantile(values: readonly number[], share: number): number {
-  return values.toSorted((a, b) => a - b)[Math.ceil(share * values.length) - 1] ?? Number.NaN;
-}
-
-async function timed(times: number, run: () => Promise<unknown>): Promise<Timed> {
-  // Twice beforehand: the first reader after a start also waits for plans and for what is compiled.
-  await run();
-  await run();
-  const of: number[] = [];
-  for (let count = 0; count < times; count += 1) {
-    const start = performance.now();
-    await run();
-    of.push(performance.now() - start);
-  }
-  const processor: number[] = [];
-  for (let count = 0; count < Math.min(times, 5); count += 1) {
-    const took = await processorTime(run);
-    if (took !== undefined) processor.push(took);
-  }
-  return { of, processor: processor.length === 0 ? undefined : quantile(processor, 0.5) };
-}
-
-function print({ name, bar, of, processor }: Times): boolean {
-  const p95 = quantile(of, 0.95);
-  const within = bar === undefined || p95 < bar;
-  const least = processor !== undefined && bar !== undefined && processor < bar;
-  const verdict =
-    bar === undefined ? '' : `  of ${bar} ${within ? 'within' : least ? 'ABOVE by the clock' : 'ABOVE'}`;
-  const figures = [quantile(of, 0.5), p95].map((value) => value.toFixed(1).padStart(9));
-  const own = (processor?.toFixed(1) ?? '').padStart(9);
-  console.log(`${name.padEnd(40)}${figures.join('')}${own}${verdict}`);
-  return within;
+async function coordinatorOf(email: string): Promise<Actor> {
+  const [found] = await asNobody(
+    (db) => db.$queryRaw<{ id: string }[]>`select person_id::text as id from app.sign_in_lookup(${email})`,
+  );
+  const signed = found && (await lookUpSession(await openSession(found.id, 'bench')));
+  if (!signed?.actor) throw new Error(`nobody signs in as ${email}`);
+  return signed.actor;
 }
 
 /**
- * Milliseconds of what each page reads and works out, p50 and p95, in the network of the coordinator with this address,
- * beside the least that a transaction takes and a bare statement; with `url` also of whole pages of the server there (which must serve the
- * same database with the same secret), beside a page that reads nothing. Answers whether all are within their bars.
+ * Milliseconds of what each page reads and works out in the network of the coordinator with this address, by the clock and
+ * on processors, beside the least that a transaction takes and a bare statement; with `url` also of whole pages of the
+ * server there (which must serve the same database with the same secret), beside a page that reads nothing. Answers
+ * whether all are within their bars.
  */
-export async function benchPages({ email, times, url }: Asked): Promise<boolean> {
+export async function benchPages({ email, times, url, pid }: Asked): Promise<boolean> {
   try {
     const actor = await coordinatorOf(email);
     const [size] = await readAs(
@@ -59,47 +38,31 @@ export async function benchPages({ email, times, url }: Asked): Promise<boolean>
       ({ db }) => db.$queryRaw<{ batches: bigint; sites: bigint }[]>`select
         (select count(*) from batch) as batches, (select count(*) from site) as sites`,
     );
-    console.log(
-      `${size?.batches} batches at ${size?.sites} sites; ${times} readings each, load ${loadavg()
-        .map((load) => load.toFixed(1))
-        .join(' ')} on ${cpus().length} processors; ms at p50, p95, and of processor time`,
+    const load = loadavg().map((one) => one.toFixed(1));
+    console.log(`${size?.batches} batches at ${size?.sites} sites; ${times} readings each in milliseconds, by the clock and on
+processors (cpu, of it in the database and here, each at p50); load ${load.join(' ')} on ${cpus().length} processors`);
+    console.log(`\nreading and working out\n${timedHeading}`);
+    const bare = (name: string, read: Parameters<typeof readAs>[1]) =>
+      timed(times, () => readAs(actor, read)).then((took) => printTimed(name, took));
+    await bare('a transaction with one row', ({ db }) => db.$queryRaw`select 1`);
+    await bare(
+      'the latest fifty rows of batches',
+      ({ db }) => db.$queryRaw`select id, code from batch order by inoculated_on desc limit 50`,
+    );
+    await bare(
+      "a year's totals of sites, added up",
+      ({ db }) => db.$queryRaw`select method_key, sum(contaminated), sum(fresh) from outcome_site_total
+        where network_id = ${actor.networkId}::uuid and container = 'bag' and span = 'year'
+          and starts_on = date_trunc('year', now() - interval '1 year')::date group by method_key`,
     );
     const pages = await pageReads(actor);
-    console.log('\nreading and working out');
-    print({
-      name: 'a transaction with one row',
-      ...(await timed(times, () => readAs(actor, ({ db }) => db.$queryRaw`select 1`))),
-    });
-    print({
-      name: 'the latest fifty rows of batches',
-      ...(await timed(times, () =>
-        readAs(
-          actor,
-          ({ db }) => db.$queryRaw`select id, code from batch order by inoculated_on desc limit 50`,
-        ),
-      )),
-    });
-    const within: boolean[] = [];
-    for (const { name, bar, read } of pages) within.push(print({ name, bar, ...(await timed(times, read)) }));
-    if (url === undefined) return within.every(Boolean);
-    const token = await encode({
-      token: { sid: actor.sessionId },
-      secret: environment().NEXTAUTH_SECRET,
-      maxAge: 3600,
-    });
-    const open = async (address: string) => {
-      const answer = await fetch(new URL(address, url), {
-        headers: { cookie: `next-auth.session-token=${token}` },
-        redirect: 'manual',
-      });
-      await answer.text();
-      if (answer.status !== 200) throw new Error(`${address} answered ${answer.status}`);
-    };
-    console.log(`\nwhole pages of ${url}`);
-    print({ name: 'a page that reads nothing', ...(await timed(times, () => open('/offline'))) });
-    for (const { name, bar, address } of pages)
-      within.push(print({ name, bar, ...(await timed(times, () => open(address))) }));
-    return within.every(Boolean);
+    let all = true;
+    for (const { name, bar, read } of pages) {
+      let count = 0;
+      all = printTimed(name, await timed(times, () => read(count++)), bar) && all;
+    }
+    if (url === undefined) return all;
+    return (await wholePages(pages, { url, sessionId: actor.sessionId, times, pid })) && all;
   } finally {
     await disconnect();
   }

@@ -6,7 +6,8 @@
  *   npm run bench -- stats large      only the very large network
  *   npm run bench -- pages            what pages read, in the large network of `npm run seed:scale`, in the database of
  *                                     DATABASE_URL; --email of another coordinator, --times N readings each,
- *                                     --url of a server on the same database to time whole pages, too
+ *                                     --url of a built server on the same database to time whole pages, too, and --pid of
+ *                                     its process to tell its processor time
  *   npm run bench -- fits             one refit of a question in that network, cold and from where the last one ended;
  *                                     --from DATE of the batches, --email
  *   npm run bench -- report           a report of ten pages as a PDF, a workbook and an archive
@@ -23,7 +24,12 @@ import { benchImport } from './import/bench-import';
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
-    ...{ email: { type: 'string' }, times: { type: 'string' }, url: { type: 'string' } },
+    ...{
+      email: { type: 'string' },
+      times: { type: 'string' },
+      url: { type: 'string' },
+      pid: { type: 'string' },
+    },
     ...{ rows: { type: 'string' }, kind: { type: 'string' }, from: { type: 'string' } },
   },
 });
@@ -32,8 +38,13 @@ if (what === 'stats' && (part === undefined || part === 'small' || part === 'lar
   const within = benchStatistics(part);
   process.exitCode = within ? 0 : 1;
 } else if (what === 'pages') {
-  const { email = 'large@network.example', times = '20', url } = values;
-  const within = await benchPages({ email, times: Number(times), url });
+  const { email = 'large@network.example', times = '20', url, pid } = values;
+  const within = await benchPages({
+    email,
+    times: Number(times),
+    url,
+    pid: pid === undefined ? undefined : Number(pid),
+  });
   process.exitCode = within ? 0 : 1;
 } else if (what === 'fits') {
   const { email = 'large@network.example', from } = values;
@@ -45,7 +56,7 @@ if (what === 'stats' && (part === undefined || part === 'small' || part === 'lar
   process.exitCode = (await benchImport(Number(rows), kind)) ? 0 : 1;
 } else {
   console.log(
-    'usage: npm run bench -- stats [small | large] | report | fits [--from D] [--email E] | pages [--email E] [--times N] [--url U] | import [--rows N] [--kind K]',
+    'usage: npm run bench -- stats [small | large] | report | fits [--from D] [--email E] | pages [--email E] [--times N] [--url U [--pid P]] | import [--rows N] [--kind K]',
   );
   process.exitCode = 2;
 }

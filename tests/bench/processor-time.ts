@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { asNobody } from '@/lib/access/scoped-db';
 
+/** Milliseconds of processor time, here and in the database. */
+export type ProcessorTime = { readonly here: number; readonly database: number };
+
 /** Nanoseconds on a processor so far, by the kernel of this machine. */
 function onProcessor(pid: number): number | undefined {
   try {
@@ -11,7 +14,7 @@ function onProcessor(pid: number): number | undefined {
 }
 
 /** The database's processes for this role; they are on this machine, or their time cannot be told. */
-async function sessions(): Promise<number[]> {
+export async function databaseSessions(): Promise<number[]> {
   const rows = await asNobody(
     (db) => db.$queryRaw<{ pid: number }[]>`select pid from pg_stat_activity
       where datname = current_database() and usename = current_user`,
@@ -20,20 +23,33 @@ async function sessions(): Promise<number[]> {
 }
 
 /**
- * Milliseconds of processor time that something took here and in the database: on a machine that does other work at the
- * same time this says more than the clock does. Undefined where the database is elsewhere.
+ * Processor time that something took here and in the database: on a machine that does other work at the same time this
+ * says more than the clock does. Undefined where the database is elsewhere.
  */
-export async function processorTime(run: () => Promise<unknown>): Promise<number | undefined> {
-  const pids = await sessions();
+export async function processorTime(
+  pids: readonly number[],
+  run: () => Promise<unknown>,
+): Promise<ProcessorTime | undefined> {
   const before = pids.map(onProcessor);
   const own = process.cpuUsage();
   await run();
   const { user, system } = process.cpuUsage(own);
-  let total = (user + system) / 1000;
+  let database = 0;
   for (const [at, pid] of pids.entries()) {
     const [start, end] = [before[at], onProcessor(pid)];
     if (start === undefined || end === undefined) return undefined;
-    total += (end - start) / 1e6;
+    database += (end - start) / 1e6;
   }
-  return total;
+  return { here: (user + system) / 1000, database };
+}
+
+/** A clock tick of Linux, in which a process's time is told there. */
+const tickMs = 10;
+
+/** Milliseconds on processors so far of a process with all its threads, in steps of ten. */
+export function processTime(pid: number): number {
+  const stat = readFileSync(`/proc/${pid}/stat`, 'utf8');
+  // The second field is the name, in brackets, and may hold spaces.
+  const fields = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+  return tickMs * (Number(fields[11]) + Number(fields[12]));
 }

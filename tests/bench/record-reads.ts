@@ -25,7 +25,7 @@ export async function recordReads(actor: Actor, now: Date): Promise<PageRead[]> 
     address: string,
     read: (context: ReadContext) => Promise<unknown>,
   ): PageRead => ({
-    ...{ name, address, bar },
+    ...{ name, address: () => address, bar },
     read: () => readAs(actor, read),
   });
   const lots = lotFilterInput.parse({});

@@ -3,6 +3,7 @@ import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
 import type { RunMember } from '../comparison/cluster-of-run';
 import { boundsOf } from '../comparison/read-batch-rows';
+import { daysAtSites } from './days-at-sites';
 import type { Measure } from './outcome-sums';
 import type { OutcomesWanted } from './outcomes-wanted';
 
@@ -37,17 +38,17 @@ export async function readApartRuns(
   today: SiteDates,
 ): Promise<ApartRuns> {
   const { from, to, species, container, material } = boundsOf(wanted);
+  const { first, later, twoLater } = daysAtSites(today);
   const [answer] = await db.$queryRaw<{ lines: string | null; alone: string | null }[]>`
-    with day as materialized (
-      select * from unnest(${[...today.keys()]}::uuid[], ${[...today.values()]}::date[]) d (site_id, today)
-    ), found as materialized (
+    with found as materialized (
       select run_ids, cardinality(run_ids) > 1 as joins, method_key,
         (contamination_class = 'counted' and contamination_enters_on <= today)::int
           + 2 * (yield_class = 'counted' and yield_enters_on <= today)::int
           + 4 * (yield_class = 'counted' and yield_enters_on <= today
             and case when container = 'log' then fresh_grams else fresh_grams_by_yield_day end > 0)::int
           + 8 * coalesce(life_class = 'counted', false)::int as flags
-      from batch_outcome join day using (site_id)
+      from (select *, ${first}::date + (site_id = any (${later}::uuid[]))::int + (site_id = any (${twoLater}::uuid[]))::int as today
+        from batch_outcome) o
       where network_id = ${actor.networkId}::uuid and container = ${container} and apart
         and inoculated_on between ${from}::date and ${to}::date
         and (${species}::uuid is null or species_id = ${species}::uuid)

@@ -1,6 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
+import { daysAtSites } from './days-at-sites';
 import type { AmountSum, CountedSum, LeftOutSum, MarkedSum, OutcomeSums } from './outcome-sums';
 import { type OutcomesWanted, outcomeBounds } from './outcomes-wanted';
 import type { SplitPeriod } from './split-period';
@@ -16,7 +17,7 @@ type Lists = {
 /**
  * The sums from those that tell materials apart: for a member's own sites, and where a material is asked for. `recent` are
  * the batches at the period's ends, and those whose day lies ahead at their site taken off again and counted as too
- * young; their counts may be negative.
+ * young; their counts may be negative. Sums are taken in double precision, as those of totals are.
  */
 export async function readFineSums(
   { db, actor }: ReadContext,
@@ -27,11 +28,9 @@ export async function readFineSums(
   const network = actor.networkId;
   const { from, to, species, container, material, method } = outcomeBounds(wanted);
   const { years, quarters, days } = period;
-  const [first = null] = [...today.values()].sort();
+  const { first, later, twoLater } = daysAtSites(today);
   const [lists] = await db.$queryRaw<Lists[]>`
-    with day as materialized (
-      select * from unnest(${[...today.keys()]}::uuid[], ${[...today.values()]}::date[]) d (site_id, today)
-    ), later_days as materialized (
+    with later_days as materialized (
       select p.* from app.outcome_part p
       where p.network_id = ${network}::uuid and p.container = ${container}
         and (p.contamination_enters_on > ${first}::date or p.yield_enters_on > ${first}::date)
@@ -39,11 +38,12 @@ export async function readFineSums(
         and (${species}::uuid is null or p.species_id = ${species}::uuid)
         and (${material}::text is null or p.material_key = ${material}::text) and (${method}::text is null or p.method_key = ${method}::text)
     ), ahead as materialized (
-      select p.* from later_days p join day d on d.site_id = p.site_id where p.enters_on > d.today
+      select p.* from later_days p
+      where p.enters_on - (p.site_id = any (${later}::uuid[]))::int - (p.site_id = any (${twoLater}::uuid[]))::int > ${first}::date
     ), recent as materialized (
-      select p.site_id, p.method_key, p.material_key, p.measure, p.class, count(*) as batches, sum(p.units) as units,
-        sum(p.numerator) as numerator, sum(p.denominator) as denominator, sum(p.later) as later, sum(p.lost_clean) as lost_clean,
-        sum(p.open_units) as open_units, sum(p.open_unit_days) as open_unit_days,
+      select p.site_id, p.method_key, p.material_key, p.measure, p.class, count(*) as batches, sum(p.units::float8) as units,
+        sum(p.numerator::float8) as numerator, sum(p.denominator::float8) as denominator, sum(p.later::float8) as later, sum(p.lost_clean::float8) as lost_clean,
+        sum(p.open_units::float8) as open_units, sum(p.open_unit_days::float8) as open_unit_days,
         count(distinct p.cluster) filter (where not p.apart) as runs, count(*) filter (where p.run_missing) as run_missing,
         count(*) filter (where p.any_trimmed) as trimmed, count(*) filter (where p.any_as_picked) as as_picked,
         count(*) filter (where p.dry_assumed) as dry_assumed, count(*) filter (where p.any_shared) as shared
@@ -54,17 +54,19 @@ export async function readFineSums(
         and (${material}::text is null or p.material_key = ${material}::text) and (${method}::text is null or p.method_key = ${method}::text)
       group by p.site_id, p.method_key, p.material_key, p.measure, p.class
       union all
-      select site_id, method_key, material_key, measure, class, -count(*), -sum(units), -sum(numerator), -sum(denominator), -sum(later),
-        -sum(lost_clean), -sum(open_units), -sum(open_unit_days), -count(distinct cluster) filter (where not apart),
+      select site_id, method_key, material_key, measure, class, -count(*), -sum(units::float8), -sum(numerator::float8), -sum(denominator::float8), -sum(later::float8),
+        -sum(lost_clean::float8), -sum(open_units::float8), -sum(open_unit_days::float8), -count(distinct cluster) filter (where not apart),
         -count(*) filter (where run_missing), -count(*) filter (where any_trimmed), -count(*) filter (where any_as_picked),
         -count(*) filter (where dry_assumed), -count(*) filter (where any_shared)
       from ahead group by site_id, method_key, material_key, measure, class
       union all
-      select site_id, method_key, material_key, measure, 'window-open', count(*), sum(units), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0
+      select site_id, method_key, material_key, measure, 'window-open', count(*), sum(units::float8), 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0
       from ahead where measure <> 'cropped' group by site_id, method_key, material_key, measure
     ), parts as (
-      select site_id, method_key, material_key, measure, class, batches, units, numerator, denominator, later, lost_clean,
-        open_units, open_unit_days, runs, run_missing, trimmed, as_picked, dry_assumed, shared
+      select site_id, method_key, material_key, measure, class, batches::float8 as batches, units::float8 as units,
+        numerator::float8 as numerator, denominator::float8 as denominator, later::float8 as later, lost_clean::float8 as lost_clean,
+        open_units::float8 as open_units, open_unit_days::float8 as open_unit_days, runs::float8 as runs, run_missing::float8 as run_missing,
+        trimmed::float8 as trimmed, as_picked::float8 as as_picked, dry_assumed::float8 as dry_assumed, shared::float8 as shared
       from outcome_summary where network_id = ${network}::uuid and container = ${container}
         and ((span = 'year' and starts_on = any (${[...years]}::date[]))
           or (span = 'quarter' and starts_on = any (${[...quarters]}::date[])))

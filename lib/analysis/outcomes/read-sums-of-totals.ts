@@ -1,6 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
+import { daysAtSites } from './days-at-sites';
 import type { OutcomeSums } from './outcome-sums';
 import { type OutcomesWanted, outcomeBounds } from './outcomes-wanted';
 import { type SiteColumns, siteColumns } from './site-columns';
@@ -35,11 +36,9 @@ export async function readSumsOfTotals(
   const { from, to, species, container, method } = outcomeBounds(wanted);
   const [years, quarters] = [[...period.years], [...period.quarters]];
   const [[start, end] = [null, null], [laterStart, laterEnd] = [null, null]] = period.days;
-  const [first = null] = [...today.values()].sort();
+  const { first, later, twoLater } = daysAtSites(today);
   const [lists] = await db.$queryRaw<Lists[]>`
-    with day as materialized (
-      select * from unnest(${[...today.keys()]}::uuid[], ${[...today.values()]}::date[]) d (site_id, today)
-    ), spans as materialized (
+    with spans as materialized (
       select 'year' as span, unnest(${years}::date[]) as starts_on union all select 'quarter', unnest(${quarters}::date[])
     ), near as materialized (
       select *, case contamination_class when 'counted' then inside - young else 0 end as c,
@@ -47,9 +46,11 @@ export async function readSumsOfTotals(
         case when cropped then inside - unripe else 0 end as k, case life_class when 'counted' then inside else 0 end as l
       from (select o.*, (coalesce(o.inoculated_on between ${start}::date and ${end}::date, false)
           or coalesce(o.inoculated_on between ${laterStart}::date and ${laterEnd}::date, false))::int as inside,
-        coalesce(o.contamination_enters_on > day.today, false)::int as young,
-        coalesce(o.yield_enters_on > day.today, false)::int as unripe
-      from app.outcome_row o join day using (site_id)
+        coalesce(o.contamination_enters_on - (o.site_id = any (${later}::uuid[]))::int - (o.site_id = any (${twoLater}::uuid[]))::int
+          > ${first}::date, false)::int as young,
+        coalesce(o.yield_enters_on - (o.site_id = any (${later}::uuid[]))::int - (o.site_id = any (${twoLater}::uuid[]))::int
+          > ${first}::date, false)::int as unripe
+      from app.outcome_row o
       where o.network_id = ${network}::uuid and o.container = ${container} and o.inoculated_on between ${from}::date and ${to}::date
         and (${species}::uuid is null or o.species_id = ${species}::uuid) and (${method}::text is null or o.method_key = ${method}::text)
         and (o.contamination_enters_on > ${first}::date or o.yield_enters_on > ${first}::date

@@ -1,0 +1,21 @@
+import { type CalendarDate, daysBetween } from '@/lib/growing/calendar-date';
+import type { SiteDates } from '../comparison/batch-facts';
+
+/**
+ * Today's dates at sites as statements take them: the earliest, and the sites where it is already one day later, or two,
+ * as at both sides of the date line. A date worked out so needs no join, which the database would plan for few rows and
+ * run for many.
+ */
+export type DaysAtSites = {
+  readonly first: CalendarDate | null;
+  readonly later: readonly string[];
+  readonly twoLater: readonly string[];
+};
+
+export function daysAtSites(today: SiteDates): DaysAtSites {
+  const [first] = [...today.values()].sort();
+  if (first === undefined) return { first: null, later: [], twoLater: [] };
+  const ahead = (days: number) =>
+    [...today].flatMap(([site, date]) => (daysBetween(first, date) >= days ? [site] : []));
+  return { first, later: ahead(1), twoLater: ahead(2) };
+}

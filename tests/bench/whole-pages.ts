@@ -1,0 +1,61 @@
+import { encode } from 'next-auth/jwt';
+import { environment } from '@/lib/base/environment';
+import type { PageRead } from './page-reads';
+import { processTime } from './processor-time';
+import { quantile } from './timed';
+
+type Asked = {
+  readonly url: string;
+  readonly sessionId: string;
+  readonly times: number;
+  /** The server's process, on this machine, to tell its processor time by; undefined to leave that out. */
+  readonly pid: number | undefined;
+};
+
+/**
+ * Times whole pages of a built server beside one that reads nothing, and a line for each; answers whether all are within
+ * their bars. Of the server's own time on a processor the mean is told, since the kernel tells it in steps of 10 ms.
+ */
+export async function wholePages(
+  pages: readonly PageRead[],
+  { url, sessionId, times, pid }: Asked,
+): Promise<boolean> {
+  const token = await encode({
+    token: { sid: sessionId },
+    secret: environment().NEXTAUTH_SECRET,
+    maxAge: 3600,
+  });
+  const open = async (address: string) => {
+    const answer = await fetch(new URL(address, url), {
+      headers: { cookie: `next-auth.session-token=${token}` },
+      redirect: 'manual',
+    });
+    await answer.text();
+    if (answer.status !== 200) throw new Error(`${address} answered ${answer.status}`);
+  };
+  console.log(`\nwhole pages of ${url}`);
+  console.log(
+    `${''.padEnd(44)}${['p50', 'p95', 'server'].map((word) => word.padStart(9)).join('')}   (mean of its processor time, database apart)`,
+  );
+  let all = true;
+  const line = async (name: string, address: (at: number) => string, bar?: number) => {
+    await open(address(-2));
+    await open(address(-1));
+    const before = pid === undefined ? 0 : processTime(pid);
+    const clock: number[] = [];
+    for (let count = 0; count < times; count += 1) {
+      const start = performance.now();
+      await open(address(count));
+      clock.push(performance.now() - start);
+    }
+    const server = pid === undefined ? '' : ((processTime(pid) - before) / times).toFixed(0);
+    const p95 = quantile(clock, 0.95);
+    const verdict = bar === undefined ? '' : `  of ${bar} ${p95 < bar ? 'within' : 'ABOVE'}`;
+    const figures = [quantile(clock, 0.5).toFixed(1), p95.toFixed(1), server];
+    console.log(`${name.padEnd(44)}${figures.map((text) => text.padStart(9)).join('')}${verdict}`);
+    if (bar !== undefined && p95 >= bar) all = false;
+  };
+  await line('a page that reads nothing', () => '/offline');
+  for (const { name, bar, address } of pages) await line(name, address, bar);
+  return all;
+}
