@@ -1,6 +1,5 @@
 import type { Route } from 'next';
 import Link from 'next/link';
-import { choiceAsked } from '@/lib/analysis/next-question/choice-asked';
 import type { NextChoice, NextPart, Outlook } from '@/lib/analysis/next-question/next-answer';
 import { type NextAsked, queryOfNext } from '@/lib/analysis/next-question/next-choice.input';
 import type { NextOptions } from '@/lib/analysis/next-question/read-next-options';
@@ -21,6 +20,8 @@ import { seasonWords } from './season-words';
 
 type Props = {
   readonly part: NextPart;
+  /** What it says of the species and material asked for. */
+  readonly choice: NextChoice | undefined;
   readonly asked: NextAsked;
   readonly options: Pick<NextOptions, 'hemisphere' | 'timeZone'>;
   readonly reader: { readonly role: string; readonly massUnit: MassUnit; readonly volumeUnit: VolumeUnit };
@@ -30,10 +31,9 @@ type Props = {
 const mixOf = ({ speciesId, materialId }: NextChoice) => `${speciesId}.${materialId}`;
 
 /** What one site could do next, for a coordinator and for its own members alike. */
-export function NextPartView({ part, asked, options, reader, words }: Props) {
+export function NextPartView({ part, choice, asked, options, reader, words }: Props) {
   const { t, names, view, units, number, language } = words;
   const site = names.siteName(part.siteId);
-  const choice = choiceAsked(part, asked);
   if (choice === undefined) return <p className="answer-sentence">{t('next.noMix', { site })}</p>;
   const { massUnit, volumeUnit } = reader;
   const sorted = [...choice.outlooks].sort((a, b) =>

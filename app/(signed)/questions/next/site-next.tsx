@@ -2,6 +2,7 @@ import type { Route } from 'next';
 import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Actor } from '@/lib/access/actor';
+import { choiceAsked } from '@/lib/analysis/next-question/choice-asked';
 import type { NextAsked } from '@/lib/analysis/next-question/next-choice.input';
 import { withEquipment } from '@/lib/analysis/next-question/with-equipment';
 import { FilterForm } from '@/lib/ui/form/filter-form';
@@ -53,15 +54,19 @@ export async function SiteNext({ actor, asked: given }: Props) {
         <EmptyState text={t(known === 'nothing' ? 'fit.empty' : 'next.noReader')} />
       ) : (
         <FittedBlock answer={known.answer} timeZone={actor.networkTimeZone}>
-          {(part) => (
-            <NextPartView
-              part={withEquipment(part, equipment)}
-              asked={asked}
-              options={options}
-              reader={actor}
-              words={words}
-            />
-          )}
+          {(fitted) => {
+            const part = withEquipment(fitted, equipment);
+            return (
+              <NextPartView
+                part={part}
+                choice={choiceAsked(part, asked)}
+                asked={asked}
+                options={options}
+                reader={actor}
+                words={words}
+              />
+            );
+          }}
         </FittedBlock>
       )}
       {coordinates ? (
