@@ -1,9 +1,7 @@
 import { cpus, loadavg } from 'node:os';
-import type { Actor } from '@/lib/access/actor';
-import { asNobody, readAs } from '@/lib/access/scoped-db';
-import { lookUpSession } from '@/lib/access/session-lookup';
-import { openSession } from '@/lib/access/sign-in';
+import { readAs } from '@/lib/access/scoped-db';
 import { disconnect } from '@/lib/database/client';
+import { coordinatorOf } from './coordinator-of';
 import { pageReads } from './page-reads';
 import { printTimed, timed, timedHeading } from './timed';
 import { wholePages } from './whole-pages';
@@ -14,15 +12,6 @@ type Asked = {
   readonly url: string | undefined;
   readonly pid: number | undefined;
 };
-
-async function coordinatorOf(email: string): Promise<Actor> {
-  const [found] = await asNobody(
-    (db) => db.$queryRaw<{ id: string }[]>`select person_id::text as id from app.sign_in_lookup(${email})`,
-  );
-  const signed = found && (await lookUpSession(await openSession(found.id, 'bench')));
-  if (!signed?.actor) throw new Error(`nobody signs in as ${email}`);
-  return signed.actor;
-}
 
 /**
  * Milliseconds of what each page reads and works out in the network of the coordinator with this address, by the clock and

@@ -17,7 +17,7 @@ type Query = Readonly<Record<string, string>>;
  */
 export async function comparisonReads(actor: Actor, now: Date): Promise<PageRead[]> {
   const choices = await readAs(actor, (context) => readComparisonChoices(context, now));
-  const [species, method, site] = [choices.defaults?.species ?? '', choices.methods, choices.sites[0]];
+  const [method, site] = [choices.methods[0], choices.sites[0]];
   const from = choices.defaults?.from ?? '2000-01-01';
   const to = choices.defaults?.to ?? '2100-01-01';
   const year = Number(to.slice(0, 4)) - 1;
@@ -29,7 +29,7 @@ export async function comparisonReads(actor: Actor, now: Date): Promise<PageRead
         and length(method_key) = 36 and length(material_key) = 36
       group by 1, 2 order by sum(batches) desc limit 1`,
   );
-  const { method: mostUsed = method[0]?.id ?? '', material = '' } = used ?? {};
+  const { method: mostUsed = method?.id ?? '', material = '' } = used ?? {};
   // More of them than a process remembers.
   const quarters = (of: number, start: number) => ({
     from: `${of}-0${1 + 3 * start}-01`,
