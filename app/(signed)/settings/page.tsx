@@ -119,9 +119,13 @@ export default async function SettingsPage() {
             key: 'drained',
             header: t('columns.drained'),
             cell: (row) =>
-              row.drained
-                .map((one) => `${language === 'es' ? one.methodEs : one.methodEn} ${one.percent} %`)
-                .join(', ') || '–',
+              row.drained.length === 0
+                ? '–'
+                : row.drained.map(({ methodEn, methodEs, percent }) => (
+                    <span key={methodEn} className="block">
+                      {`${language === 'es' ? methodEs : methodEn} ${percent}\u00a0%`}
+                    </span>
+                  )),
           },
         ]}
       />

@@ -10,5 +10,5 @@ export async function lotMoisture(): Promise<(lot: Moisture) => string> {
   return ({ moisturePercent, moistureSource }) =>
     moisturePercent === null
       ? words(moistureSource)
-      : `${new Intl.NumberFormat(locale, { maximumFractionDigits: 1 }).format(moisturePercent)} % (${words(moistureSource).toLocaleLowerCase()})`;
+      : `${new Intl.NumberFormat(locale, { maximumFractionDigits: 1 }).format(moisturePercent)}\u00a0% (${words(moistureSource).toLocaleLowerCase()})`;
 }
