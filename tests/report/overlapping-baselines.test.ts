@@ -78,7 +78,7 @@ function tellsOfFew(rows: readonly Picked[], one: Stretch, other: Stretch): bool
 
 const share = (one: Stretch, other: Stretch) => one.first <= other.last && other.first <= one.last;
 
-describe('baselines that share days without being equal', () => {
+describe('baselines that share days without being equal', { timeout: 90_000 }, () => {
   it('tell nothing of few sites when one is taken off the other, or off a report over such days', () => {
     let held = 0;
     fc.assert(

@@ -37,7 +37,7 @@ beforeAll(async () => {
   await startBags(people, await shed(people));
 });
 
-describe('a member asks what the own site should do next', () => {
+describe('a member asks what the own site should do next', { timeout: 90_000 }, () => {
   it('and reads an answer that nobody worked out before, of the own site alone', async () => {
     const answer = await ask(people.member, people.millLane);
     expect(answer?.kind).toBe('first');

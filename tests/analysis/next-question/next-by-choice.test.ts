@@ -29,7 +29,7 @@ function fail(what: string): never {
   throw new Error(what);
 }
 
-describe('the answer by choice', () => {
+describe('the answer by choice', { timeout: 90_000 }, () => {
   it('follows the season asked for', async () => {
     const winter = only((await ask({ season: '1' }))('MILL'));
     expect(amountOf(winter, 'loss')).not.toBeCloseTo(amountOf(main, 'loss'), 3);
