@@ -1,4 +1,7 @@
-import { cpus, loadavg } from 'node:os';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { cpus, loadavg, tmpdir } from 'node:os';
+import path from 'node:path';
+import { build } from 'esbuild';
 import { readAs } from '@/lib/access/scoped-db';
 import { parseQuestion } from '@/lib/analysis/adjusted/question-scope.input';
 import { readQuestionScope } from '@/lib/analysis/adjusted/read-question-data';
@@ -25,7 +28,9 @@ const mostMegabytes = 2_000;
  * keeps within the bars.
  */
 export async function benchFits({ email, from }: Asked): Promise<boolean> {
+  const folder = mkdtempSync(path.join(tmpdir(), 'fits-'));
   try {
+    process.env.PINSET_FIT_WORKER = await bundledWorker(folder);
     const actor = await coordinatorOf(email);
     const asked = parseQuestion(from === undefined ? {} : { from });
     const now = new Date();
@@ -45,6 +50,7 @@ export async function benchFits({ email, from }: Asked): Promise<boolean> {
           .join(' ')} on ${cpus().length} processors`,
     );
     const lap = lapPrinter();
+    yardstick();
     await lap('yardstick: a dense factor of 1,500 rows', async () => yardstick());
     const reading = await lap('reading and judging', () => readForFit(actor, question));
     const { data } = reading.value;
@@ -67,6 +73,7 @@ export async function benchFits({ email, from }: Asked): Promise<boolean> {
     console.log(`at most ${megabytes.toFixed(0)} MB of ${mostMegabytes} MB`);
     return within && megabytes <= mostMegabytes;
   } finally {
+    rmSync(folder, { recursive: true });
     await disconnect();
   }
 }
@@ -86,6 +93,14 @@ async function answer(question: Question, data: MethodsData, earlier: Starts, la
     question.work(data, fit),
   );
   return { clock, processor, starts };
+}
+
+/** The thread's code in one file, as the built application has it: from source it would be compiled at each start. */
+async function bundledWorker(folder: string): Promise<string> {
+  const outfile = path.join(folder, 'fit-worker.mjs');
+  const entryPoints = ['lib/analysis/fitting/fit-worker.ts'];
+  await build({ entryPoints, bundle: true, platform: 'node', format: 'esm', outfile, logLevel: 'error' });
+  return outfile;
 }
 
 /** The kind of work that a fit of many crossed lots and sites mostly does. */
