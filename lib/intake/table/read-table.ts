@@ -65,7 +65,7 @@ async function fromWorkbook(bytes: Uint8Array, { sheet = 0 }: ReadingWishes): Pr
   const chosen = sheets?.[sheet] ?? sheets?.[0];
   if (!sheets || !chosen) return undefined;
   return {
-    rows: chosen.rows.map((row) => row.map(clean)),
+    rows: chosen.rows,
     written: {
       ...{ format: 'xlsx', encoding: 'utf-8', delimiter: 'comma' },
       sheet: sheets.indexOf(chosen),

@@ -1,7 +1,7 @@
 import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
 
-const atOnce = 5_000;
+const atOnce = 2_000;
 
 /** Keeps the text of the rows below the line of names, blank ones left out; rows kept before are replaced. */
 export async function storeRows(
@@ -12,11 +12,14 @@ export async function storeRows(
 ): Promise<number> {
   await db.$executeRaw`update public.intake_row set state = 'left_out', problems = '[]'
     where network_id = ${actor.networkId}::uuid and file_id = ${fileId}::uuid and state <> 'added'`;
-  const kept = rows
-    .map((cells, index) => [index + 1, cells] as const)
-    .filter(([line, cells]) => line > headerLine && cells.some((cell) => cell.trim() !== ''));
-  for (let from = 0; from < kept.length; from += atOnce) {
-    const part = JSON.stringify(kept.slice(from, from + atOnce));
+  let kept = 0;
+  for (let from = headerLine; from < rows.length; from += atOnce) {
+    const some = rows
+      .slice(from, from + atOnce)
+      .map((cells, index) => [from + index + 1, cells] as const)
+      .filter(([, cells]) => cells.some((cell) => cell.trim() !== ''));
+    kept += some.length;
+    const part = JSON.stringify(some);
     await db.$executeRaw`
       insert into public.intake_row as kept (network_id, file_id, line, cells)
       select ${actor.networkId}::uuid, ${fileId}::uuid, (r ->> 0)::int, array(select jsonb_array_elements_text(r -> 1))
@@ -24,5 +27,5 @@ export async function storeRows(
       on conflict (network_id, file_id, line) do update
         set cells = excluded.cells, mended = null, state = 'unread', problems = '[]' where kept.state <> 'added'`;
   }
-  return kept.length;
+  return kept;
 }
