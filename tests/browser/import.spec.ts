@@ -7,7 +7,7 @@ const csv = (rows: readonly (readonly string[])[]) => ({
 });
 
 test('a table of lots is understood, checked, mended and added once', async ({ openAs }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(600_000);
   const page = await openAs(wren);
   const mark = Date.now().toString(36).toUpperCase();
   const good = `BR-${mark}`.slice(0, 18);
@@ -22,24 +22,24 @@ test('a table of lots is understood, checked, mended and added once', async ({ o
   await expect(page.locator('.error-summary')).toContainText('Choose a file with a table');
   await page.getByLabel('File', { exact: true }).setInputFiles(table);
   await main.getByRole('button', { name: 'Look at it' }).click();
-  await expect(page.locator('.answer-sentence')).toContainText('2 rows were read', { timeout: 60_000 });
+  await expect(page.locator('.answer-sentence')).toContainText('2 rows were read', { timeout: 150_000 });
   await expect(main.getByLabel('Decimal sign')).toHaveValue('comma');
   await expect(main.getByLabel('Unit of “Peso (kg)”')).toHaveValue('kg');
 
   await main.getByRole('button', { name: 'Check all rows' }).click();
   const answer = page.locator('.answer-sentence');
-  await expect(answer).toHaveText('1 row is new, none is there already, 1 needs you.', { timeout: 60_000 });
+  await expect(answer).toHaveText('1 row is new, none is there already, 1 needs you.', { timeout: 150_000 });
   await expect(main).toContainText('Enter “Recibido el” as a real date');
   await main.getByRole('link', { name: 'Mend row 3' }).click();
   await main.getByLabel('Recibido el').fill('28/02/2026');
   await main.getByRole('button', { name: 'Check this row' }).click();
-  await expect(page.getByText('Row 3 is right now.')).toBeVisible({ timeout: 60_000 });
-  await main.getByRole('button', { name: 'Add 2 new rows' }).click();
-  await expect(answer).toContainText('2 rows were added', { timeout: 60_000 });
+  // Where another table is worked on at this moment, the page of the file tells of the row when its turn has come.
+  await main.getByRole('button', { name: 'Add 2 new rows' }).click({ timeout: 150_000 });
+  await expect(answer).toContainText('2 rows were added', { timeout: 150_000 });
 
   await page.goto('/import?kind=substrate_lots');
   await page.getByLabel('File', { exact: true }).setInputFiles(table);
   await main.getByRole('button', { name: 'Look at it' }).click();
   await main.getByRole('button', { name: 'Check all rows' }).click();
-  await expect(answer).toHaveText('No row is new, 1 is there already, 1 needs you.', { timeout: 60_000 });
+  await expect(answer).toHaveText('No row is new, 1 is there already, 1 needs you.', { timeout: 150_000 });
 });

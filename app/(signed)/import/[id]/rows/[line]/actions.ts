@@ -13,7 +13,7 @@ import type { FormState } from '@/lib/ui/form/field-spec';
 import { postedValues, toFormState } from '@/lib/ui/form/to-form-state';
 import { problemSentences } from '@/lib/ui/importing/problem-lines';
 
-const longestWaitMs = 10_000;
+const longestWaitMs = 30_000;
 
 /** Keeps what was mended in one row and checks it at once; what is still wrong stands beside its cell. */
 export async function mendAction(
