@@ -1,12 +1,8 @@
 import 'server-only';
 import { z } from 'zod';
-import { Prisma } from '@/lib/database/generated/client';
 import type { Person } from './actor';
 
-/** The columns by which the look-up functions of the database tell a person. */
-export const personColumns = Prisma.sql`person_id::text, person_name, language::text, region, mass_unit::text,
-  temperature_unit::text, volume_unit::text`;
-
+/** A person as the look-up functions of the database tell them. */
 export const personRow = z.object({
   person_id: z.string(),
   person_name: z.string().nullable(),

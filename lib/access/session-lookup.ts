@@ -1,7 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import type { Actor, Person } from './actor';
-import { personColumns, personOf, personRow } from './person-row';
+import { personOf, personRow } from './person-row';
 import { asNobody } from './scoped-db';
 
 const sessionRow = personRow.extend({
@@ -23,7 +23,8 @@ export async function lookUpSession(sessionId: string): Promise<Signed | undefin
   const rows = await asNobody(
     (db) => db.$queryRaw<
       unknown[]
-    >`select session_id::text, ${personColumns}, network_id::text, network_name, network_time_zone, membership_id::text,
+    >`select session_id::text, person_id::text, person_name, language::text, region, mass_unit::text,
+      temperature_unit::text, volume_unit::text, network_id::text, network_name, network_time_zone, membership_id::text,
       member_role::text, site_ids::text[] from app.session_lookup(${sessionId}::uuid)`,
   );
   if (rows.length === 0) return undefined;

@@ -2,7 +2,7 @@ import 'server-only';
 import { z } from 'zod';
 import type { Actor } from './actor';
 import { apiTokenHash } from './api-token';
-import { personColumns, personOf, personRow } from './person-row';
+import { personOf, personRow } from './person-row';
 import { asNobody } from './scoped-db';
 
 const tokenRow = personRow.extend({
@@ -30,8 +30,9 @@ export async function lookUpToken(secret: string): Promise<Actor | undefined> {
     const rows = await db.$queryRaw<
       unknown[]
     >`select token_id::text, may_write, every_site, token_site_ids::text[],
-      coalesce(last_used_on = (now() at time zone 'UTC')::date, false) as used_today, ${personColumns},
-      network_id::text, network_name, network_time_zone, membership_id::text, member_role::text, site_ids::text[] from app.token_lookup(${hash})`;
+      coalesce(last_used_on = (now() at time zone 'UTC')::date, false) as used_today, person_id::text, person_name,
+      language::text, region, mass_unit::text, temperature_unit::text, volume_unit::text, network_id::text, network_name,
+      network_time_zone, membership_id::text, member_role::text, site_ids::text[] from app.token_lookup(${hash})`;
     if (rows.length === 0) return undefined;
     const row = tokenRow.parse(rows[0]);
     if (!row.used_today) await db.$queryRaw`select app.note_token_use(${row.token_id}::uuid)::text`;
