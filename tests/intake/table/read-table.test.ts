@@ -104,9 +104,8 @@ describe('a workbook', () => {
 
 describe('the words of a table', () => {
   it('are those of the catalogues, too, in both languages', () => {
-    const groups: Readonly<
-      Record<string, (words: Messages['vocabulary']) => Readonly<Record<string, string>>>
-    > = {
+    type Words = Messages['vocabulary'] & { readonly role: Messages['access']['role'] };
+    const groups: Readonly<Record<string, (words: Words) => Readonly<Record<string, string>>>> = {
       containerKind: (words) => words.containerKind,
       trimState: (words) => words.trimState,
       sign: (words) => words.contaminationSign,
@@ -115,16 +114,19 @@ describe('the words of a table', () => {
       moistureSource: (words) => words.moistureSource,
       form: (words) => words.spawnForm,
       kind: (words) => words.siteKind,
+      readingPlace: (words) => words.readingPlace,
+      role: (words) => words.role,
     };
     const unknown = (['en', 'es'] as const).flatMap((language) => {
-      const { vocabulary } = loadMessages(language);
+      const { vocabulary, access } = loadMessages(language);
+      const words: Words = { ...vocabulary, role: access.role };
       return Object.values(fieldsOfKind)
         .flat()
         .flatMap((field) => {
           if (field.cell !== 'choice') return [];
-          const group = groups[field.name]?.(vocabulary) ?? {};
+          const group = groups[field.name]?.(words) ?? {};
           return Object.entries(field.options).filter(
-            ([value, words]) => ![plainWords(value), ...words].includes(plainWords(group[value] ?? '?')),
+            ([value, known]) => ![plainWords(value), ...known].includes(plainWords(group[value] ?? '?')),
           );
         });
     });

@@ -7,7 +7,7 @@ const role: TableField = {
   options: {
     member: ['grower', 'volunteer', 'site', 'gardener', 'miembro', 'integrante', 'cultivador', 'voluntario'],
     coordinator: ['network coordinator', 'coordination', 'coordinador', 'coordinadora', 'coordinacion'],
-    funder: ['donor', 'financiador', 'financiadora', 'donante'],
+    funder: ['donor', 'financiador', 'financiadora', 'financiacion', 'donante'],
   },
   words: ['role', 'as', 'function', 'task', 'rol', 'papel', 'funcion', 'cargo', 'puesto'],
 };

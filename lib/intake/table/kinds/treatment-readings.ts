@@ -46,11 +46,12 @@ export const treatmentReadings: readonly TableField[] = [
         'core',
         'substrate',
         'centro de la carga',
+        'en medio de la carga',
         'carga',
         'centro',
         'sustrato',
       ],
-      water: ['water around it', 'water', 'bath', 'agua de alrededor', 'agua', 'bano'],
+      water: ['water around it', 'water', 'bath', 'agua de alrededor', 'en el agua', 'agua', 'bano'],
     },
     words: [
       'read at',
