@@ -21,7 +21,9 @@ export default async function InvitationsPage() {
       <Heading text={t('invitations.heading')} />
       <p>{t('invitations.intro')}</p>
       <p className="chips">
-        <ButtonLink href="/people/invite">{t('invite')}</ButtonLink>
+        <ButtonLink href="/people/invite" plain>
+          {t('invite')}
+        </ButtonLink>
         <Link href={'/import?kind=people' as Route}>{t('invitations.bringIn')}</Link>
       </p>
       {/* Always the same form, so that the links just made stay in sight when none is left to make. */}
