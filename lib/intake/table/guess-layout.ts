@@ -12,19 +12,22 @@ const headerWithin = 20;
 export type UsualWriting = {
   readonly dateOrder: DateOrder;
   readonly decimal: DecimalMark;
-  readonly mass: ColumnUnit;
+  /** Units of masses, volumes and temperatures. */
+  readonly units: readonly ColumnUnit[];
 };
 
 /** The line that names the columns, from 1: the one with the most known names; 0 where no line has two. */
 function headerLine(rows: readonly (readonly string[])[], fields: readonly TableField[]): number {
+  // A line with an address in it tells of somebody; it names no columns.
   const known = rows
     .slice(0, headerWithin)
+    .map((row) => (row.some((cell) => cell.includes('@')) ? [] : row))
     .map((row) => row.filter((cell) => cell.length < 80 && headerFits(cell, fields)).length);
   const most = Math.max(0, ...known);
   if (most >= 2) return known.indexOf(most) + 1;
   // One line of names that nobody knows is still a line of names: it has no number and no date in it.
   const first = rows[0] ?? [];
-  return first.length > 1 && first.every((cell) => !/\d/.test(cell)) ? 1 : 0;
+  return first.length > 1 && first.every((cell) => !/[\d@]/.test(cell)) ? 1 : 0;
 }
 
 function guessDecimal(cells: readonly string[], usual: DecimalMark): DecimalMark {
@@ -70,7 +73,7 @@ export function guessRecordLayout(
     dateOrder: guessDateOrder(cells, usual.dateOrder),
     headerLine: line,
     headers,
-    columns: mapColumns(headers, fields, numbers, usual.mass),
+    columns: mapColumns(headers, fields, numbers, usual.units),
   };
 }
 

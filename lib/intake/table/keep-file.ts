@@ -29,7 +29,7 @@ export function usualWriting(actor: Actor): UsualWriting {
   return {
     dateOrder: us ? 'mdy' : 'dmy',
     decimal: decimalSignOf(readerLocale(actor)) === ',' ? 'comma' : 'point',
-    mass: actor.massUnit,
+    units: [actor.massUnit, actor.volumeUnit === 'gallon' ? 'gal' : 'L', actor.temperatureUnit],
   };
 }
 

@@ -49,17 +49,21 @@ function unitInHeader(header: string, field: TableField): ColumnUnit | undefined
 
 /**
  * What numbers without a unit are, by common practice: whole masses of a hundred and more are grams of a kitchen scale;
- * baths of more than 130 degrees are in Fahrenheit; lengths of time of less than 25 are hours.
+ * baths of more than 130 degrees are in Fahrenheit; lengths of time of less than 25 are hours. Else as the reader writes.
  */
-function unitOfValues(values: readonly number[], field: TableField, usual: ColumnUnit): ColumnUnit | null {
+function unitOfValues(
+  values: readonly number[],
+  field: TableField,
+  usual: readonly ColumnUnit[],
+): ColumnUnit | null {
   const units = unitsOfField(field);
   if (units.length === 0) return null;
   const sorted = [...values].sort((a, b) => a - b);
   const middle = sorted[Math.floor(sorted.length / 2)] ?? 0;
   if (field.cell === 'mass' && middle >= 100 && values.every(Number.isInteger)) return 'g';
-  if (field.cell === 'temperature') return middle > 130 ? 'fahrenheit' : 'celsius';
+  if (field.cell === 'temperature' && middle > 130) return 'fahrenheit';
   if (field.cell === 'duration') return values.length > 0 && middle < 25 ? 'h' : 'min';
-  return units.includes(usual) ? usual : (units[0] ?? null);
+  return usual.find((unit) => units.includes(unit)) ?? units[0] ?? null;
 }
 
 const withoutUnit = (words: string) =>
@@ -87,7 +91,7 @@ export function mapColumns(
   headers: readonly string[],
   fields: readonly TableField[],
   numbers: readonly (readonly number[])[],
-  usualMass: ColumnUnit,
+  usual: readonly ColumnUnit[],
 ): TableColumn[] {
   const columns: (TableField | undefined)[] = headers.map(() => undefined);
   const taken = new Set<TableField>();
@@ -104,6 +108,6 @@ export function mapColumns(
     unit:
       field === undefined
         ? null
-        : (unitInHeader(headers[index] ?? '', field) ?? unitOfValues(numbers[index] ?? [], field, usualMass)),
+        : (unitInHeader(headers[index] ?? '', field) ?? unitOfValues(numbers[index] ?? [], field, usual)),
   }));
 }

@@ -25,7 +25,7 @@ export function mendRow(actor: Actor, id: string, raw: z.input<typeof mend>): Pr
       cells.flatMap((text, index) => (text === (row.cells[index] ?? '') ? [] : [[String(index), text]])),
     );
     await db.intakeRow.updateMany({
-      where: { fileId: id, line },
+      where: { fileId: id, line, state: { notIn: ['added', 'left_out'] } },
       data: { mended, confirmed, state: 'unread' },
     });
     return ok(null);

@@ -27,8 +27,9 @@ function workbookTime(text: string): string | undefined {
 }
 
 /** Reads a day, a time of day or both from one cell; undefined where neither can be read. */
-export function readMomentCell(text: string, order: DateOrder): MomentCell | undefined {
-  const alone = workbookTime(text) ?? readTime(text);
+export function readMomentCell(text: string, order: DateOrder, inWorkbook: boolean): MomentCell | undefined {
+  // In a text, 0.30 is half past midnight; only a workbook keeps a time as a part of a day.
+  const alone = (inWorkbook ? workbookTime(text) : undefined) ?? readTime(text);
   if (alone !== undefined) return { time: alone };
   const found = dateParts(text);
   if (found === undefined || found.rest === '') {

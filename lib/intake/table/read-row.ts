@@ -47,7 +47,7 @@ function readCell(
       return date === undefined ? { field: field.target, code: 'not-a-date' } : { value: date };
     }
     case 'moment': {
-      const moment = readMomentCell(text, layout.dateOrder);
+      const moment = readMomentCell(text, layout.dateOrder, layout.format === 'xlsx');
       return moment === undefined ? { field: field.target, code: 'not-a-date' } : { value: moment };
     }
     case 'count':

@@ -72,7 +72,7 @@ export function changeLayout(actor: Actor, id: string, wishes: LayoutWishes): Pr
         wishes.columns,
         layout,
         fieldsOfKind[file.kind],
-        usualWriting(actor).mass,
+        usualWriting(actor).units,
       );
       if (columns.kind !== 'ok') return columns;
       const next = { ...layout, ...wishes, columns: columns.value };

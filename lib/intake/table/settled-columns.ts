@@ -8,7 +8,7 @@ export function settledColumns(
   chosen: readonly TableColumn[],
   { columns }: Pick<RecordTableLayout, 'columns'>,
   fields: readonly TableField[],
-  usualMass: ColumnUnit,
+  usually: readonly ColumnUnit[],
 ): Result<readonly TableColumn[]> {
   const taken = new Set<string>();
   const settled: TableColumn[] = [];
@@ -20,7 +20,7 @@ export function settledColumns(
     if (field !== undefined) taken.add(field.name);
     const units = field === undefined ? [] : unitsOfField(field);
     const unit = chosen[index]?.unit ?? null;
-    const usual = units.includes(usualMass) ? usualMass : (units[0] ?? null);
+    const usual = usually.find((one) => units.includes(one)) ?? units[0] ?? null;
     settled.push({
       field: field?.name ?? null,
       unit: unit !== null && units.includes(unit) ? unit : usual,

@@ -18,7 +18,7 @@ export function textField(longest = 200) {
     .unknown()
     .optional()
     .transform((raw, context): string => {
-      const text = typeof raw === 'string' ? raw.trim() : '';
+      const text = typeof raw === 'string' ? raw.trim().toWellFormed() : '';
       if (text === '') {
         context.addIssue({ code: 'custom', message: 'missing' });
         return z.NEVER;
@@ -34,7 +34,7 @@ export function optionalTextField(longest = 2000) {
     .unknown()
     .optional()
     .transform((raw, context): string | null => {
-      const text = typeof raw === 'string' ? raw.trim() : '';
+      const text = typeof raw === 'string' ? raw.trim().toWellFormed() : '';
       return text === '' ? null : checked(text, longest, context);
     })
     .register(scriptShapes, mayTake({ json: z.string().max(longest) }));

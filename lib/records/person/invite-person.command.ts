@@ -13,6 +13,19 @@ async function knownAddress({ db, actor }: WriteContext, email: string): Promise
     select: { id: true },
   });
   if (here) return 'already-member';
+  // Whoever was invited by this address may have joined with another one.
+  const accepted = await db.invitation.findMany({
+    where: { forEmail: email, acceptedAt: { not: null }, voidedAt: null },
+    select: { acceptedById: true },
+  });
+  const joined = await db.membership.findFirst({
+    where: {
+      ...{ networkId: actor.networkId, endedAt: null, voidedAt: null },
+      personId: { in: accepted.flatMap(({ acceptedById }) => acceptedById ?? []) },
+    },
+    select: { id: true },
+  });
+  if (joined) return 'already-member';
   const open = await db.invitation.findFirst({
     where: { forEmail: email, acceptedAt: null, voidedAt: null },
     select: { id: true },

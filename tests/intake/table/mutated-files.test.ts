@@ -97,7 +97,7 @@ beforeAll(async () => {
   if (made.kind !== 'ok') throw new Error(JSON.stringify(made));
 });
 
-const usual = { dateOrder: 'dmy', decimal: 'comma', mass: 'kg' } as const;
+const usual = { dateOrder: 'dmy', decimal: 'comma', units: ['kg', 'L', 'celsius'] } as const;
 
 /** Reads every row of a file as far as no database is needed. */
 async function readAll(kind: RecordTableKind, bytes: Uint8Array): Promise<void> {

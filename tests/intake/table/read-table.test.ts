@@ -10,7 +10,7 @@ import { unpacksWithin } from '@/lib/intake/table/unpacked-size';
 import type { Messages } from '@/lib/ui/messages/en';
 import { loadMessages } from '@/lib/ui/messages/load-messages';
 
-const usual: UsualWriting = { dateOrder: 'mdy', decimal: 'point', mass: 'lb' };
+const usual: UsualWriting = { dateOrder: 'mdy', decimal: 'point', units: ['lb', 'gal', 'fahrenheit'] };
 
 async function understood(bytes: Uint8Array, from: UsualWriting = usual) {
   const read = await readTable(bytes, {});

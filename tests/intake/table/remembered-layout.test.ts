@@ -3,7 +3,7 @@ import { asRemembered, guessRecordLayout, usualAsRemembered } from '@/lib/intake
 import { fieldsOfKind } from '@/lib/intake/table/kinds/fields-of-kind';
 import { readTable } from '@/lib/intake/table/read-table';
 
-const usual = { dateOrder: 'mdy', decimal: 'point', mass: 'lb' } as const;
+const usual = { dateOrder: 'mdy', decimal: 'point', units: ['lb', 'gal', 'fahrenheit'] } as const;
 
 async function understood(text: string, before?: Parameters<typeof asRemembered>[1]) {
   const read = await readTable(Buffer.from(text), {});

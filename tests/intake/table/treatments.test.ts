@@ -34,6 +34,22 @@ const run = (code: string) =>
   );
 
 describe('a table of treatments', () => {
+  it('without units is in those that the reader writes in', async () => {
+    const reader = { ...people.member, temperatureUnit: 'fahrenheit', volumeUnit: 'gallon' } as const;
+    const rows = table(
+      ['Run', 'Method', 'Started', 'Ended', 'Water', 'Temp', 'Temperature at spawning'],
+      ['F-1', 'Cold lime soak', '2026-05-04 18:00', '2026-05-05 10:30', '50', '62', '75'],
+      ['F-2', 'Cold lime soak', '2026-05-06 18:00', '2026-05-07 10:30', '50', '62', '75'],
+    );
+    const file = await bring(reader, { kind, siteId: people.millLane, now }, rows);
+    expect((await file.check()).counts).toMatchObject({ new: 2 });
+    await file.add();
+    const made = await run('F-1');
+    expect(made?.waterMillilitres).toBe(189_271);
+    expect(made?.loadCelsiusAtSpawning?.toNumber()).toBeCloseTo(23.9, 1);
+    expect(made?.readings[0]?.celsius?.toNumber()).toBeCloseTo(16.7, 1);
+  });
+
   it('comes in with its times, bath and readings, once', async () => {
     const rows = table(
       [

@@ -13,19 +13,22 @@ import { withdrawInvitation } from '@/lib/records/person/withdraw-invitation.com
 import type { MadeLinks } from '@/lib/ui/people/new-link-form';
 import { joinLink } from '../join-link';
 
-export async function firstLinksAction(_state: MadeLinks, data: FormData): Promise<MadeLinks> {
+export async function firstLinksAction(before: MadeLinks, data: FormData): Promise<MadeLinks> {
   const result = await runForm(firstLinksInput, makeFirstLinks, data);
   const t = await getTranslations('people');
   if (result.kind !== 'ok' || result.value.length === 0)
-    return { made: [], refused: t('invitations.noneLeft') };
+    return { made: before.made, refused: t('invitations.noneLeft') };
   // The list below the links then says that they were made.
   refresh();
   const unnamed = t('invitations.unnamed');
   return {
-    made: result.value.map(({ name, email, token }) => ({
-      name: [name ?? unnamed, email].filter((part) => part !== null).join(' · '),
-      link: joinLink(token),
-    })),
+    made: [
+      ...before.made,
+      ...result.value.map(({ name, email, token }) => ({
+        name: [name ?? unnamed, email].filter((part) => part !== null).join(' · '),
+        link: joinLink(token),
+      })),
+    ],
   };
 }
 

@@ -25,6 +25,13 @@ async function readKeys({ db, actor }: WriteContext): Promise<KeyedRecord[]> {
     from public.membership m join public.person_contact c on c.person_id = m.person_id
     where m.network_id = ${actor.networkId}::uuid and m.ended_at is null and m.voided_at is null
     union all
+    select distinct i.for_email, m.id::text
+    from public.invitation i
+    join public.membership m on m.network_id = i.network_id and m.person_id = i.accepted_by_id
+    join public.person_contact c on c.person_id = m.person_id
+    where i.network_id = ${actor.networkId}::uuid and i.for_email <> lower(c.email) and i.voided_at is null
+      and m.ended_at is null and m.voided_at is null
+    union all
     select i.for_email, i.id::text from public.invitation i
     where i.network_id = ${actor.networkId}::uuid and i.for_email is not null and i.accepted_at is null and i.voided_at is null`;
 }
