@@ -1,7 +1,8 @@
-import { fewestOfLevel, type MetLevels } from './met-levels';
+import { fewestOfLevel, type MetLevel, type MetLevels } from './met-levels';
 
-/** What is asked for: a null season is the year as it was grown. */
+/** What is asked for at a site: a null season is the year as it was grown. */
 export type AskedLevels = {
+  readonly siteId: string;
   readonly speciesId: string;
   readonly materialId: string;
   readonly season: string | null;
@@ -9,15 +10,15 @@ export type AskedLevels = {
 
 /**
  * Whether an expectation is for the very material (season) that was asked for. 'few': too few batches of it, so it is for the
- * materials (seasons) as they were grown. 'together': the model tells none apart, there being too few batches of all.
+ * materials (seasons) in which the species was grown. 'together': the model tells none apart, there being too few of all.
  */
 export type LevelStanding = 'told' | 'few' | 'together';
 
 export type Standing = {
-  /** Batches of the network that the model of losses learned from. */
-  readonly species: number;
-  readonly material: number;
-  readonly season: number;
+  /** Batches of the network that the models learned from; null where fewer than three other sites stand behind them. */
+  readonly species: number | null;
+  readonly material: number | null;
+  readonly season: number | null;
   /** Without it nothing is expected: another species is another crop. */
   readonly speciesTold: boolean;
   readonly ofMaterial: LevelStanding;
@@ -25,33 +26,46 @@ export type Standing = {
   readonly ofSeason: LevelStanding | 'year';
 };
 
-export function levelStanding(met: MetLevels, { speciesId, materialId, season }: AskedLevels): Standing {
-  const count = (of: ReadonlyMap<string, number>, level: string) => of.get(level) ?? 0;
-  const standing = (batches: number, told: boolean): LevelStanding =>
-    !told ? 'together' : batches < fewestOfLevel ? 'few' : 'told';
-  const [species, material] = [count(met.species, speciesId), count(met.materials, materialId)];
-  const inSeason = season === null ? 0 : count(met.seasons, season);
+/** From so many other sites on, a number of all of them tells of no single one. Our choice. */
+const fewestOthers = 3;
+
+export function levelStanding(
+  met: MetLevels,
+  { siteId, speciesId, materialId, season }: AskedLevels,
+): Standing {
+  const said = (level: MetLevel | undefined) => {
+    const others = (level?.sites.size ?? 0) - (level?.sites.has(siteId) ? 1 : 0);
+    return level !== undefined && others >= fewestOthers ? level.batches : null;
+  };
+  const carries = (level: MetLevel | undefined) => (level?.batches ?? 0) >= fewestOfLevel;
+  const standing = (level: MetLevel | undefined, told: boolean): LevelStanding =>
+    !told ? 'together' : carries(level) ? 'told' : 'few';
+  const [species, material] = [met.species.get(speciesId), met.materials.get(materialId)];
+  const inSeason = season === null ? undefined : met.seasons.get(season);
   return {
-    species,
-    material,
-    season: inSeason,
-    speciesTold: species >= fewestOfLevel,
+    species: said(species),
+    material: said(material),
+    season: said(inSeason),
+    speciesTold: carries(species),
     ofMaterial: standing(material, met.levelledOut.material),
     ofSeason: season === null ? 'year' : standing(inSeason, met.levelledOut.season),
   };
 }
 
-/** What holds for a loss and a yield expected together: of each the standing with fewer batches behind it. */
+const worstFirst = ['together', 'few', 'told', 'year'] as const;
+const worse = <T extends LevelStanding | 'year'>(one: T, other: T): T =>
+  worstFirst.indexOf(other) < worstFirst.indexOf(one) ? other : one;
+const fewer = (one: number | null, other: number | null) =>
+  one === null || other === null ? null : Math.min(one, other);
+
+/** What holds for a loss and a yield expected together: of each the worse. */
 export function standingOfBoth(one: Standing, other: Standing): Standing {
-  const byMaterial = other.material < one.material ? other : one;
-  const bySeason = other.season < one.season ? other : one;
-  const bySpecies = other.species < one.species ? other : one;
   return {
-    species: bySpecies.species,
-    speciesTold: bySpecies.speciesTold,
-    material: byMaterial.material,
-    ofMaterial: byMaterial.ofMaterial,
-    season: bySeason.season,
-    ofSeason: bySeason.ofSeason,
+    species: fewer(one.species, other.species),
+    material: fewer(one.material, other.material),
+    season: fewer(one.season, other.season),
+    speciesTold: one.speciesTold && other.speciesTold,
+    ofMaterial: worse(one.ofMaterial, other.ofMaterial),
+    ofSeason: worse(one.ofSeason, other.ofSeason),
   };
 }

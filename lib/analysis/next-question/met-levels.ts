@@ -1,12 +1,14 @@
 import type { ModelBatch } from '../adjusted/model-batch';
 import type { LevelledOut } from '../adjusted/model-terms';
 
+export type MetLevel = { readonly batches: number; readonly sites: ReadonlySet<string> };
+
 /** What the batches that a model is fitted to have of each level, counted once. */
 export type MetLevels = {
   readonly methods: ReadonlyMap<string, number>;
-  readonly species: ReadonlyMap<string, number>;
-  readonly materials: ReadonlyMap<string, number>;
-  readonly seasons: ReadonlyMap<string, number>;
+  readonly species: ReadonlyMap<string, MetLevel>;
+  readonly materials: ReadonlyMap<string, MetLevel>;
+  readonly seasons: ReadonlyMap<string, MetLevel>;
   /** Sites that have used each method. */
   readonly sitesOfMethod: ReadonlyMap<string, ReadonlySet<string>>;
   /** The place of each site's first batch among the terms' values. */
@@ -17,21 +19,26 @@ export type MetLevels = {
 /** Levels are named by as few batches as this: fewer are a handful of chances. Our choice. */
 export const fewestOfLevel = 6;
 
+type Growing = { batches: number; sites: Set<string> };
+
 export function metLevels(batches: readonly ModelBatch[], levelledOut: LevelledOut): MetLevels {
-  const [methods, species, materials, seasons] = [0, 0, 0, 0].map(() => new Map<string, number>()) as [
-    Map<string, number>,
-    Map<string, number>,
-    Map<string, number>,
-    Map<string, number>,
-  ];
+  const methods = new Map<string, number>();
+  const species = new Map<string, Growing>();
+  const materials = new Map<string, Growing>();
+  const seasons = new Map<string, Growing>();
   const sitesOfMethod = new Map<string, Set<string>>();
   const firstOfSite = new Map<string, number>();
-  const add = (map: Map<string, number>, level: string) => map.set(level, (map.get(level) ?? 0) + 1);
+  const add = (map: Map<string, Growing>, level: string, siteId: string) => {
+    const one = map.get(level) ?? { batches: 0, sites: new Set<string>() };
+    one.batches += 1;
+    one.sites.add(siteId);
+    map.set(level, one);
+  };
   for (const [at, batch] of batches.entries()) {
-    add(methods, batch.methodKey);
-    add(species, batch.speciesId);
-    add(materials, batch.materialId);
-    add(seasons, batch.season);
+    methods.set(batch.methodKey, (methods.get(batch.methodKey) ?? 0) + 1);
+    add(species, batch.speciesId, batch.siteId);
+    add(materials, batch.materialId, batch.siteId);
+    add(seasons, batch.season, batch.siteId);
     sitesOfMethod.set(batch.methodKey, (sitesOfMethod.get(batch.methodKey) ?? new Set()).add(batch.siteId));
     if (!firstOfSite.has(batch.siteId)) firstOfSite.set(batch.siteId, at);
   }

@@ -20,25 +20,26 @@ export function NextStanding({ choice, part, options, words }: Props) {
   const half = t(`next.half.${options.hemisphere}`, { zone: options.timeZone });
   if (standing === null) return <p className="quiet">{half}</p>;
   const { species, material, season } = standing;
-  if (!standing.speciesTold)
-    return <p>{t('next.fewSpecies', { count: species, species: speciesName, units })}</p>;
+  if (!standing.speciesTold) return <p>{t('next.fewSpecies', { species: speciesName, units })}</p>;
   const seasonName = part.season === null ? '' : seasonAndMonths(part.season, options.hemisphere, words).name;
-  const counts = { species, material, speciesName, materialName };
+  const behind = [
+    ...(species === null ? [] : [t('next.behindOf', { count: species, name: speciesName })]),
+    ...(material === null ? [] : [t('next.behindOn', { count: material, name: materialName })]),
+    ...(season === null ? [] : [t('next.behindIn', { count: season, name: seasonName })]),
+  ];
   return (
     <>
       {standing.ofMaterial === 'few' ? (
-        <p>{t('next.fewMaterial', { count: material, material: materialName, species: speciesName })}</p>
+        <p>{t('next.fewMaterial', { material: materialName, species: speciesName })}</p>
       ) : null}
       {standing.ofSeason === 'few' ? (
-        <p>{t('next.fewSeason', { count: season, season: seasonName, species: speciesName })}</p>
+        <p>{t('next.fewSeason', { season: seasonName, species: speciesName })}</p>
       ) : null}
       {standing.ofMaterial === 'together' || standing.ofSeason === 'together' ? (
         <p>{t('next.notLevelled')}</p>
       ) : null}
       <p className="quiet">
-        {part.season === null
-          ? t('next.behind', counts)
-          : t('next.behindSeason', { ...counts, season, seasonName })}{' '}
+        {behind.length === 0 ? '' : `${t('next.behind', { counts: behind.join(', ') })} `}
         {t('next.shifts')} {half}
       </p>
     </>

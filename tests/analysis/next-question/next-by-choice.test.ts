@@ -41,7 +41,7 @@ describe('the answer by choice', { timeout: 90_000 }, () => {
   it('falls back to the materials in which the species was grown where too few batches are on the one asked for', async () => {
     const few = only((await ask({ season: '3', ...asked(main.speciesId, 'never_used') }))('MILL'));
     expect(few.standing).toMatchObject({
-      material: 0,
+      material: null,
       ofMaterial: 'few',
       ofSeason: 'told',
       speciesTold: true,
@@ -53,7 +53,7 @@ describe('the answer by choice', { timeout: 90_000 }, () => {
 
   it('expects nothing of a species that the network has hardly grown, and still says what suits', async () => {
     const strange = only((await ask({ season: '3', ...asked('never_grown', main.materialId) }))('MILL'));
-    expect(strange.standing).toMatchObject({ species: 0, speciesTold: false });
+    expect(strange.standing).toMatchObject({ species: null, speciesTold: false });
     expect(strange.verdict).toEqual({ kind: 'cannot', reason: 'too-thin' });
     expect(strange.outlooks.map(({ loss }) => loss.kind)).toEqual(usable.map(() => 'cannot'));
   });
