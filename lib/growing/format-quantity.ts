@@ -1,9 +1,10 @@
 import type { DecimalSign } from './decimal-reading';
+import { numberFormat } from './kept-formats';
 import { gramsPerKilogram, gramsPerOunce, gramsPerPound } from './mass-units';
 
 /** Digits are written in Latin numerals everywhere so that printed codes and figures can be compared. */
 function numberText(value: number, region: string, least: number, most: number): string {
-  return new Intl.NumberFormat(region, {
+  return numberFormat(region, {
     minimumFractionDigits: least,
     maximumFractionDigits: most,
     numberingSystem: 'latn',
@@ -54,7 +55,7 @@ export function formatMass(grams: number, unit: 'kg' | 'lb', region: string): st
 
 /** A number as it is put back into a field: in the region's decimal sign and never grouped, up to `most` decimals. */
 export function numberFieldText(value: number, region: string, most: number): string {
-  return new Intl.NumberFormat(region, {
+  return numberFormat(region, {
     maximumFractionDigits: most,
     useGrouping: false,
     numberingSystem: 'latn',

@@ -1,7 +1,9 @@
+import { dateTimeFormat } from '@/lib/growing/kept-formats';
+
 const parts = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 function monthName(date: Date, locale: string, month: 'short' | 'long'): string {
-  const name = new Intl.DateTimeFormat(locale, { month, timeZone: 'UTC' }).format(date);
+  const name = dateTimeFormat(locale, { month, timeZone: 'UTC' }).format(date);
   return name.replace('.', '');
 }
 
@@ -25,7 +27,7 @@ export function formatDayMonth(date: string, locale: string): string {
 
 /** With the weekday, where it matters: "Saturday 4 July 2026", "sábado 4 de julio de 2026". */
 export function formatDateWithWeekday(date: string, locale: string): string {
-  const weekday = new Intl.DateTimeFormat(locale, { weekday: 'long', timeZone: 'UTC' });
+  const weekday = dateTimeFormat(locale, { weekday: 'long', timeZone: 'UTC' });
   const day = written(date, locale, 'long', true);
   const told = locale.startsWith('es') ? day.replaceAll('\u00a0', '\u00a0de\u00a0') : day;
   return `${weekday.format(new Date(`${date}T00:00:00Z`))} ${told}`;

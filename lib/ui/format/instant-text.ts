@@ -1,9 +1,10 @@
 import { dateInZone } from '@/lib/growing/calendar-date';
+import { dateTimeFormat } from '@/lib/growing/kept-formats';
 import { formatDate } from './date-text';
 
 /** The time of day of an instant in a zone, as the reader's region writes it: "16:40" or "4:40 PM". */
 export function formatTime(instant: Date, timeZone: string, locale: string): string {
-  return new Intl.DateTimeFormat(locale, { timeStyle: 'short', timeZone }).format(instant);
+  return dateTimeFormat(locale, { timeStyle: 'short', timeZone }).format(instant);
 }
 
 /** An instant in a zone: "4 Jul 2026, 4:40 PM". */
