@@ -27,5 +27,7 @@ export async function readDataVersion({ db, actor }: ReadContext, today: SiteDat
     orderBy: { id: 'desc' },
     select: { id: true },
   });
-  return [last?.id ?? 'none', ...[...new Set(today.values())].sort()].join(' ');
+  // Lines of the history are numbered as they are written, and a long transaction commits after later numbers were read.
+  const counted = await db.outcomeVersion.findUnique({ where: { networkId: actor.networkId } });
+  return [last?.id ?? 'none', counted?.version ?? 0, ...[...new Set(today.values())].sort()].join(' ');
 }

@@ -28,19 +28,20 @@ export async function inFitTurn<T>(
   while (!(await take(actor, holder, times)))
     await new Promise((resolve) => setTimeout(resolve, times.lookMilliseconds));
   const signs = setInterval(() => {
-    sign(actor, holder).catch((error: unknown) =>
-      // Without signs another process may fit at the same time, which costs time and changes no answer.
-      console.error(
-        JSON.stringify({ level: 'warn', what: 'no sign of a fit was given', why: String(error) }),
-      ),
-    );
+    // Without signs another process may fit at the same time, which costs time and changes no answer.
+    sign(actor, holder).catch((error: unknown) => warn('no sign of a fit was given', error));
   }, times.signMilliseconds);
   try {
     return await job();
   } finally {
     clearInterval(signs);
-    await leave(actor, holder);
+    // The work is done and stored; a turn that could not be given back passes on by itself.
+    await leave(actor, holder).catch((error: unknown) => warn('the turn of a fit was not given back', error));
   }
+}
+
+function warn(what: string, error: unknown): void {
+  console.error(JSON.stringify({ level: 'warn', what, why: String(error) }));
 }
 
 async function take(actor: Actor, holder: string, { goneMilliseconds }: TurnTimes): Promise<boolean> {

@@ -10,6 +10,9 @@ import { readStarts, readStoredResult, type StoredResult, storeResult } from './
 /** The rows of a very large network take longer to read than a page may wait for a statement. */
 const longestStatement = '120s';
 
+/** Parts of a thousand sites take longer to store than one transaction may last. */
+const partsAtOnce = 50;
+
 /**
  * Works out a question's answer from the records as they are and stores it, while no other process fits for the network.
  *
@@ -33,11 +36,14 @@ export function workOut<Data, Answer>(
     const { fit, starts } = warmFit(runFit, last?.starts ?? {});
     const result = await question.work(data, fit);
     const stored = { result, dataVersion: version, fittedAt: new Date().toISOString() };
-    await readAs(actor, async (context) => {
-      if (!question.partsOnly) await storeResult(context, key, stored, starts);
-      for (const { siteId, part } of question.parts?.(result) ?? [])
-        await storeResult(context, { question: name, asked, siteId }, { ...stored, result: part });
-    });
+    // The whole comes last: whoever finds it finds every part.
+    const parts = question.parts?.(result) ?? [];
+    for (let at = 0; at < parts.length; at += partsAtOnce)
+      await readAs(actor, async (context) => {
+        for (const { siteId, part } of parts.slice(at, at + partsAtOnce))
+          await storeResult(context, { question: name, asked, siteId }, { ...stored, result: part });
+      });
+    if (!question.partsOnly) await readAs(actor, (context) => storeResult(context, key, stored, starts));
     return stored;
   });
 }

@@ -6,8 +6,14 @@ import type { FitRequest } from './fit-request';
 export type Starts = Readonly<Record<string, FitStart>>;
 
 /**
- * Fits models from where the same ones ended last time, and collects where they end now. Which start a model gets does not
- * matter to its answer, so that two models that change places only take longer.
+ * With fewer rows a likelihood may have two optima, one with a variance at 0 and one without, and a search ends at the one
+ * nearer to its start: the same records would then have two answers. So small a fit takes no time to save.
+ */
+export const fewestRowsForStart = 2_000;
+
+/**
+ * Fits models from where the same ones ended last time, and collects where they end now. Two models that change places only
+ * take longer.
  */
 export function warmFit(fitModel: Fit, earlier: Starts): { readonly fit: Fit; readonly starts: Starts } {
   const starts: Record<string, FitStart> = {};
@@ -29,7 +35,9 @@ function nameOf({ kind, input }: FitRequest): string {
 }
 
 function withStart(request: FitRequest, start: FitStart | undefined): FitRequest {
-  if (start === undefined) return request;
+  const { input } = request;
+  const rows = 'response' in input ? input.response.length : input.trials.length;
+  if (start === undefined || rows < fewestRowsForStart) return request;
   return request.kind === 'linear'
     ? { ...request, input: { ...request.input, start } }
     : { ...request, input: { ...request.input, start } };

@@ -32,7 +32,7 @@ const parts = ['labourMinutes', 'fuelMinor', 'waterMinor', 'waterLitres', 'fullM
 const fewestSites = 3;
 const tenKilograms = 10_000;
 
-/** The site's own amounts where it wrote anything down, else those of all sites that did, if there are enough of them. */
+/** The site's own amounts where it wrote anything down, else those of all sites that did: each from enough of them. */
 export function methodCost(
   batches: readonly CostedDryBatch[],
   method: string,
@@ -41,24 +41,29 @@ export function methodCost(
 ): MethodCost {
   const told = batches.filter((one) => one.method === method && parts.some((part) => one[part] !== null));
   const own = told.filter((one) => one.siteId === siteId);
-  const others = new Set(told.map((one) => one.siteId)).size >= fewestSites ? told : [];
-  const some = own.length > 0 ? own : others;
-  return {
-    of: own.length > 0 ? 'site' : some.length > 0 ? 'network' : 'nobody',
-    currency,
-    labourMinutes: perTen(some, 'labourMinutes'),
-    fuelMinor: perTen(some, 'fuelMinor'),
-    waterMinor: perTen(some, 'waterMinor'),
-    waterLitres: perTen(some, 'waterLitres'),
-    fullMinor: perTen(some, 'fullMinor'),
+  const some = own.length > 0 ? own : told;
+  const enough = own.length > 0 ? 1 : fewestSites;
+  const amounts = {
+    labourMinutes: perTen(some, 'labourMinutes', enough),
+    fuelMinor: perTen(some, 'fuelMinor', enough),
+    waterMinor: perTen(some, 'waterMinor', enough),
+    waterLitres: perTen(some, 'waterLitres', enough),
+    fullMinor: perTen(some, 'fullMinor', enough),
   };
+  const known = Object.values(amounts).some((amount) => amount !== null);
+  return { of: own.length > 0 ? 'site' : known ? 'network' : 'nobody', currency, ...amounts };
 }
 
-function perTen(batches: readonly CostedDryBatch[], part: (typeof parts)[number]): PerTenKilograms {
+function perTen(
+  batches: readonly CostedDryBatch[],
+  part: (typeof parts)[number],
+  fewest: number,
+): PerTenKilograms {
   const known = batches.flatMap((one) => {
     const amount = one[part];
-    return amount === null ? [] : [{ amount, dryGrams: one.dryGrams }];
+    return amount === null ? [] : [{ siteId: one.siteId, amount, dryGrams: one.dryGrams }];
   });
+  if (new Set(known.map(({ siteId }) => siteId)).size < fewest) return null;
   const dryGrams = known.reduce((sum, one) => sum + one.dryGrams, 0);
   if (dryGrams === 0) return null;
   const amount = known.reduce((sum, one) => sum + one.amount, 0);

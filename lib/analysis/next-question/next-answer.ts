@@ -11,8 +11,11 @@ export type Outlook = {
   readonly kind: MethodKind;
   readonly verdict: 'suits' | 'possible' | 'not-listed';
   readonly reasons: readonly LocalText[];
-  /** Judged batches of the method in the whole network, at this site, and there with this species and material. */
-  readonly networkBatches: number;
+  /**
+   * Judged batches of the method: in the network as far as that tells of no single site (else at this site), at this site, and
+   * there with this species and material.
+   */
+  readonly knownBatches: number;
   readonly siteBatches: number;
   readonly mixBatches: number;
   /** Contaminated in the next batch, percent, with the limits that hold it 95 times in 100; cannot where too thin. */

@@ -8,6 +8,7 @@ import type { NextChoice, Outlook } from './next-answer';
 import type { SiteMix } from './next-ground';
 import type { Cell, Predicted } from './predict-cells';
 import { predictedLoss, predictedYield } from './predicted-figure';
+import { predictionGround } from './prediction-ground';
 import { jointOf, settleChoice } from './settle-choice';
 
 type Ask = {
@@ -64,15 +65,16 @@ function outlookOf(
   if (verdict === 'unsuited' || kind === undefined) return [];
   const { cell, usualUnits, costs, filter, asOf } = ask;
   const { siteId, speciesId, materialId } = cell;
-  const raw = ask.rawOf(methodId);
-  const own = compareOne(
-    same,
-    { ...filter, species: speciesId, material: materialId, method: methodId, site: siteId },
-    asOf,
-  );
+  const ofSite = { ...filter, method: methodId, site: siteId };
+  const own = compareOne(same, { ...ofSite, species: speciesId, material: materialId }, asOf);
+  const [network, site] = [ask.rawOf(methodId), compareOne(ask.own, ofSite, asOf)];
+  const ground = {
+    loss: predictionGround(network.contamination, site.contamination),
+    yield: predictionGround(network.yield, site.yield),
+  };
   const fit = ask.loss?.fit;
   const loss = predictedLoss(
-    raw.contamination,
+    ground.loss,
     ask.loss?.of(cell, methodId),
     usualUnits,
     (fit?.fewLevels ?? []).length > 0,
@@ -83,14 +85,14 @@ function outlookOf(
       kind,
       verdict,
       reasons,
-      networkBatches: raw.contamination.n.batches,
+      knownBatches: ground.loss.n.batches,
       siteBatches: ask.own.filter(
         ({ methodKey, contamination }) => methodKey === methodId && contamination.kind === 'counted',
       ).length,
       mixBatches: own.contamination.n.batches,
       loss: loss.figure,
       units: loss.units,
-      yield: predictedYield(raw.yield, ask.yields?.of(cell, methodId)),
+      yield: predictedYield(ground.yield, ask.yields?.of(cell, methodId)),
       ownLoss: own.contamination,
       ownYield: own.yield,
       cost: methodCost(costs.batches, methodId, siteId, costs.currency),

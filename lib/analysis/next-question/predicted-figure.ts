@@ -28,7 +28,7 @@ export type PredictedLoss = {
 /**
  * Contaminated in one more batch of so many units, percent, with the limits that hold its share 95 times in 100.
  *
- * @param ground the raw figure of the method in the whole network: what the model learned it from.
+ * @param ground how much it was learned from, as far as the site's members may know.
  */
 export function predictedLoss(
   ground: ShownFigure,

@@ -1,8 +1,9 @@
 import type { Coefficient } from './coefficients';
 
 /**
- * Where the search for a model's estimates may begin: those of an earlier fit of nearly the same data, by name. A search
- * ends at the same optimum wherever it begins; from near the end it takes fewer evaluations.
+ * Where the search for a model's estimates may begin: those of an earlier fit of nearly the same data, by name. From
+ * near the end a search takes fewer evaluations. Where the likelihood has more than one optimum, as it may with few rows
+ * and a variance near 0, it may end at another one than without a start.
  */
 export type FitStart = {
   /** Standard deviation of each random term, 0 or more, in the units of the model's scale. */

@@ -8,10 +8,13 @@ import type { FigureView } from './figure-view';
 import type { FigureWords } from './figure-words';
 import { readerUnit } from './reader-unit';
 
-/** The sums a figure divides, "30 of 240", so that it can be checked by hand; '' for a plain sum. */
+/** Figures that divide nothing: a sum, and what a model expects of a batch that is not there yet. */
+const undivided = ['sum', 'next-batch-loss', 'next-batch-yield'];
+
+/** The sums a figure divides, "30 of 240", so that it can be checked by hand; '' where nothing is divided. */
 function partsText(figure: ShownFigure, { t, locale, massUnit }: FigureWords): string {
   if (figure.kind === 'cannot') return '';
-  if (figure.kind === 'figure' && figure.method.code === 'sum') return '';
+  if (figure.kind === 'figure' && undivided.includes(figure.method.code)) return '';
   const { numerator, denominator, unit } = figure.parts;
   const mass = (grams: number) =>
     grams < 10_000

@@ -24,13 +24,13 @@ type Props = {
 /** One method a site could use: whether it suits, what to expect, the site's own record, what it takes. */
 export function NextOutlook({ outlook, part, massUnit, volumeUnit, open, coordinates, words }: Props) {
   const { t, names, view, number, units, language } = words;
-  const { loss, yield: given, siteBatches, mixBatches, networkBatches } = outlook;
+  const { loss, yield: given, siteBatches, mixBatches, knownBatches } = outlook;
   const unknown = loss.kind === 'cannot' && given.kind === 'cannot';
   return (
     <details open={open}>
       <summary>{names.methodName(outlook.methodId)}</summary>
       {unknown ? (
-        <p>{t('next.thin', { count: networkBatches })}</p>
+        <p>{t('next.thin', { count: knownBatches })}</p>
       ) : (
         <div className="figures">
           <Figure label={t('next.columns.loss')} view={view(loss)} />

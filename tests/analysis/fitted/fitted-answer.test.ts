@@ -3,6 +3,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { inFitTurn } from '@/lib/analysis/fitted/fit-turn';
 import { type FittedQuestion, fittedAnswer } from '@/lib/analysis/fitted/fitted-answer';
 import { storeResult } from '@/lib/analysis/fitted/stored-result';
+import { fewestRowsForStart } from '@/lib/analysis/fitting/warm-fit';
 import { simulatedBatches, termsOf } from '../../stats/mixed/simulated-batches';
 import { testDatabase } from '../../support/database';
 import { growers } from '../../support/growers';
@@ -100,7 +101,7 @@ describe('an answer that takes long', () => {
   });
 
   it('starts its models where those of its last answer ended', async () => {
-    const batches = simulatedBatches(5, 200);
+    const batches = simulatedBatches(5, fewestRowsForStart);
     let version = 1;
     const ask = () =>
       fittedAnswer<null, number>(coordinator, `v${version}`, {

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { answerRequest } from '@/lib/analysis/fitting/answer-request';
 import type { Fit } from '@/lib/analysis/fitting/fit';
 import type { FitRequest } from '@/lib/analysis/fitting/fit-request';
-import { warmFit } from '@/lib/analysis/fitting/warm-fit';
+import { fewestRowsForStart, warmFit } from '@/lib/analysis/fitting/warm-fit';
 import { simulatedBatches, termsOf } from '../../stats/mixed/simulated-batches';
 
-const batches = simulatedBatches(3, 400);
+const batches = simulatedBatches(3, fewestRowsForStart);
 const yields: FitRequest = {
   kind: 'linear',
   input: { response: batches.map(({ be }) => be), ...termsOf(batches) },
@@ -68,5 +68,18 @@ describe('fitting again', () => {
     const { fit: fitAgain } = warmFit(seen.fitHere, { 'binomial: other 1': { deviations: { other: 1 } } });
     await fitAgain(losses);
     expect(seen.asked[0]).toBe(losses);
+  });
+
+  it('starts few rows as usual, too, so that records voided and taken back have the answer they had', async () => {
+    const fewer = batches.slice(1);
+    const few: FitRequest = {
+      kind: 'linear',
+      input: { response: fewer.map(({ be }) => be), ...termsOf(fewer) },
+    };
+    const first = warmFit(watched().fitHere, {});
+    await first.fit(few);
+    const seen = watched();
+    await warmFit(seen.fitHere, first.starts).fit(few);
+    expect(seen.asked[0]).toBe(few);
   });
 });

@@ -70,7 +70,7 @@ describe('what a site should do next', () => {
   it('expects nothing of a method that nobody has used, and says how many batches there are', () => {
     const outlook = firstOf('MILL').outlooks.find(({ methodId }) => methodId === 'untreated');
     expect(outlook).toMatchObject({ loss: { kind: 'cannot' }, yield: { kind: 'cannot' }, units: null });
-    expect(outlook?.networkBatches).toBe(0);
+    expect(outlook?.knownBatches).toBe(0);
   });
 
   it('gives the same answer in whatever order the batches come', async () => {

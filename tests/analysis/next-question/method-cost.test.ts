@@ -43,3 +43,10 @@ test('a batch that wrote nothing down neither counts nor makes a site one of thr
   const silent = batch('gorse', { labourMinutes: null });
   expect(methodCost([batch('elder'), batch('tarn'), silent], 'bath', 'mill', 'USD').of).toBe('nobody');
 });
+
+test('of each part three sites must have told: one that alone wrote down its fuel is not read out', () => {
+  const others = [batch('elder'), batch('tarn'), batch('gorse', { fuelMinor: 771, fullMinor: 6172 })];
+  expect(methodCost(others, 'bath', 'mill', 'USD')).toMatchObject({
+    ...{ of: 'network', labourMinutes: { amount: 60 }, fuelMinor: null, fullMinor: null },
+  });
+});

@@ -6,6 +6,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { parseQuestion } from '@/lib/analysis/adjusted/question-scope.input';
 import { readQuestionScope } from '@/lib/analysis/adjusted/read-question-data';
 import { readComparisonChoices } from '@/lib/analysis/comparison/comparison-choices';
+import { knownChoice } from '@/lib/analysis/next-question/known-choice';
 import type { NextAsked } from '@/lib/analysis/next-question/next-choice.input';
 import { askSiteNext } from '@/lib/analysis/next-question/next-question';
 import { readNextOptions } from '@/lib/analysis/next-question/read-next-options';
@@ -18,10 +19,11 @@ export async function loadSiteNext(actor: Actor, given: NextAsked, siteId: strin
     choices: await readComparisonChoices(context, now),
   }));
   if (options === undefined) return undefined;
+  const known = knownChoice(given, options);
   const { usable } = options.equipment;
   // The form posts all that is ticked; only what differs from the site's own is a choice.
-  const same = given.methods?.length === usable.length && usable.every((one) => given.methods?.includes(one));
-  const asked = { ...given, site: siteId, methods: same ? undefined : given.methods };
+  const same = known.methods?.length === usable.length && usable.every((one) => known.methods?.includes(one));
+  const asked = { ...known, site: siteId, methods: same ? undefined : known.methods };
   const reader = await networkReader(actor);
   if (reader === undefined) return { options, choices, asked, known: 'no-reader' } as const;
   const question = { ...parseQuestion({}), ...(asked.container ? { container: asked.container } : {}) };

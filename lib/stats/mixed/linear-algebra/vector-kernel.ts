@@ -35,15 +35,25 @@ export function vectorKernel(): VectorKernel | undefined {
 let made: VectorKernel | 'none' | undefined;
 
 function make(): VectorKernel | undefined {
-  const code = moduleBytes();
-  if (!WebAssembly.validate(code)) return undefined;
-  const { exports } = new WebAssembly.Instance(new WebAssembly.Module(code));
+  const exports = exportsOf(moduleBytes());
+  if (exports === undefined) return undefined;
   const { memory, multiply } = exports;
   if (!(memory instanceof WebAssembly.Memory) || typeof multiply !== 'function') return undefined;
   return {
     memory: new Float64Array(memory.buffer),
     multiply: (a, b, c, depth, tiles) => multiply(8 * a, 8 * b, 8 * c, depth, tiles),
   };
+}
+
+/** Undefined where there is no WebAssembly (`--jitless`), where it is forbidden, or where its address space is refused. */
+function exportsOf(code: Uint8Array<ArrayBuffer>): WebAssembly.Exports | undefined {
+  if (typeof WebAssembly === 'undefined' || !WebAssembly.validate(code)) return undefined;
+  try {
+    return new WebAssembly.Instance(new WebAssembly.Module(code)).exports;
+  } catch (error) {
+    if (error instanceof RangeError || error instanceof WebAssembly.CompileError) return undefined;
+    throw error;
+  }
 }
 
 /** The module in WebAssembly's binary format: one function over addresses in bytes, and its memory. */

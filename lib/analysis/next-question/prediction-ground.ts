@@ -1,0 +1,17 @@
+import type { ShownFigure } from '../shown-figure';
+
+/** From so many other sites on, a number of all of them tells of no single one. Our choice. */
+const fewestOthers = 3;
+
+/**
+ * What may be said of the records that a prediction was learned from, on a page that a site's members read: how many there are
+ * in the network, where enough other sites stand behind them, else how many the site itself has; and what was left out of
+ * the site's own. No sums of the network, since a site that takes off its own would read the others'.
+ */
+export function predictionGround(network: ShownFigure, own: ShownFigure): ShownFigure {
+  const others = network.n.sites - (own.n.sites > 0 ? 1 : 0);
+  const { n, leftOut } = { leftOut: own.leftOut, n: others >= fewestOthers ? network.n : own.n };
+  return network.kind === 'cannot'
+    ? { ...network, n, leftOut }
+    : { ...network, n, leftOut, parts: { ...network.parts, numerator: 0, denominator: 0 } };
+}

@@ -1,0 +1,30 @@
+import { expect, test } from 'vitest';
+import { predictionGround } from '@/lib/analysis/next-question/prediction-ground';
+import type { ShownFigure } from '@/lib/analysis/shown-figure';
+
+const figure = (batches: number, sites: number, contaminated: number): ShownFigure => ({
+  kind: 'counts',
+  reason: 'too-few-runs',
+  unit: 'percent',
+  n: { batches, units: batches * 20, runs: batches, sites },
+  parts: { numerator: contaminated, denominator: batches * 20, unit: 'units' },
+  method: { code: 'clustered-proportion', source: '', clusteredBy: 'treatment-run' },
+  marks: [],
+  leftOut: [{ reason: 'not-inspected', batches, units: batches * 20 }],
+  asOf: '2026-07-01T00:00:00Z',
+  rowsQuery: '',
+});
+
+test('a site cannot take its own off and read another: no sums, and no number that fewer than three others share', () => {
+  const own = figure(5, 1, 9);
+  const two = predictionGround(figure(12, 3, 40), own);
+  expect(two).toMatchObject({ n: own.n, leftOut: own.leftOut, parts: { numerator: 0, denominator: 0 } });
+  const three = predictionGround(figure(19, 4, 40), own);
+  expect(three).toMatchObject({ n: { batches: 19 }, leftOut: own.leftOut, parts: { numerator: 0 } });
+});
+
+test('a site that has none of its own counts among nobody', () => {
+  const none = { ...figure(0, 0, 0), leftOut: [] };
+  expect(predictionGround(figure(12, 2, 40), none).n.batches).toBe(0);
+  expect(predictionGround(figure(12, 3, 40), none).n.batches).toBe(12);
+});
