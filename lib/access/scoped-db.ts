@@ -106,7 +106,11 @@ export async function writeAs<T>(
         confirmed: options.confirmed ?? new Set(),
         now: options.now ?? new Date(),
       };
-      const result = await toldTruly(db, () => command(context));
+      const result = await toldTruly(
+        db,
+        () => command(context),
+        ({ kind }) => kind !== 'ok',
+      );
       if (result.kind !== 'ok') throw new RolledBack(result);
       return result;
     }, transactionLimits(options));

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { readAs, writeAs } from '@/lib/access/scoped-db';
-import { ok } from '@/lib/base/result';
+import { notFound, ok } from '@/lib/base/result';
 import { isUnavailable } from '@/lib/database/is-unavailable';
 import { testDatabase } from '../support/database';
 import { type Growers, growers } from '../support/growers';
@@ -38,5 +38,14 @@ describe('what broke in a transaction', () => {
       return ok([]);
     });
     await expect(late).rejects.toSatisfy(isUnavailable);
+  });
+
+  it('is no refusal either: what was not found for want of time is not told as not there', async () => {
+    const late = writeAs(people.member, { longestMilliseconds: 50 }, async () => {
+      await new Promise((later) => setTimeout(later, 300));
+      return notFound;
+    });
+    await expect(late).rejects.toSatisfy(isUnavailable);
+    expect(await writeAs(people.member, {}, async () => notFound)).toEqual(notFound);
   });
 });

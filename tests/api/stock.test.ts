@@ -68,21 +68,20 @@ it('receives a part of a new lot once, however often it is sent with one key', a
 });
 
 it('starts a second life of a batch, which is told with its sources and read back by the spent batch', async () => {
-  const spent = await call('createBatches', {
-    body: {
-      ...{ siteId: people.millLane, speciesId: stock.oyster, containerKind: 'bag', unitCount: 20 },
-      ...{ inoculatedOn: '2026-04-01', moistureSource: 'none' },
-      components: [
-        {
-          lotId: stock.straw,
-          treatment: `run:${stock.bathRun}`,
-          role: 'substrate',
-          massStage: 'before_treatment',
-        },
-      ],
-      spawn: [{ lotId: stock.oysterSpawn }],
-    },
-  });
+  const filled = {
+    ...{ siteId: people.millLane, speciesId: stock.oyster, containerKind: 'bag', unitCount: 20 },
+    ...{ inoculatedOn: '2026-04-01', moistureSource: 'none' },
+    components: [
+      {
+        lotId: stock.straw,
+        treatment: `run:${stock.bathRun}`,
+        role: 'substrate',
+        massStage: 'before_treatment',
+      },
+    ],
+    spawn: [{ lotId: stock.oysterSpawn }],
+  };
+  const spent = await call('createBatches', { body: filled });
   expect(spent.status, JSON.stringify(spent.body)).toBe(201);
   const life = {
     ...{ siteId: people.millLane, speciesId: stock.oyster, containerKind: 'bed', unitCount: 1 },
@@ -93,6 +92,11 @@ it('starts a second life of a batch, which is told with its sources and read bac
   expect(made.body).toMatchObject({ secondLife: true, sources, way: 'mulched_with_straw' });
   const query = { source: String(spent.body.id) };
   expect((await call('listSecondLives', { query })).body.items).toEqual([made.body]);
+  // A second life has rules of its own, which the correction of a batch does not know.
+  const id = String(made.body.id);
+  const ifMatch = (await call('readBatches', { id })).headers.get('etag') ?? '';
+  const body = { ...filled, reason: 'tried' };
+  expect((await call('correctBatches', { id, ifMatch, body })).status).toBe(404);
   const more = { ...life, sources: [{ batchId: spent.body.id, units: 9 }] };
   const refused = await call('createSecondLives', { body: more });
   expect(refused.status).toBe(422);

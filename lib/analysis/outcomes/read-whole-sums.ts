@@ -23,11 +23,11 @@ const known = new Map<string, WholeSums>();
 /**
  * How often what is kept of batches has been written, beside the day at the sites: the sums of two equal states are the
  * same. Read before the sums, so that a write in between leaves newer sums under an older state, which nobody asks for
- * any more, and never the other way round.
+ * any more, and never the other way round. Undefined where nothing was counted yet, or for who may no longer read it.
  */
-async function readState({ db, actor }: ReadContext, today: SiteDates): Promise<string> {
+async function readState({ db, actor }: ReadContext, today: SiteDates): Promise<string | undefined> {
   const row = await db.outcomeVersion.findUnique({ where: { networkId: actor.networkId } });
-  return [row?.version ?? 0, ...today].join(' ');
+  return row === null ? undefined : [row.version, ...today].join(' ');
 }
 
 /** The sums within the filter as of today, read anew. */
@@ -53,8 +53,9 @@ export async function rememberedWholeSums(
 ): Promise<WholeSums> {
   const { actor } = context;
   if (actor.role !== 'coordinator' || actor.token !== undefined) return readWholeSums(context, wanted, today);
-  const asked = [actor.networkId, JSON.stringify(outcomeBounds(wanted)), await readState(context, today)];
-  const key = asked.join(' ');
+  const state = await readState(context, today);
+  if (state === undefined) return readWholeSums(context, wanted, today);
+  const key = [actor.networkId, JSON.stringify(outcomeBounds(wanted)), state].join(' ');
   const before = known.get(key);
   const sums = before ?? (await readWholeSums(context, wanted, today));
   // The one used last goes to the end; the first is the one unused for longest.

@@ -4,6 +4,7 @@ import type { WriteContext } from '@/lib/access/context';
 import { invalid, notFound, ok, type Question, type Result } from '@/lib/base/result';
 import type { Batch } from '@/lib/database/generated/client';
 import { biologicalEfficiency, whyNoBe } from '@/lib/growing/biological-efficiency';
+import { todayInZone } from '@/lib/growing/calendar-date';
 import { speciesDefaults } from '@/lib/growing/species-defaults';
 import { questionBe } from '@/lib/growing/yield-plausibility';
 import { asDate } from '../fields/stored-date';
@@ -46,6 +47,10 @@ export async function closeBatch(context: WriteContext, input: Closing): Promise
   if (batch.closedOn !== null) return invalid('', 'closed');
   const wrongDate = checkEventDate('closedOn', input.closedOn, batch, now);
   if (wrongDate) return wrongDate;
+  const { leftAt, timeZone } = batch.site;
+  const lastDay = leftAt ? todayInZone(timeZone, leftAt) : undefined;
+  if (lastDay !== undefined && input.closedOn > lastDay)
+    return invalid('closedOn', 'after', { date: lastDay });
   const span = await recordedSpan(context, batch.id);
   if (span && input.closedOn < span.last) return invalid('closedOn', 'before', { date: span.last });
   const { _sum } = await db.weighingLine.aggregate({

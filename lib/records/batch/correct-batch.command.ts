@@ -8,15 +8,20 @@ import { checkCorrection } from './check-correction';
 import type { correctBatchInput } from './correct-batch.input';
 import { prepareBatch } from './prepare-batch';
 
-/** Corrects a batch as a whole: everything typed at its start is replaced, the old stays in the history. */
+/**
+ * Corrects a batch as a whole: everything typed at its start is replaced, the old stays in the history.
+ *
+ * @param life a second life has rules of its own besides (`second-life/correct-second-life`), and is not found as a first one.
+ */
 export async function correctBatch(
   context: WriteContext,
   input: z.output<typeof correctBatchInput>,
+  life: 'first' | 'second' = 'first',
 ): Promise<Result<{ id: string }>> {
   const { db, actor } = context;
   const { id, revision, reason } = input;
   const batch = await db.batch.findFirst({ where: { id, voidedAt: null } });
-  if (!batch) return notFound;
+  if (!batch || batch.secondLife !== (life === 'second')) return notFound;
   if (batch.revision !== revision) return { kind: 'conflict', current: batch.revision };
   const errors = await checkCorrection(context, batch, input);
   if (errors.length > 0) return { kind: 'invalid', errors };

@@ -18,7 +18,7 @@ export async function correctSecondLife(
   if (!before) return notFound;
   const sources = await checkSources(context, input, id);
   if (sources.kind !== 'ok') return sources;
-  const corrected = await correctBatch(context, { id, reason, ...batch });
+  const corrected = await correctBatch(context, { id, reason, ...batch }, 'second');
   if (corrected.kind !== 'ok') return corrected;
   if (way !== before.secondLifeWay)
     await db.batch.updateMany({ where: { id }, data: { secondLifeWay: way } });

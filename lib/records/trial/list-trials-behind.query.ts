@@ -26,11 +26,13 @@ export async function listTrialsBehind({ db }: ReadContext, now: Date): Promise<
   });
   return trials
     .map(({ id, title, outcome, lateAfterDays, slots }) => {
-      const counted = slots.map(({ site, plannedOn, batch }) => {
+      const counted = slots.map(({ site, plannedOn, batch, departure }) => {
         const today = todayInZone(site.timeZone, now);
         const judgedOn = batch?.outcome?.contaminationAssessedOn;
         return {
-          late: batch === null && addDays(asCalendarDate(plannedOn), lateAfterDays) < today,
+          // A run that was told as not made waits for nobody.
+          late:
+            batch === null && departure === null && addDays(asCalendarDate(plannedOn), lateAfterDays) < today,
           unlooked:
             outcome === 'contamination' &&
             batch?.closedOn === null &&

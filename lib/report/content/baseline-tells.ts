@@ -1,10 +1,11 @@
 import type { BuiltReport } from './build-content';
 import type { GroundPart } from './ground';
 import type { ProtectionRule } from './protect-cells';
+import { samePeriod } from './same-period';
 import { sharesDays } from './shares-days';
 import { sameSum, tellsFew } from './tells-few';
 import { tellsPart } from './tells-part';
-import { baselineTotals, periodTotal, sumOf, type ToldTotal, totalsOver } from './told-totals';
+import { baselineTotals, periodTotal, sumOf, type ToldTotal, type TotalKey, totalsOver } from './told-totals';
 
 /**
  * Whether two states of one total, or the totals of two stretches that share days, subtracted, leave what few sites did. Of
@@ -23,16 +24,43 @@ function tellsBesidePeriod(total: ToldTotal, report: BuiltReport, rule: Protecti
   return statesTell(total, own, rule) || tables.some((table) => tellsFew(table, [sum], rule, false));
 }
 
+/** The parts of a report that tell a total. */
+function partsOf({ key }: TotalKey, built: BuiltReport): GroundPart[] {
+  if (key === 'residues' || key === 'sales') return [key];
+  return (['harvest', 'protein'] as const).filter((part) => tellsPart(built, part));
+}
+
 /** Parts of a report that tell of few sites beside the baseline of another, which shares days with its period. */
 export function partsBesideBaseline(other: BuiltReport, built: BuiltReport): GroundPart[] {
   const { rule } = built.content;
   if (!sharesDays(other.content.baseline, built.content)) return [];
   return baselineTotals(other)
     .filter((total) => tellsBesidePeriod(total, built, rule))
-    .flatMap(({ key }): GroundPart[] => {
-      if (key === 'residues' || key === 'sales') return [key];
-      return (['harvest', 'protein'] as const).filter((part) => tellsPart(built, part));
-    });
+    .flatMap((total) => partsOf(total, built));
+}
+
+/** Parts of a report that tell of few sites beside another whose period shares days with its own and is not the same. */
+export function partsBesidePeriod(other: BuiltReport, built: BuiltReport): GroundPart[] {
+  const { rule, sales } = built.content;
+  if (!sharesDays(other.content, built.content) || samePeriod(other.content, built.content)) return [];
+  const keys: TotalKey[] = [
+    { key: 'harvest' },
+    { key: 'residues' },
+    ...sales.map(({ currency }) => ({ key: 'sales', currency })),
+  ];
+  return keys
+    .filter((key) => {
+      const [own, theirs] = [periodTotal(built, key), periodTotal(other, key)];
+      if (own === undefined || theirs === undefined) return false;
+      return (
+        tellsBesidePeriod(own, other, rule) ||
+        tellsBesidePeriod(theirs, built, rule) ||
+        own.known.some((sum) =>
+          theirs.known.some((known) => known.key === sum.key && tellsFew([known], [sum], rule, true)),
+        )
+      );
+    })
+    .flatMap((key) => partsOf(key, built));
 }
 
 /**

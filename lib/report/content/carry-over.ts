@@ -1,4 +1,4 @@
-import { baselineTotalTells, partsBesideBaseline } from './baseline-tells';
+import { baselineTotalTells, partsBesideBaseline, partsBesidePeriod } from './baseline-tells';
 import type { BuiltReport } from './build-content';
 import { carryChanges } from './carry-changes';
 import type { FunderReportContent } from './funder-report';
@@ -9,7 +9,7 @@ import { samePeriod } from './same-period';
 import { tellsPart } from './tells-part';
 import { baselineTotals } from './told-totals';
 
-/** An earlier report that readers may have: of the same period, or that tells of the same days as a baseline. */
+/** An earlier report that readers may have: over days of the same period or of its baseline, or with a baseline over such days. */
 export type EarlierReport = BuiltReport & { readonly version: number };
 
 /** What each part writes into the content; the changes are worked out of the others. */
@@ -44,6 +44,7 @@ function partsToHold(built: BuiltReport, earlier: readonly BuiltReport[]): Set<G
     earlier.flatMap((one) => [
       ...(samePeriod(one.content, built.content) ? partsThatTell(one, built) : []),
       ...partsBesideBaseline(one, built),
+      ...partsBesidePeriod(one, built),
     ]),
   );
 }

@@ -14,37 +14,81 @@ export function unionOf(sums: readonly GroundSum[]): Sums {
   return all;
 }
 
-type Union = { readonly keys: string; readonly bySite: Sums };
+/** Sums of one table as rows of amounts, one a site, in the order of the sites. */
+type Table = { readonly keys: readonly string[]; readonly rows: readonly Float64Array[] };
 
-const union = (sums: readonly GroundSum[]): Union => ({
-  keys: sums.map(({ key }) => key).join('\n'),
-  bySite: unionOf(sums),
+/** Some sums added up. `amounts` is written over when the next union is asked for. */
+type Union = { readonly keys: () => string; readonly amounts: Float64Array };
+
+const tableOf = (sums: readonly GroundSum[], sites: readonly string[]): Table => ({
+  keys: sums.map(({ key }) => key),
+  rows: sums.map(({ bySite }) => Float64Array.from(sites, (site) => bySite[site] ?? 0)),
 });
 
-/** What can be added up from the known sums of a table: every combination, or of a long table single ones, all, and all but one. */
-function unionsOf(sums: readonly GroundSum[], everyOne: boolean): Union[] {
-  if (sums.length === 0) return [];
-  if (!everyOne) {
-    const butOne = sums.map((left) => sums.filter((sum) => sum !== left));
-    return [sums, ...sums.map((sum) => [sum]), ...butOne].map(union);
+function addTo(amounts: Float64Array, row: Float64Array | undefined, times: 1 | -1): void {
+  row?.forEach((amount, at) => {
+    amounts[at] = (amounts[at] ?? 0) + times * amount;
+  });
+}
+
+/** Every combination, each by one row more or less than the one before (a Gray code). */
+function* everyUnion({ keys, rows }: Table, sites: number): Generator<Union> {
+  const amounts = new Float64Array(sites);
+  let mask = 0;
+  for (let step = 1; step < 2 ** rows.length; step += 1) {
+    const at = 31 - Math.clz32(step & -step);
+    mask ^= 1 << at;
+    addTo(amounts, rows[at], (mask >> at) & 1 ? 1 : -1);
+    const members = mask;
+    yield { keys: () => keys.filter((_, one) => (members >> one) & 1).join('\n'), amounts };
   }
-  return Array.from({ length: 2 ** sums.length - 1 }, (_, mask) =>
-    union(sums.filter((_sum, at) => ((mask + 1) >> at) & 1)),
-  );
+}
+
+/** What can be added up from the known sums of a table: every combination, or of a long table single ones, all, and all but one. */
+function* unionsOf(table: Table, sites: number, everyOne: boolean): Generator<Union> {
+  if (everyOne) {
+    yield* everyUnion(table, sites);
+    return;
+  }
+  const { keys, rows } = table;
+  const all = rows.map((_, at) => at);
+  if (all.length === 0) return;
+  for (const members of [
+    all,
+    ...all.map((at) => [at]),
+    ...all.map((left) => all.filter((at) => at !== left)),
+  ]) {
+    const amounts = new Float64Array(sites);
+    for (const at of members) addTo(amounts, rows[at], 1);
+    yield { keys: () => members.map((at) => keys[at]).join('\n'), amounts };
+  }
 }
 
 /** Grams and cents are whole; what is smaller than this is rounding. */
 const rounding = 1e-6;
 
-function differences(first: Sums, second: Sums): number[] {
-  return [...new Set([...first.keys(), ...second.keys()])]
-    .map((site) => Math.abs((first.get(site) ?? 0) - (second.get(site) ?? 0)))
-    .filter((difference) => difference > rounding)
-    .sort((a, b) => b - a);
+export function sameSum(one: GroundSum, other: GroundSum): boolean {
+  const sites = new Set([...Object.keys(one.bySite), ...Object.keys(other.bySite)]);
+  return [...sites].every(
+    (site) => Math.abs((one.bySite[site] ?? 0) - (other.bySite[site] ?? 0)) <= rounding,
+  );
 }
 
-export const sameSum = (one: GroundSum, other: GroundSum) =>
-  differences(unionOf([one]), unionOf([other])).length === 0;
+/** Whether one union less another is left with what few sites did. */
+function differenceTells(one: Union, other: Union, rule: ProtectionRule, sameCells: boolean): boolean {
+  let [sites, total, most, second] = [0, 0, 0, 0];
+  for (let at = 0; at < one.amounts.length; at += 1) {
+    const apart = Math.abs((one.amounts[at] ?? 0) - (other.amounts[at] ?? 0));
+    if (apart <= rounding) continue;
+    sites += 1;
+    total += apart;
+    if (apart > most) [most, second] = [apart, most];
+    else if (apart > second) second = apart;
+    if (sites === rule.minSites && !(sameCells && one.keys() === other.keys())) return false;
+  }
+  if (sites === 0) return false;
+  return sites < rule.minSites || (100 * (most + second)) / total >= rule.topTwoPercent;
+}
 
 /**
  * Whether somebody who knows both lists of sums can subtract one from the other and is left with what few sites did: the
@@ -58,16 +102,10 @@ export function tellsFew(
   sameCells: boolean,
 ): boolean {
   const everyOne = first.length + second.length <= mostSums;
-  const others = unionsOf(second, everyOne);
-  return unionsOf(first, everyOne).some((one) =>
-    others.some((other) => {
-      const apart = differences(one.bySite, other.bySite);
-      if (apart.length === 0) return false;
-      if (apart.length < rule.minSites) return true;
-      if (!sameCells || one.keys !== other.keys) return false;
-      const total = apart.reduce((sum, value) => sum + value, 0);
-      const topTwo = (apart[0] ?? 0) + (apart[1] ?? 0);
-      return (100 * topTwo) / total >= rule.topTwoPercent;
-    }),
-  );
+  const sites = [...new Set([...first, ...second].flatMap(({ bySite }) => Object.keys(bySite)))];
+  const [ones, others] = [tableOf(first, sites), tableOf(second, sites)];
+  for (const one of unionsOf(ones, sites.length, everyOne))
+    for (const other of unionsOf(others, sites.length, everyOne))
+      if (differenceTells(one, other, rule, sameCells)) return true;
+  return false;
 }

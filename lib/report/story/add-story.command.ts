@@ -5,6 +5,7 @@ import { newId } from '@/lib/base/new-id';
 import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { asDate } from '@/lib/records/fields/stored-date';
+import { lockReports } from '../lock-reports';
 import type { addStoryInput } from './story.input';
 
 /** Few and chosen: a report is read in one go. */
@@ -15,10 +16,13 @@ const mostStories = 3;
  * the photo. `image`: the chosen photo's JPEG, read by whoever runs the command: it may lie in a store outside.
  */
 export async function addStory(
-  { db, actor, origin, now }: WriteContext,
+  context: WriteContext,
   input: z.output<typeof addStoryInput> & { readonly image?: Uint8Array<ArrayBuffer> | undefined },
 ): Promise<Result<{ id: string; reportId: string }>> {
+  const { db, actor, origin, now } = context;
   if (actor.role !== 'coordinator') return notFound;
+  // A draft that is being built anew takes its stories along; one added beside it would stay behind.
+  await lockReports(context);
   const { reportId, title, words, photoId, pictureAlt, consentOn, image } = input;
   const id = input.id ?? newId();
   if (await db.reportStory.findFirst({ where: { id, reportId, createdById: actor.personId } }))

@@ -2,6 +2,7 @@ import { Client } from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { z } from 'zod';
 import { type Command, runAs } from '@/lib/access/run-command';
+import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { closeBatch } from '@/lib/records/batch/close-batch.command';
 import { closeBatchInput } from '@/lib/records/batch/close-batch.input';
 import { correctBatch } from '@/lib/records/batch/correct-batch.command';
@@ -33,6 +34,7 @@ let world: World;
 let open: string;
 let closed: string;
 let look: string;
+let noted: string;
 let run: string;
 let participant: string;
 
@@ -52,6 +54,8 @@ beforeAll(async () => {
   await arrange(coordinator, closeBatchInput, closeBatch, { ...closing, batchId: closed });
   look = (await arrange(coordinator, recordLookInput, recordLook, { batchId: open, lookedOn: '2026-04-12' }))
     .id;
+  const withNote = { batchId: open, lookedOn: '2026-04-14', note: 'somebody was ill' };
+  noted = (await arrange(coordinator, recordLookInput, recordLook, withNote)).id;
   const started = { siteId: millLane, methodId: stock.hotWater, startedAt: '2026-07-20T08:00:00Z' };
   run = (await arrange(coordinator, startTreatmentInput, startTreatment, started)).id;
   participant = (
@@ -67,12 +71,13 @@ afterAll(() => admin.end());
 const as = <S extends z.ZodType, T>(schema: S, command: Command<z.output<S>, T>, raw: unknown) =>
   runAs(world.people.coordinator, schema, command, raw, { now, reason: 'tried' });
 const left = { kind: 'invalid', errors: [{ field: '', code: 'site-left' }] };
+const leftAt = async (): Promise<Date> =>
+  (await admin.query('select left_at from site where id = $1', [world.people.millLane])).rows[0]?.left_at;
 const revisionOf = async (table: string, id: string) =>
   Number((await admin.query(`select revision from "${table}" where id = $1`, [id])).rows[0]?.revision);
 
 describe('what a site recorded, once it has left', () => {
-  it('is neither closed nor reopened nor corrected nor ended, by a coordinator either', async () => {
-    expect(await as(closeBatchInput, closeBatch, { ...closing, batchId: open })).toEqual(left);
+  it('is neither reopened nor corrected nor ended, by a coordinator either', async () => {
     const reopening = { id: closed, revision: await revisionOf('batch', closed), reason: 'tried' };
     expect(await as(reopenBatchInput, reopenBatch, reopening)).toEqual(left);
     const corrected = {
@@ -84,6 +89,35 @@ describe('what a site recorded, once it has left', () => {
     expect(await as(correctLookInput, correctLook, other)).toEqual(left);
     const ended = { id: run, revision: 1, endedAt: '2026-07-20T11:00:00Z' };
     expect(await as(endTreatmentInput, endTreatment, ended)).toEqual(left);
+  });
+
+  it('may be told as over by a coordinator, by the day of leaving at the latest, so that no log counts days for ever', async () => {
+    const leftOn = todayInZone('America/New_York', await leftAt());
+    const late = { ...closing, batchId: open, closedOn: addDays(leftOn, 1) };
+    const nextWeek = new Date((await leftAt()).getTime() + 7 * 86_400_000);
+    expect(
+      await runAs(world.people.coordinator, closeBatchInput, closeBatch, late, { now: nextWeek }),
+    ).toEqual({
+      kind: 'invalid',
+      errors: [{ field: 'closedOn', code: 'after', values: { date: leftOn } }],
+    });
+    await expect(
+      admin.query('update batch set closed_on = $2, close_reason = $3 where id = $1', [
+        open,
+        addDays(leftOn, 1),
+        'finished',
+      ]),
+    ).rejects.toThrow('the site has left the network');
+    expect(await as(closeBatchInput, closeBatch, { ...closing, batchId: open })).toMatchObject({
+      kind: 'ok',
+    });
+  });
+
+  it('may have words taken out, and never others put in their place', async () => {
+    const revision = await revisionOf('look', noted);
+    const changed = { id: noted, revision, lookedOn: '2026-04-14', reason: 'tried', note: 'other words' };
+    expect(await as(correctLookInput, correctLook, changed)).toEqual(left);
+    expect(await as(correctLookInput, correctLook, { ...changed, note: '' })).toMatchObject({ kind: 'ok' });
   });
 
   it('is voided by a coordinator with the reason, and never counted again', async () => {

@@ -4,9 +4,11 @@ import { runAs } from '@/lib/access/run-command';
 import { readAs } from '@/lib/access/scoped-db';
 import { recordLook } from '@/lib/records/look/record-look.command';
 import { recordLookInput } from '@/lib/records/look/record-look.input';
+import { assignSlot } from '@/lib/records/trial/assign-slot.command';
 import type { TrialView } from '@/lib/records/trial/get-trial.query';
+import { getTrial } from '@/lib/records/trial/get-trial.query';
 import { listTrialsBehind, type TrialBehind } from '@/lib/records/trial/list-trials-behind.query';
-import { startTrialBatchInput } from '@/lib/records/trial/slot.input';
+import { assignSlotInput, startTrialBatchInput } from '@/lib/records/trial/slot.input';
 import { startTrialBatch } from '@/lib/records/trial/start-trial-batch.command';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
@@ -40,6 +42,16 @@ async function startFirstAtMill(trial: TrialView): Promise<string> {
   return result.value.id;
 }
 
+/** A run of the first block that nobody can make any more. */
+async function tellNotMade(trial: TrialView): Promise<void> {
+  const view = await readAs(people.coordinator, (context) => getTrial(context, trial.id, new Date()));
+  const slot = view?.slots.find(({ batch, plannedOn }) => batch === null && plannedOn === '2026-04-01');
+  if (slot === undefined) throw new Error('every run was made');
+  const raw = { id: slot.id, revision: slot.revision, departure: 'the water ran out', reason: '' };
+  const told = await runAs(people.coordinator, assignSlotInput, assignSlot, raw);
+  if (told.kind !== 'ok') throw new Error(JSON.stringify(told));
+}
+
 describe('a running trial', () => {
   it('is told once a day of its list and the days of grace are over, at the sites that the reader sees', async () => {
     const trial = await startedTrial(people, stock);
@@ -50,6 +62,8 @@ describe('a running trial', () => {
     expect(own).toMatchObject({ late: 2, unlooked: 0 });
     await startFirstAtMill(trial);
     expect(await behind(trial, '2026-04-09')).toMatchObject({ late: 3 });
+    await tellNotMade(trial);
+    expect(await behind(trial, '2026-04-09')).toMatchObject({ late: 2 });
   });
 
   it('is told while a batch of it was not looked over since its window ended, and no longer', async () => {

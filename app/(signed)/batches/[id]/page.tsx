@@ -96,7 +96,14 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
               })
         }
       />
-      {batch.siteLeft ? <p>{t('page.siteLeft', { site: batch.siteName })}</p> : null}
+      {batch.siteLeft ? (
+        <p>
+          {t('page.siteLeft', { site: batch.siteName })}{' '}
+          {actor.role === 'coordinator' && batch.closedOn === null && batch.voidReason === null ? (
+            <Link href={`/batches/${id}/close` as Route}>{t('submitClose')}</Link>
+          ) : null}
+        </p>
+      ) : null}
       {batch.voidReason === null && !batch.siteLeft ? (
         <BatchSteps page={page} lookAction={lookTodayAction} lookId={newId()} />
       ) : null}
