@@ -39,7 +39,7 @@ test('missing records are told with their effect and lead to the form that mends
   await page.goto('/questions/records');
   await expect(page.locator('.answer-sentence')).toHaveText(/^\d+ records are missing.* at \d+ sites\.$/);
   await expect(page.locator('main')).toContainText(
-    /batches of bags \(\d+ %\) are left out of the contamination rate because nobody looked at them/,
+    /batches of bags \(\d+\s%\) are left out of the contamination rate because nobody looked at them/,
   );
   await expect(page.locator('main')).toContainText(/it would lie between [\d.]+ and [\d.]+ %/);
   const site = page.locator('.fault-site', { hasText: /not looked at/ }).first();
