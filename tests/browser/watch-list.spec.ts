@@ -41,7 +41,7 @@ test('missing records are told with their effect and lead to the form that mends
   await expect(page.locator('main')).toContainText(
     /batches of bags \(\d+\s%\) are left out of the contamination rate because nobody looked at them/,
   );
-  await expect(page.locator('main')).toContainText(/it would lie between [\d.]+ and [\d.]+ %/);
+  await expect(page.locator('main')).toContainText(/it would lie between [\d.]+ and [\d.]+\s%/);
   const site = page.locator('.fault-site', { hasText: /not looked at/ }).first();
   await site.locator('summary').click();
   const unseen = site.locator('section', { hasText: 'Nobody looked on or after the end of the window' });
