@@ -27,5 +27,3 @@ end $$;
 drop trigger write_history on public.intake_file;
 create trigger write_history after insert or update of site_id, kind, layout, choices, confirmed, state
   on public.intake_file for each row when (new.kind <> 'people') execute function app.write_history();
-update public.history h set new_values = h.new_values - '{layout,choices,file_name}'::text[], old_values = h.old_values - '{layout,choices,file_name}'::text[]
-  where h.table_name = 'intake_file' and exists (select from public.intake_file f where f.network_id = h.network_id and f.id = h.record_id and f.kind = 'people');
