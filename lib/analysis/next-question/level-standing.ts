@@ -1,3 +1,4 @@
+import { fewestOthers } from './fewest-others';
 import { fewestOfLevel, type MetLevel, type MetLevels } from './met-levels';
 
 /** What is asked for at a site: a null season is the year as it was grown. */
@@ -25,9 +26,6 @@ export type Standing = {
   /** 'year': the whole year was asked for. */
   readonly ofSeason: LevelStanding | 'year';
 };
-
-/** From so many other sites on, a number of all of them tells of no single one. Our choice. */
-const fewestOthers = 3;
 
 export function levelStanding(
   met: MetLevels,

@@ -1,3 +1,5 @@
+import { fewestOthers } from './fewest-others';
+
 /** An amount for 10 kg of dry material, and how many batches wrote it down; null where none did. */
 export type PerTenKilograms = { readonly amount: number; readonly batches: number } | null;
 
@@ -28,8 +30,6 @@ export type CostedDryBatch = {
 
 const parts = ['labourMinutes', 'fuelMinor', 'waterMinor', 'waterLitres', 'fullMinor'] as const;
 
-/** So few sites that an amount would tell of one of them. Our choice. */
-const fewestSites = 3;
 const tenKilograms = 10_000;
 
 /** The site's own amounts where it wrote anything down, else those of all sites that did: each from enough of them. */
@@ -42,7 +42,7 @@ export function methodCost(
   const told = batches.filter((one) => one.method === method && parts.some((part) => one[part] !== null));
   const own = told.filter((one) => one.siteId === siteId);
   const some = own.length > 0 ? own : told;
-  const enough = own.length > 0 ? 1 : fewestSites;
+  const enough = own.length > 0 ? 1 : fewestOthers;
   const amounts = {
     labourMinutes: perTen(some, 'labourMinutes', enough),
     fuelMinor: perTen(some, 'fuelMinor', enough),

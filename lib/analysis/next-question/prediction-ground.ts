@@ -1,7 +1,5 @@
 import type { ShownFigure } from '../shown-figure';
-
-/** From so many other sites on, a number of all of them tells of no single one. Our choice. */
-const fewestOthers = 3;
+import { fewestOthers } from './fewest-others';
 
 /**
  * What may be said of the records that a prediction was learned from, on a page that a site's members read: how many there are

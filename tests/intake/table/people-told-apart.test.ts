@@ -1,22 +1,17 @@
 import { Client } from 'pg';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { joinAsNew } from '@/lib/access/join';
-import { joinInput } from '@/lib/access/join.input';
 import { leaveNetwork } from '@/lib/access/leave-network';
 import { runAs } from '@/lib/access/run-command';
 import { readAs } from '@/lib/access/scoped-db';
-import { lookUpSession } from '@/lib/access/session-lookup';
-import { openSession } from '@/lib/access/sign-in';
 import { invalid } from '@/lib/base/result';
-import { invitationInput } from '@/lib/records/person/invitation.input';
 import { invitePerson } from '@/lib/records/person/invite-person.command';
 import { invitePersonInput } from '@/lib/records/person/invite-person.input';
 import { listInvitations } from '@/lib/records/person/list-invitations.query';
-import { renewInvitation } from '@/lib/records/person/renew-invitation.command';
 import { holding as holdingOf } from '../../access/leaving/holding';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { bring } from './bring';
+import { joinByInvitation } from './join-by-invitation';
 
 vi.setConfig({ testTimeout: 120_000 });
 const { superuser } = await testDatabase();
@@ -35,18 +30,8 @@ const table = (...rows: string[][]) => rows.map((row) => row.join(';')).join('\n
 const invitations = () => readAs(people.coordinator, (context) => listInvitations(context, now));
 const holding = (...words: string[]) => holdingOf(admin, ...words);
 
-/** Joins by the invitation of one address, with an account of another one. */
-async function join(invited: string, email: string, name: string) {
-  const open = (await invitations()).find((one) => one.email === invited);
-  const renewed = await runAs(people.coordinator, invitationInput, renewInvitation, { id: open?.id ?? '' });
-  if (renewed.kind !== 'ok') throw new Error(JSON.stringify(renewed));
-  const given = joinInput.parse({ name, email, password: 'straw-bucket-lantern' });
-  const joined = await joinAsNew(renewed.value.token, given);
-  if (joined.kind !== 'ok') throw new Error(JSON.stringify(joined));
-  const signed = await lookUpSession(await openSession(joined.value.personId, 'device'));
-  if (!signed?.actor) throw new Error('cannot sign in');
-  return signed.actor;
-}
+const join = (invited: string, email: string, name: string) =>
+  joinByInvitation(people.coordinator, { invited, email, name });
 
 describe('whoever joined with another address than they were invited by', () => {
   it('is not invited again, by table or by form, and is erased by both when they leave', async () => {

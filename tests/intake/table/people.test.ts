@@ -1,12 +1,9 @@
 import { Client } from 'pg';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { joinAsNew, lookUpInvitation } from '@/lib/access/join';
-import { joinInput } from '@/lib/access/join.input';
+import { lookUpInvitation } from '@/lib/access/join';
 import { leaveNetwork } from '@/lib/access/leave-network';
 import { runAs } from '@/lib/access/run-command';
 import { readAs, writeAs } from '@/lib/access/scoped-db';
-import { lookUpSession } from '@/lib/access/session-lookup';
-import { openSession } from '@/lib/access/sign-in';
 import { invalid, ok } from '@/lib/base/result';
 import { keepFile } from '@/lib/intake/table/keep-file';
 import { openPoints } from '@/lib/intake/table/open-points';
@@ -24,6 +21,7 @@ import { holding as holdingOf } from '../../access/leaving/holding';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { bring } from './bring';
+import { joinByInvitation } from './join-by-invitation';
 
 vi.setConfig({ testTimeout: 120_000 });
 const { superuser } = await testDatabase();
@@ -44,17 +42,7 @@ const invitationOf = async (email: string) => (await invitations()).find((one) =
 const renew = (id: string) => runAs(people.coordinator, invitationInput, renewInvitation, { id });
 const holding = (...words: string[]) => holdingOf(admin, ...words);
 
-/** Joins by a link made anew, as somebody does who got it handed over. */
-async function join(email: string, name: string) {
-  const renewed = await renew((await invitationOf(email))?.id ?? '');
-  if (renewed.kind !== 'ok') throw new Error(JSON.stringify(renewed));
-  const given = joinInput.parse({ name, email, password: 'straw-bucket-lantern' });
-  const joined = await joinAsNew(renewed.value.token, given);
-  if (joined.kind !== 'ok') throw new Error(JSON.stringify(joined));
-  const signed = await lookUpSession(await openSession(joined.value.personId, 'device'));
-  if (!signed?.actor) throw new Error('cannot sign in');
-  return signed.actor;
-}
+const join = (invited: string, name: string) => joinByInvitation(people.coordinator, { invited, name });
 
 describe('a table of people', () => {
   it('becomes invitations and no account, each person once', async () => {
