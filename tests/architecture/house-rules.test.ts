@@ -68,6 +68,14 @@ describe('the files of this project', () => {
     expect(code.filter((file) => file !== own && switchesOff.test(text(file)))).toEqual([]);
   });
 
+  it('remove the directories that they make for temporary files', () => {
+    // Who makes one for phones in a storm hands it to a place that removes it when it ends.
+    const removes = /\brm(Sync)?\(|\b(growingPlace|nemesisPlace)\(\s*mkdtemp/;
+    const makers = code.filter((file) => /mkdtemp(Sync)?\(\s*(path\.)?join\(tmpdir\(\)/.test(text(file)));
+    expect(makers.length).toBeGreaterThan(5);
+    expect(makers.filter((file) => !removes.test(text(file)))).toEqual([]);
+  });
+
   it('skip no test', () => {
     const skips = /\b(it|test|describe)[.](skip|only|todo|fixme)\b/;
     expect(code.filter((file) => skips.test(text(file)))).toEqual([]);

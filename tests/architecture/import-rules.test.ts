@@ -1,9 +1,9 @@
-import { mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { cruise, type ICruiseOptions, type IForbiddenRuleType } from 'dependency-cruiser';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { temporaryFolder } from '../support/temporary-folder';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const { forbidden, options }: { forbidden: IForbiddenRuleType[]; options: ICruiseOptions } = createRequire(
@@ -64,7 +64,7 @@ const allowed: [from: string, to: string, statement?: string][] = [
   ['tests/borrow.ts', 'lib/stats/mean.ts'],
 ];
 
-const place = mkdtempSync(path.join(tmpdir(), 'imports-'));
+const place = temporaryFolder('imports');
 const write = (name: string, text: string) => {
   mkdirSync(path.dirname(path.join(place, name)), { recursive: true });
   writeFileSync(path.join(place, name), text);

@@ -1,10 +1,10 @@
-import { mkdtempSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { countsLine, playwrightCounts, vitestCounts } from '@/lib/launch/test-counts';
+import { temporaryFolder } from '../support/temporary-folder';
 
-const file = path.join(mkdtempSync(path.join(tmpdir(), 'report-')), 'report.json');
+const file = path.join(temporaryFolder('report'), 'report.json');
 const report = (content: unknown) => {
   writeFileSync(file, JSON.stringify(content));
   return file;

@@ -1,11 +1,11 @@
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { Client } from 'pg';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { readMigrations } from '@/lib/database/migrate/migration-files';
 import { runMigrations } from '@/lib/database/migrate/run-migrations';
 import { emptyDatabase } from '../support/database';
+import { temporaryFolder } from '../support/temporary-folder';
 
 const { owner, app } = await emptyDatabase();
 const client = new Client({ connectionString: owner });
@@ -19,6 +19,7 @@ const tables = async () => {
   return rows.map(({ name }) => name).filter((name) => name !== '_prisma_migrations');
 };
 
+const place = temporaryFolder('migrations');
 let folder: string;
 const write = (name: string, sql: string) => {
   mkdirSync(path.join(folder, name), { recursive: true });
@@ -26,7 +27,7 @@ const write = (name: string, sql: string) => {
 };
 
 beforeEach(async () => {
-  folder = mkdtempSync(path.join(tmpdir(), 'migrations-'));
+  folder = mkdtempSync(path.join(place, 'each-'));
   await client.query('DROP TABLE IF EXISTS _prisma_migrations, straw, spawn');
   write('20260101000000_straw', 'CREATE TABLE straw (id int); COMMENT ON TABLE straw IS $$ COMMIT; $$;');
   write('20260102000000_spawn', 'CREATE TABLE spawn (id int);');

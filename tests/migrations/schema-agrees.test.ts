@@ -1,16 +1,17 @@
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { describe, expect, inject, it } from 'vitest';
 import { migrationsFolder } from '@/lib/database/migrate/migration-files';
 import { schemaDrift } from '@/lib/database/migrate/schema-drift';
+import { temporaryFolder } from '../support/temporary-folder';
 
 const access = inject('testServer');
+const place = temporaryFolder('schema');
 const schema = readFileSync(path.resolve(migrationsFolder, '../schema.prisma'), 'utf8');
 
 const driftFrom = async (changed: string) => {
   expect(changed).not.toBe(schema);
-  const file = path.join(mkdtempSync(path.join(tmpdir(), 'schema-')), 'schema.prisma');
+  const file = path.join(mkdtempSync(path.join(place, 'each-')), 'schema.prisma');
   writeFileSync(file, changed);
   return schemaDrift(access, migrationsFolder, file);
 };

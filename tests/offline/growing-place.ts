@@ -1,3 +1,4 @@
+import { rmSync } from 'node:fs';
 import { parseInput } from '@/lib/access/parse-input';
 import { writeAs } from '@/lib/access/scoped-db';
 import { disconnect } from '@/lib/database/client';
@@ -13,7 +14,7 @@ import { killableDatabase } from './killable-database';
 
 const database = 'nemesis';
 
-/** A PostgreSQL server of its own in `folder` with people, stock and a way to start batches, for scripts. */
+/** A PostgreSQL server of its own in `folder` with people, stock and a way to start batches, for scripts; the folder goes with it. */
 export async function growingPlace(folder: string) {
   const postgres = await killableDatabase(folder);
   const { owner, app, superuser } = await makeDatabase(postgres.access(), database);
@@ -37,6 +38,7 @@ export async function growingPlace(folder: string) {
     end: async () => {
       await disconnect();
       await postgres.end();
+      rmSync(folder, { recursive: true, force: true });
     },
   };
 }

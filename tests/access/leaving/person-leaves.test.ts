@@ -1,5 +1,3 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { Client } from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -19,10 +17,12 @@ import { listPeople } from '@/lib/records/person/list-people.query';
 import { testDatabase } from '../../support/database';
 import { newcomer } from '../../support/newcomer';
 import { twentyBags } from '../../support/shed';
+import { temporaryFolder } from '../../support/temporary-folder';
 import { arrange, makeWorld, now, type World } from '../world';
 import { holding as holdingOf } from './holding';
 
 const { superuser } = await testDatabase();
+const folder = temporaryFolder('pinset-test');
 const admin = new Client({ connectionString: superuser });
 let world: World;
 
@@ -74,7 +74,6 @@ describe('a person who leaves', () => {
   it('takes along every record and change of theirs, and nobody else’s', async () => {
     const leaver = await joins('Fern Tallow');
     const { id } = await arrange(leaver, startBatchInput, startBatch, twentyBags(world.people, world.stock));
-    const folder = await mkdtemp(path.join(tmpdir(), 'pinset-test-'));
     const counts = await readAs(leaver, (context) =>
       writePersonArchive(context, leaver.personId, path.join(folder, 'a.zip'), now),
     );
@@ -88,7 +87,6 @@ describe('a person who leaves', () => {
       writePersonArchive(context, leaver.personId, path.join(folder, 'b.zip'), now),
     );
     expect(others).toEqual({ changes: 0 });
-    await rm(folder, { recursive: true });
     expect(id).toEqual(expect.any(String));
   }, 60_000);
 

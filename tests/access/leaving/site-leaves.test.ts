@@ -1,5 +1,3 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { Client } from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -31,9 +29,11 @@ import { reportIndicators } from '@/lib/report/content/report-indicators.input';
 import { getReport } from '@/lib/report/get-report.query';
 import { testDatabase } from '../../support/database';
 import { twentyBags } from '../../support/shed';
+import { temporaryFolder } from '../../support/temporary-folder';
 import { arrange, makeWorld, now, type World } from '../world';
 
 const { superuser } = await testDatabase();
+const folder = temporaryFolder('pinset-test');
 const admin = new Client({ connectionString: superuser });
 let world: World;
 
@@ -177,7 +177,6 @@ describe('a site that leaves', () => {
     const { millLane, coordinator } = world.people;
     const { id: other, member } = await site('Other Place', 'OTHER');
     await arrange(member, startBatchInput, startBatch, bags(other));
-    const folder = await mkdtemp(path.join(tmpdir(), 'pinset-test-'));
     const file = path.join(folder, 'site.zip');
     const options = { licence: 'none', softwareVersion: '0', now, siteId: millLane } as const;
     await readAs(coordinator, (context) => writePackage(context, file, options));
@@ -193,7 +192,6 @@ describe('a site that leaves', () => {
     expect(new Set(batches.map((row) => row.site_id))).toEqual(new Set([millLane]));
     expect((await rows('species')).length).toBeGreaterThan(0);
     opened.close();
-    await rm(folder, { recursive: true });
   });
 });
 
