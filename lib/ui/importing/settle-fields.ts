@@ -2,7 +2,6 @@ import { getTranslations } from 'next-intl/server';
 import type { OpenPoints } from '@/lib/intake/table/open-points';
 import type { IntakeView } from '@/lib/intake/table/view-file';
 import type { ChoiceOption, FieldSpec, FormState } from '../form/field-spec';
-import { formatNumber } from '../format/number-text';
 import { dynamicWords } from '../i18n/dynamic-words';
 import { problemSentences } from './problem-lines';
 
@@ -24,7 +23,6 @@ const valueWords: Readonly<Record<string, string>> = {
 export async function settleFields(
   file: IntakeView,
   points: OpenPoints,
-  locale: string,
 ): Promise<{ fields: FieldSpec[]; values: FormState['values'] }> {
   const t = await getTranslations('import');
   const words = await dynamicWords();
@@ -85,7 +83,7 @@ export async function settleFields(
                       {
                         kind: 'prose' as const,
                         name: 'more',
-                        text: t('settle.more', { count: formatNumber(more, locale) }),
+                        text: t('settle.more', { count: more }),
                       },
                     ]),
               ],

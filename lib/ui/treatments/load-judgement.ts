@@ -60,9 +60,9 @@ export async function loadJudgement(
       case 'ferment': {
         const value = judgement.check.kind === 'value' ? judgement.check.value : undefined;
         return {
-          days: number(value?.dayCount ?? 0),
-          least: number(window?.kind === 'ferment' ? window.minDays : 0),
-          most: number(window?.kind === 'ferment' ? window.maxDays : 0),
+          days: value?.dayCount ?? 0,
+          least: window?.kind === 'ferment' ? window.minDays : 0,
+          most: window?.kind === 'ferment' ? window.maxDays : 0,
         };
       }
     }

@@ -38,7 +38,7 @@ export async function RecordFaultsView({ found, kinds, implausible, site, words 
       : main.uninspected === 0
         ? t('noEffect', { units })
         : t('effect', {
-            ...{ uninspected: number(main.uninspected), due: number(main.due), units },
+            ...{ uninspected: main.uninspected, due: main.due, units },
             share: number(main.uninspectedPercent ?? 0),
             ...{
               rate: number(main.rate.counted, 1),

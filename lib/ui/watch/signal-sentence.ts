@@ -21,7 +21,7 @@ export function signalSentence(signal: Signal, { words, locale, siteName, codes 
       return words('watch.signal.lot', {
         lot: code(signal.lotId),
         observed: number(signal.observed),
-        units: number(signal.units),
+        units: signal.units,
         expected: number(signal.expected),
       });
     case 'course':
@@ -35,7 +35,7 @@ export function signalSentence(signal: Signal, { words, locale, siteName, codes 
     case 'loss':
       return words('watch.signal.loss', {
         ...{ site, batch: code(signal.batchId), found: number(signal.found) },
-        ...{ units: number(signal.units), most: number(signal.mostLikely) },
+        ...{ units: signal.units, most: number(signal.mostLikely) },
       });
     case 'yield':
       return words(`watch.signal.yield.${signal.side}`, {

@@ -1,6 +1,6 @@
 import type { Route } from 'next';
 import Link from 'next/link';
-import { getLocale, getTranslations } from 'next-intl/server';
+import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { openPoints } from '@/lib/intake/table/open-points';
@@ -38,7 +38,7 @@ export default async function ImportedFilePage({ params, searchParams }: PagePro
   const t = await getTranslations('import');
   const words = await loadFormWords();
   const working = file.state === 'waiting' || file.state === 'checking' || file.state === 'adding';
-  const settle = await settleFields(file, points, await getLocale());
+  const settle = await settleFields(file, points);
   const looked = file.counts.new + file.counts.there + file.counts.needs + file.counts.added > 0;
   const line = Number(mended);
   return (
