@@ -1,4 +1,4 @@
-import { buildReport, publishedFrom } from './build-report';
+import { buildReport, publishedDays } from './build-report';
 import { submit } from './fill';
 import { expect, ives, teal, test, wren } from './people';
 
@@ -7,7 +7,7 @@ test('a published report is built by the coordinator and read by the funder, who
 }) => {
   const coordinator = await openAs(wren);
   const title = `Year in the shed ${Date.now()}`;
-  const report = await buildReport(coordinator, title, publishedFrom.toFunder);
+  const report = await buildReport(coordinator, title, publishedDays.toFunder);
   await expect(coordinator.getByRole('heading', { level: 1 })).toHaveText(title);
 
   const funder = await openAs(teal);

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { buildReport, publishedFrom } from './build-report';
+import { buildReport } from './build-report';
 import { daysAgo, fillDay, submit } from './fill';
 import type { FormPage } from './find-address';
 import { wren } from './people';
@@ -19,7 +19,7 @@ export async function tellStory(page: Page, report: string, title: string): Prom
 }
 
 async function publishedReport(page: Page): Promise<string> {
-  const report = await buildReport(page, `Link ${Date.now()}`, publishedFrom.formOfLinks);
+  const report = await buildReport(page, `Link ${Date.now()}`);
   await page.getByRole('button', { name: 'Publish this report' }).click();
   await page.getByRole('link', { name: 'Links for funders without an account' }).waitFor();
   return report;

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { buildReport, publishedFrom } from './build-report';
+import { buildReport, publishedDays } from './build-report';
 import { daysAgo, fillDayBoxes, submit } from './fill';
 import { expect, test, wren } from './people';
 import { readPdfText, withoutSpaces } from './read-pdf-text';
@@ -32,7 +32,7 @@ test('a funder without an account reads a report by a link in Spanish, its print
 }) => {
   test.setTimeout(180_000);
   const coordinator = await openAs(wren);
-  const report = await buildReport(coordinator, `Sharing ${Date.now()}`, publishedFrom.byLink);
+  const report = await buildReport(coordinator, `Sharing ${Date.now()}`, publishedDays.byLink);
   const story = `Straw for ${Date.now()}`;
   await tellStory(coordinator, report, story);
   await coordinator.goto(report);
