@@ -47,6 +47,7 @@ import { siteMethodRows } from './site-method-rows';
 import { tokenRows } from './token-rows';
 import { traceRows } from './trace-rows';
 import { trialRows } from './trial-rows';
+import { wordsRows } from './words-rows';
 import { arrange, revisionOf, type World } from './world';
 
 const reason = 'tried';
@@ -114,6 +115,7 @@ export const commandRows = [
   ...traceRows,
   ...noticeRows,
   ...photoRows,
+  ...wordsRows,
   ...signalRows,
   ...labelRows,
   ...invitationRows,

@@ -6,6 +6,7 @@ import { programmeForms } from './programme-forms';
 import { reportForms } from './report-forms';
 import { reportSharingForms } from './report-sharing-forms';
 import { tokenForms } from './token-forms';
+import { wordsForms } from './words-forms';
 
 /** Forms that have lists of their own. */
 export const moduleForms: readonly FormPage[] = [
@@ -16,4 +17,5 @@ export const moduleForms: readonly FormPage[] = [
   ...reportForms,
   ...reportSharingForms,
   ...tokenForms,
+  ...wordsForms,
 ];

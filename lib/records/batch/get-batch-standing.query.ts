@@ -25,5 +25,7 @@ export async function getBatchStanding(context: ReadContext, id: string, now: Da
     closed: batch.closedOn !== null,
     weighed: weighed > 0,
     today: todayInZone(batch.site.timeZone, now),
+    /** The day on which its site left the network, where it has. */
+    leftOn: batch.site.leftAt === null ? null : todayInZone(batch.site.timeZone, batch.site.leftAt),
   };
 }

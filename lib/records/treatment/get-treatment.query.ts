@@ -12,6 +12,7 @@ export async function getTreatment(context: ReadContext, id: string, now: Date) 
   const run = await readRun(db, id);
   if (!run) return undefined;
   const site = (await sitesAsShown(context, [run.siteId]))(run.siteId);
+  const own = await db.site.findFirst({ where: { id: run.siteId }, select: { leftAt: true } });
   const readings = run.readings.map((reading) => ({
     id: reading.id,
     at: reading.readAt,
@@ -40,6 +41,8 @@ export async function getTreatment(context: ReadContext, id: string, now: Date) 
     revision: run.revision,
     code: run.code,
     site,
+    /** When its site left the network: what it recorded stays as it is. */
+    siteLeftAt: own?.leftAt ?? null,
     method: { id: run.methodId, kind: run.method.kind, en: run.method.nameEn, es: run.method.nameEs },
     ...facts,
     waterMillilitres: run.waterMillilitres,

@@ -12,6 +12,7 @@ import { formatDate } from '../format/date-text';
 import { formatArea, formatLength } from '../format/length-text';
 import { formatMassWithTwin } from '../format/mass-text';
 import { formatPercent } from '../format/percent-text';
+import { NoteText } from '../history/note-text';
 import { type Definition, DefinitionList } from '../page/definition-list';
 import { BatchLinks } from './batch-links';
 
@@ -111,7 +112,14 @@ export async function BatchFacts({ page, language, unit }: Props) {
                 }),
           ),
           ...(batch.dryGrams === null && hasNoBe ? [] : fact(t('dry'), dry)),
-          ...fact(t('note'), batch.note ?? ''),
+          ...fact(
+            t('note'),
+            batch.note === null ? (
+              ''
+            ) : (
+              <NoteText kind="batch" id={batch.id} note={batch.note} left={batch.siteLeft} />
+            ),
+          ),
         ]}
       />
       <BatchLinks page={page} />

@@ -12,10 +12,12 @@ type Props = {
   readonly voided: { readonly reason: string } | null;
   /** A courtesy: the data layer decides whether a correction is taken. */
   readonly mayChange: boolean;
+  /** Of a site that has left a record may be voided, not corrected. */
+  readonly mayCorrect?: boolean;
 };
 
 /** What can be done with any record: correct it, void it, read its history; or that it was voided and why. */
-export async function RecordLinks({ path, kind, id, voided, mayChange }: Props) {
+export async function RecordLinks({ path, kind, id, voided, mayChange, mayCorrect = true }: Props) {
   const t = await getTranslations('common');
   return (
     <>
@@ -23,7 +25,7 @@ export async function RecordLinks({ path, kind, id, voided, mayChange }: Props) 
       <p className="record-links chips no-print">
         {voided === null && mayChange ? (
           <>
-            <Link href={`${path}/correct` as Route}>{t('correct')}</Link>
+            {mayCorrect ? <Link href={`${path}/correct` as Route}>{t('correct')}</Link> : null}
             <Link href={`/void/${kind}/${id}?back=${path}` as Route}>{t('void')}</Link>
           </>
         ) : null}

@@ -2,6 +2,7 @@ import { Client } from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { z } from 'zod';
 import { type Command, runAs } from '@/lib/access/run-command';
+import { readAs } from '@/lib/access/scoped-db';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { closeBatch } from '@/lib/records/batch/close-batch.command';
 import { closeBatchInput } from '@/lib/records/batch/close-batch.input';
@@ -24,6 +25,9 @@ import { startTreatment } from '@/lib/records/treatment/start-treatment.command'
 import { endTreatmentInput, startTreatmentInput } from '@/lib/records/treatment/treatment.input';
 import { voidRecord } from '@/lib/records/void/void-record.command';
 import { voidRecordInput } from '@/lib/records/void/void-record.input';
+import { getNote } from '@/lib/records/words/get-note.query';
+import { takeOutNote } from '@/lib/records/words/take-out-note.command';
+import { takeOutNoteInput } from '@/lib/records/words/take-out-note.input';
 import { testDatabase } from '../../support/database';
 import { twentyBags } from '../../support/shed';
 import { arrange, makeWorld, now, type World } from '../world';
@@ -48,7 +52,7 @@ beforeAll(async () => {
   world = await makeWorld(superuser);
   const { people, stock } = world;
   const { coordinator, millLane } = people;
-  const bags = twentyBags(people, stock);
+  const bags = { ...twentyBags(people, stock), note: 'Juna Merrow mixed it' };
   open = (await arrange(coordinator, startBatchInput, startBatch, bags)).id;
   closed = (await arrange(coordinator, startBatchInput, startBatch, bags)).id;
   await arrange(coordinator, closeBatchInput, closeBatch, { ...closing, batchId: closed });
@@ -56,7 +60,12 @@ beforeAll(async () => {
     .id;
   const withNote = { batchId: open, lookedOn: '2026-04-14', note: 'somebody was ill' };
   noted = (await arrange(coordinator, recordLookInput, recordLook, withNote)).id;
-  const started = { siteId: millLane, methodId: stock.hotWater, startedAt: '2026-07-20T08:00:00Z' };
+  const started = {
+    siteId: millLane,
+    methodId: stock.hotWater,
+    startedAt: '2026-07-20T08:00:00Z',
+    note: 'Juna Merrow mixed it',
+  };
   run = (await arrange(coordinator, startTreatmentInput, startTreatment, started)).id;
   participant = (
     await arrange(coordinator, addParticipantInput, addParticipant, {
@@ -77,7 +86,7 @@ const revisionOf = async (table: string, id: string) =>
   Number((await admin.query(`select revision from "${table}" where id = $1`, [id])).rows[0]?.revision);
 
 describe('what a site recorded, once it has left', () => {
-  it('is neither reopened nor corrected nor ended, by a coordinator either', async () => {
+  it('is neither reopened nor corrected, by a coordinator either', async () => {
     const reopening = { id: closed, revision: await revisionOf('batch', closed), reason: 'tried' };
     expect(await as(reopenBatchInput, reopenBatch, reopening)).toEqual(left);
     const corrected = {
@@ -87,8 +96,49 @@ describe('what a site recorded, once it has left', () => {
     expect(await as(correctBatchInput, correctBatch, corrected)).toEqual(left);
     const other = { id: look, revision: 1, lookedOn: '2026-04-13', reason: 'tried' };
     expect(await as(correctLookInput, correctLook, other)).toEqual(left);
-    const ended = { id: run, revision: 1, endedAt: '2026-07-20T11:00:00Z' };
-    expect(await as(endTreatmentInput, endTreatment, ended)).toEqual(left);
+  });
+
+  it('has no load in the bath for ever: a coordinator ends it, by the moment of leaving at the latest', async () => {
+    const leaving = await leftAt();
+    const at = (minutes: number) => new Date(leaving.getTime() + minutes * 60_000).toISOString();
+    const ending = (minutes: number) => ({ id: run, revision: 1, endedAt: at(minutes) });
+    const nextWeek = new Date(leaving.getTime() + 7 * 86_400_000);
+    const end = (minutes: number) =>
+      runAs(world.people.coordinator, endTreatmentInput, endTreatment, ending(minutes), { now: nextWeek });
+    expect(await end(60)).toEqual({
+      kind: 'invalid',
+      errors: [
+        {
+          ...{ field: 'endedAt', code: 'after' },
+          values: { date: todayInZone('America/New_York', leaving) },
+        },
+      ],
+    });
+    await expect(
+      admin.query('update treatment_run set ended_at = $2 where id = $1', [run, at(60)]),
+    ).rejects.toThrow('the site has left the network');
+    await expect(
+      admin.query('update treatment_run set ended_at = $2, lime_grams = 5 where id = $1', [run, at(-60)]),
+    ).rejects.toThrow('the site has left the network');
+    expect(await end(-60)).toMatchObject({ kind: 'ok' });
+    await expect(
+      admin.query('update treatment_run set ended_at = $2 where id = $1', [run, at(-30)]),
+    ).rejects.toThrow('the site has left the network');
+  });
+
+  it('may have the note of a batch and of a run taken out', async () => {
+    for (const [kind, table, id] of [
+      ['batch', 'batch', open],
+      ['treatment-run', 'treatment_run', run],
+    ] as const) {
+      const noted = await readAs(world.people.coordinator, (context) => getNote(context, kind, id));
+      expect(noted).toMatchObject({ note: 'Juna Merrow mixed it' });
+      const taking = { kind, id, revision: noted?.revision, reason: 'asked to be forgotten' };
+      expect(await as(takeOutNoteInput, takeOutNote, taking)).toMatchObject({ kind: 'ok' });
+      const { rows } = await admin.query(`select note from ${table} where id = $1`, [id]);
+      expect(rows).toEqual([{ note: null }]);
+      expect(await readAs(world.people.coordinator, (context) => getNote(context, kind, id))).toBeUndefined();
+    }
   });
 
   it('may be told as over by a coordinator, by the day of leaving at the latest, so that no log counts days for ever', async () => {

@@ -1,5 +1,6 @@
 import type { Route } from 'next';
 import { getLocale, getTranslations } from 'next-intl/server';
+import type { ReactNode } from 'react';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
@@ -11,6 +12,7 @@ import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { formatInstant } from '@/lib/ui/format/instant-text';
 import { formatTemperature } from '@/lib/ui/format/temperature-text';
 import { formatVolume } from '@/lib/ui/format/volume-text';
+import { NoteText } from '@/lib/ui/history/note-text';
 import { LotUses } from '@/lib/ui/lots/lot-uses';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { DefinitionList } from '@/lib/ui/page/definition-list';
@@ -22,6 +24,7 @@ import { loadSiteWords } from '@/lib/ui/sharing/site-words';
 import { TraceLink } from '@/lib/ui/trace/trace-link';
 import { Evidence } from '@/lib/ui/treatments/evidence';
 import { FallsNote } from '@/lib/ui/treatments/falls-note';
+import { LeftRun } from '@/lib/ui/treatments/left-run';
 import { loadClock } from '@/lib/ui/treatments/load-clock';
 import { loadJudgement } from '@/lib/ui/treatments/load-judgement';
 import { quickReadingFields } from '@/lib/ui/treatments/quick-reading-fields';
@@ -46,7 +49,8 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
   const zone = run.site.timeZone;
   // A run that another site made is read here, and tended there.
   const mine = run.site.id !== null;
-  const optional = (label: string, value: string | null) => (value === null ? [] : [{ label, value }]);
+  const left = run.siteLeftAt !== null;
+  const optional = (label: string, value: ReactNode) => (value === null ? [] : [{ label, value }]);
   return (
     <>
       <Heading text={t('headingOne', { method: run.method[actor.language], code: run.code })} />
@@ -56,7 +60,7 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
       {clock === undefined ? null : <RunClock {...clock} />}
       <p className="lead">{judgement.sentence}</p>
       <FallsNote run={run} temperatureUnit={actor.temperatureUnit} />
-      {run.endedAt === null && mine ? (
+      {run.endedAt === null && mine && !left ? (
         <div className="no-print reading-now">
           <InlineForm
             action={addReadingAction}
@@ -68,7 +72,8 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
           />
         </div>
       ) : null}
-      {mine ? (
+      {left ? <LeftRun run={run} mayEnd={actor.role === 'coordinator'} /> : null}
+      {mine && !left ? (
         <p className="chips no-print">
           {run.endedAt === null ? (
             <ButtonLink href={`/treatments/${id}/end` as Route} plain>
@@ -110,7 +115,10 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
               ? null
               : formatTemperature(run.loadCelsiusAtSpawning, actor.temperatureUnit, locale),
           ),
-          ...optional(t('columns.note'), run.note),
+          ...optional(
+            t('columns.note'),
+            run.note === null ? null : <NoteText kind="treatment-run" id={id} note={run.note} left={left} />,
+          ),
         ]}
       />
       <h2>{t('readingsHeading')}</h2>
@@ -131,7 +139,7 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
           </ul>
         </>
       )}
-      {actor.role === 'coordinator' ? (
+      {actor.role === 'coordinator' && !left ? (
         <p>
           <ButtonLink href={`/treatments/${id}/allocate` as Route} plain>
             {t('allocate')}
@@ -145,7 +153,14 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
       {mine ? (
         <>
           <CostLink of="treatment-run" id={id} />
-          <RecordLinks path={`/treatments/${id}`} kind="treatment-run" id={id} voided={null} mayChange />
+          <RecordLinks
+            path={`/treatments/${id}`}
+            kind="treatment-run"
+            id={id}
+            voided={null}
+            mayChange
+            mayCorrect={!left}
+          />
         </>
       ) : null}
     </>

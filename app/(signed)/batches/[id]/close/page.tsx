@@ -21,10 +21,10 @@ export default async function CloseBatchPage({ params }: PageProps<'/batches/[id
     <RecordForm
       action={closeBatchAction}
       heading={t('close', { code: batch.code })}
-      fields={await closeFields(await recentDays(batch.today), batch.weighed)}
+      fields={await closeFields(await recentDays(batch.today, batch.leftOn), batch.weighed)}
       values={{
         batchId: id,
-        closedOn__quick: batch.today,
+        closedOn__quick: batch.leftOn ?? batch.today,
         ...(batch.live === 0 && batch.moved > 0
           ? { closeReason: 'moved_on', spentDestination: 'second_life' }
           : { closeReason: 'finished', spentDestination: 'composted' }),

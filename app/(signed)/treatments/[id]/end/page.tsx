@@ -1,7 +1,6 @@
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { getTreatment } from '@/lib/records/treatment/get-treatment.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
@@ -17,7 +16,7 @@ export default async function EndTreatmentPage({ params }: PageProps<'/treatment
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
   const run = await readAs(actor, (context) => getTreatment(context, id, now));
-  if (!run?.site.id) return <NotThere />;
+  if (!run?.site.id || run.endedAt !== null) return <NotThere />;
   const t = await getTranslations('treatments');
   const zone = run.site.timeZone;
   return (
@@ -26,11 +25,11 @@ export default async function EndTreatmentPage({ params }: PageProps<'/treatment
       heading={t('endHeading', { code: run.code })}
       fields={
         await endFields({
-          days: await recentDays(todayInZone(zone, now)),
+          days: await recentDays(todayInZone(zone, now), run.siteLeftAt && todayInZone(zone, run.siteLeftAt)),
           temperatureUnit: actor.temperatureUnit,
         })
       }
-      values={{ id, revision: String(run.revision), ...nowValues('endedAt', now, zone) }}
+      values={{ id, revision: String(run.revision), ...nowValues('endedAt', run.siteLeftAt ?? now, zone) }}
       submitLabel={t('endSubmit')}
       words={await loadFormWords()}
     />
