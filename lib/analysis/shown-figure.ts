@@ -76,6 +76,8 @@ export type FigureMark =
   | 'few-groups'
   /** A model in which sites, lots or the like have fewer than 8 levels: its limits are too narrow (88 of 100 hold, not 95). */
   | 'few-levels'
+  /** Learned from batches of one or two other sites, too: their number would tell of them. */
+  | 'others-untold'
   | 'mixed-trim'
   | 'trimmed'
   | 'as-picked'

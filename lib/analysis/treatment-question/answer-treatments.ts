@@ -37,7 +37,7 @@ export async function answerTreatments(data: TreatmentsData, fitModel: Fit): Pro
     standings,
     difference: await standingDifference(treated, data.batches, standings, fitModel),
     sitesWithBoth: sitesOf('outside').filter((site) => sitesOf('well').includes(site)).length,
-    seasons: lossesBySeason(treated, data.ground),
+    seasons: lossesBySeason(treated, data.batches, data.ground),
     starts: lossesByStart(treated, data.ground),
     sites: siteRuns(inPeriod, courses),
     windows: data.windows,

@@ -1,5 +1,6 @@
 import { quarterOf, quarters } from '@/lib/growing/quarter';
 import { runStandings } from '@/lib/growing/window-margin';
+import type { ModelBatch } from '../adjusted/model-batch';
 import { contaminationFigure } from '../comparison/contamination-figure';
 import type { ShownFigure } from '../shown-figure';
 import type { TreatedBatch } from './batch-standing';
@@ -34,16 +35,27 @@ export function lossesByStanding(treated: readonly TreatedBatch[], ground: LossG
   });
 }
 
-/** Losses by the quarter of inoculation, of runs that held their window (or longer) and of those that did not. */
-export function lossesBySeason(treated: readonly TreatedBatch[], ground: LossGround): SeasonLoss[] {
+/**
+ * Losses by the season of inoculation at the site, of runs that held their window (or longer) and of those that did not.
+ *
+ * @param batches the same batches as the models take them, with their season.
+ */
+export function lossesBySeason(
+  treated: readonly TreatedBatch[],
+  batches: readonly Pick<ModelBatch, 'id' | 'season'>[],
+  ground: LossGround,
+): SeasonLoss[] {
+  const seasonById = new Map(batches.map(({ id, season }) => [id, season]));
   const held = treated.filter(({ run }) => run.standing !== 'unknown');
-  const quarter = ({ batch }: TreatedBatch) => quarterOf(batch.facts.inoculatedOn);
   return quarters.flatMap((season) => {
-    const own = held.filter((one) => quarter(one) === season);
+    const own = held.filter(({ batch }) => seasonById.get(batch.facts.id) === season);
     if (own.length === 0) return [];
     return [
       {
         season,
+        quarters: quarters.filter((quarter) =>
+          own.some(({ batch }) => quarterOf(batch.facts.inoculatedOn) === quarter),
+        ),
         inside: lossOf(
           own.filter(({ run }) => run.standing !== 'outside'),
           ground,

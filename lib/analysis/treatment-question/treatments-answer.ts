@@ -11,9 +11,11 @@ export type StandingLoss = {
   readonly loss: ShownFigure;
 };
 
-/** What batches lost, by quarter of inoculation ('1' December to February), standing of their run apart. */
+/** What batches lost, by season of inoculation at their site ('1' winter), standing of their run apart. */
 export type SeasonLoss = {
   readonly season: Quarter;
+  /** Quarters of the year in which sites had it: '1' December to February in the north, '3' June to August in the south. */
+  readonly quarters: readonly Quarter[];
   readonly inside: ShownFigure;
   readonly outside: ShownFigure;
 };

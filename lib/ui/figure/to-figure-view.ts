@@ -64,12 +64,15 @@ function headline(figure: ShownFigure, words: FigureWords): Headline {
 export function toFigureView(figure: ShownFigure, words: FigureWords): FigureView {
   const { t, locale, timeZone } = words;
   const sizes = ['batches', 'units', 'runs', 'sites'] as const;
+  const untold = figure.n.batches === 0 && figure.marks.includes('others-untold');
   return {
     kind: figure.kind,
     ...headline(figure, words),
-    size: sizes
-      .filter((one) => one === 'batches' || figure.n[one] > 0)
-      .map((one) => t(`size.${one}`, { count: figure.n[one] })),
+    size: untold
+      ? [t('size.untold')]
+      : sizes
+          .filter((one) => one === 'batches' || figure.n[one] > 0)
+          .map((one) => t(`size.${one}`, { count: figure.n[one] })),
     marks: figure.marks.map((mark) => t(`mark.${mark}`)),
     history: {
       method: t(`method.${figure.method.code}`),

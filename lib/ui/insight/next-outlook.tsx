@@ -30,7 +30,11 @@ export function NextOutlook({ outlook, part, massUnit, volumeUnit, open, coordin
     <details open={open}>
       <summary>{names.methodName(outlook.methodId)}</summary>
       {unknown ? (
-        <p>{t('next.thin', { count: knownBatches })}</p>
+        <p>
+          {loss.marks.includes('others-untold')
+            ? t('next.thinUntold')
+            : t('next.thin', { count: knownBatches })}
+        </p>
       ) : (
         <div className="figures">
           <Figure label={t('next.columns.loss')} view={view(loss)} />

@@ -13,6 +13,7 @@ import { FigureHistory } from '../figure/figure-history';
 import { formatTemperature, type TemperatureUnit } from '../format/temperature-text';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
+import { seasonWithMonths } from './season-words';
 
 type Props = {
   readonly answer: TreatmentsAnswer;
@@ -94,12 +95,13 @@ export function TreatmentLosses({ answer, words, temperatureUnit }: Props) {
           {
             key: 'season',
             header: t('treatments.columns.season'),
-            cell: ({ season }) => t(`quarter.${season}`),
+            cell: ({ season, quarters }) => seasonWithMonths(season, quarters, words),
           },
           loss<SeasonLoss>('inside', t('treatments.columns.inside'), (row) => row.inside),
           loss<SeasonLoss>('outside', t('treatments.columns.outside'), (row) => row.outside),
         ]}
       />
+      <p className="quiet">{t('treatments.seasonNote')}</p>
       <h2>{t('treatments.startHeading')}</h2>
       <DataTable
         caption={t('treatments.startTable')}

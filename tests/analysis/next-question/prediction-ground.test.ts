@@ -28,3 +28,10 @@ test('a site that has none of its own counts among nobody', () => {
   expect(predictionGround(figure(12, 2, 40), none).n.batches).toBe(0);
   expect(predictionGround(figure(12, 3, 40), none).n.batches).toBe(12);
 });
+
+test('what rests on one or two other sites says so, since their number is not told', () => {
+  const none = { ...figure(0, 0, 0), leftOut: [] };
+  expect(predictionGround(figure(12, 2, 40), none).marks).toEqual(['others-untold']);
+  expect(predictionGround(figure(12, 3, 40), none).marks).toEqual([]);
+  expect(predictionGround(figure(5, 1, 9), figure(5, 1, 9))).toMatchObject({ n: { batches: 5 }, marks: [] });
+});

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { modelBatches } from '@/lib/analysis/adjusted/model-batch';
 import { answerTreatments } from '@/lib/analysis/treatment-question/answer-treatments';
 import { treatedBatches } from '@/lib/analysis/treatment-question/batch-standing';
 import type { JudgedRun } from '@/lib/analysis/treatment-question/judged-run';
 import { driftOf } from '@/lib/analysis/treatment-question/site-runs';
-import { lossesByStart } from '@/lib/analysis/treatment-question/treated-losses';
+import { lossesBySeason, lossesByStart } from '@/lib/analysis/treatment-question/treated-losses';
 import { seededRandom } from '@/lib/stats/random/seeded-random';
 import { truths } from '@/seed/story/truths';
 import { fitHere, storyData, storyToday } from '../adjusted/story-data';
@@ -105,6 +106,23 @@ describe('a batch of several runs', () => {
     const facts = { runIds: ['good'] };
     const batches = judgedOn([bags({ ...facts, secondLife: true }), bags({ ...facts, voided: true })]);
     expect(treatedBatches(batches, [run('good')])).toEqual([]);
+  });
+});
+
+describe('losses by season', () => {
+  it('puts July in the south to January in the north, and says which months those were', () => {
+    const judged = judgedOn([
+      bags({ id: 'north', siteId: 'here', inoculatedOn: '2026-01-10', runIds: ['a'] }),
+      bags({ id: 'south', siteId: 'there', inoculatedOn: '2025-07-10', runIds: ['b'] }),
+    ]);
+    const halves = new Map([
+      ['here', 'north'],
+      ['there', 'south'],
+    ] as const);
+    const treated = treatedBatches(judged, [run('a', { siteId: 'here' }), run('b', { siteId: 'there' })]);
+    const rows = lossesBySeason(treated, modelBatches(judged, new Map(), halves), ground);
+    expect(rows.map(({ season, quarters }) => [season, quarters])).toEqual([['1', ['1', '3']]]);
+    expect(rows[0]?.inside.n.batches).toBe(2);
   });
 });
 

@@ -38,6 +38,13 @@ describe('a figure in words', () => {
     expect(history.asOf.replace(/[\u00a0\u202f]/g, ' ')).toBe('4 Jul 2026, 9:30 PM');
   });
 
+  test('that rests on others alone whose number is not told never says "0 batches"', () => {
+    const n = { batches: 0, units: 0, runs: 0, sites: 0 };
+    const { size, marks } = view({ ...contaminatedBags, n, marks: ['others-untold'] });
+    expect(size).toEqual(['batches of one or two other sites']);
+    expect(marks.join()).toMatch(/one or two other sites/);
+  });
+
   test('on too few runs is counts with the reason and no interval', () => {
     expect(view(counts)).toMatchObject({ estimate: '30 of 240', unit: '', interval: '' });
     expect(view(counts).reason).toBe('too few runs for an interval');
