@@ -1,5 +1,8 @@
+import { z } from 'zod';
 import { runAs } from '@/lib/access/run-command';
+import { readAs } from '@/lib/access/scoped-db';
 import { firstLinksInput } from '@/lib/records/person/first-links.input';
+import { getInvitation } from '@/lib/records/person/get-invitation.query';
 import { invitationInput } from '@/lib/records/person/invitation.input';
 import { invitePerson } from '@/lib/records/person/invite-person.command';
 import { invitePersonInput } from '@/lib/records/person/invite-person.input';
@@ -59,9 +62,18 @@ export const invitationRows: readonly OperationRow[] = [
     ...query(
       'records/person/list-invitations.query',
       'y----',
-      (c) => listInvitations(c, now),
-      (invitations) => invitations.some(({ siteNames }) => siteNames.includes('Mill Lane Garden')),
+      (c) => listInvitations(c, null, now),
+      ({ invitations }) => invitations.some(({ siteNames }) => siteNames.includes('Mill Lane Garden')),
     ),
     prepare: open,
+  },
+  {
+    file: 'records/person/get-invitation.query',
+    may: 'y----',
+    prepare: open,
+    attempt: async (_world, actor, prepared) =>
+      (await readAs(actor, (context) =>
+        getInvitation(context, z.object({ id: z.string() }).parse(prepared).id, now),
+      )) !== undefined,
   },
 ];

@@ -1,34 +1,32 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import type { MembershipRole } from '@/lib/database/generated/enums';
+import { invitationViews, waiting } from './invitation-view';
 import { linkNeverMade } from './link-never-made';
 
-export type InvitationView = {
-  readonly id: string;
-  readonly name: string | null;
-  readonly email: string | null;
-  readonly role: MembershipRole;
-  readonly siteNames: readonly string[];
-  readonly expiresAt: Date;
-  readonly expired: boolean;
-  /** Whether nobody has seen a link of it yet. */
-  readonly linkless: boolean;
-};
+export const invitationsPerPage = 50;
 
-/** Invitations that nobody has accepted yet, also those that ran out, newest first; for the coordinator. */
-export async function listInvitations({ db, actor }: ReadContext, now: Date): Promise<InvitationView[]> {
-  if (actor.role !== 'coordinator') return [];
+/**
+ * Invitations that nobody has accepted yet, also those that ran out, newest first, a page at a time; for the coordinator.
+ *
+ * @param after id of the last one on the page before; anything else is the first page.
+ * @returns the page, of how many in all nobody has seen a link, and where the next page begins.
+ */
+export async function listInvitations(context: ReadContext, after: string | null, now: Date) {
+  const { db, actor } = context;
+  if (actor.role !== 'coordinator') return { invitations: [], linkless: 0, next: undefined };
+  const { networkId } = actor;
   const rows = await db.invitation.findMany({
-    where: { networkId: actor.networkId, acceptedAt: null, voidedAt: null },
+    where: {
+      ...{ networkId, ...waiting },
+      ...(after !== null && /^[0-9a-f-]{36}$/.test(after) ? { id: { lt: after } } : {}),
+    },
     orderBy: { id: 'desc' },
+    take: invitationsPerPage + 1,
   });
-  const sites = await db.site.findMany({
-    where: { id: { in: rows.flatMap(({ siteIds }) => siteIds) } },
-    select: { id: true, name: true },
-  });
-  return rows.map(({ id, forName, forEmail, role, siteIds, expiresAt, origin, revision }) => ({
-    ...{ id, role, expiresAt, name: forName, email: forEmail, expired: expiresAt <= now },
-    linkless: origin === linkNeverMade.origin && revision === linkNeverMade.revision,
-    siteNames: sites.filter((site) => siteIds.includes(site.id)).map(({ name }) => name),
-  }));
+  const shown = rows.slice(0, invitationsPerPage);
+  return {
+    invitations: await invitationViews(context, shown, now),
+    linkless: await db.invitation.count({ where: { networkId, ...linkNeverMade } }),
+    next: rows.length > invitationsPerPage ? shown.at(-1)?.id : undefined,
+  };
 }

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
-import type { InvitationView } from '@/lib/records/person/list-invitations.query';
+import type { InvitationView } from '@/lib/records/person/invitation-view';
 import { formatInstant } from '../format/instant-text';
 import { Status } from '../page/status';
 import { DataTable } from '../table/data-table';

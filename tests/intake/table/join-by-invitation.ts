@@ -16,8 +16,8 @@ export async function joinByInvitation(
   coordinator: Actor,
   { invited, email = invited, name }: Newcomer,
 ): Promise<Actor> {
-  const open = await readAs(coordinator, (context) => listInvitations(context, new Date()));
-  const id = open.find((one) => one.email === invited)?.id ?? '';
+  const open = await readAs(coordinator, (context) => listInvitations(context, null, new Date()));
+  const id = open.invitations.find((one) => one.email === invited)?.id ?? '';
   const renewed = await runAs(coordinator, invitationInput, renewInvitation, { id });
   if (renewed.kind !== 'ok') throw new Error(JSON.stringify(renewed));
   const given = joinInput.parse({ name, email, password: 'straw-bucket-lantern' });

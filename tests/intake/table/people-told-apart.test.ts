@@ -27,7 +27,8 @@ beforeAll(async () => {
 afterAll(() => admin.end());
 
 const table = (...rows: string[][]) => rows.map((row) => row.join(';')).join('\n');
-const invitations = () => readAs(people.coordinator, (context) => listInvitations(context, now));
+const invitations = async () =>
+  (await readAs(people.coordinator, (context) => listInvitations(context, null, now))).invitations;
 const holding = (...words: string[]) => holdingOf(admin, ...words);
 
 const join = (invited: string, email: string, name: string) =>

@@ -37,7 +37,8 @@ beforeAll(async () => {
 afterAll(() => admin.end());
 
 const table = (...rows: string[][]) => rows.map((row) => row.join(';')).join('\n');
-const invitations = () => readAs(people.coordinator, (context) => listInvitations(context, now));
+const invitations = async () =>
+  (await readAs(people.coordinator, (context) => listInvitations(context, null, now))).invitations;
 const invitationOf = async (email: string) => (await invitations()).find((one) => one.email === email);
 const renew = (id: string) => runAs(people.coordinator, invitationInput, renewInvitation, { id });
 const holding = (...words: string[]) => holdingOf(admin, ...words);

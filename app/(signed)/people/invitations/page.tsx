@@ -6,16 +6,19 @@ import { readAs } from '@/lib/access/scoped-db';
 import { listInvitations } from '@/lib/records/person/list-invitations.query';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { Heading } from '@/lib/ui/page/heading';
+import { Pager } from '@/lib/ui/page/pager';
 import { InvitationTable } from '@/lib/ui/people/invitation-table';
 import { NewLinkForm } from '@/lib/ui/people/new-link-form';
 import { firstLinksAction } from './actions';
 
-export default async function InvitationsPage() {
+export default async function InvitationsPage({ searchParams }: PageProps<'/people/invitations'>) {
   const actor = await requireActor('coordinator');
-  const invitations = await readAs(actor, (context) => listInvitations(context, new Date()));
+  const { after } = await searchParams;
+  const { invitations, linkless, next } = await readAs(actor, (context) =>
+    listInvitations(context, typeof after === 'string' ? after : null, new Date()),
+  );
   const t = await getTranslations('people');
   const common = await getTranslations('common');
-  const count = invitations.filter(({ linkless }) => linkless).length;
   return (
     <>
       <Heading text={t('invitations.heading')} />
@@ -29,7 +32,7 @@ export default async function InvitationsPage() {
       {/* Always the same form, so that the links just made stay in sight when none is left to make. */}
       <NewLinkForm
         action={firstLinksAction}
-        submitLabel={count === 0 ? null : t('invitations.firstLinks', { count })}
+        submitLabel={linkless === 0 ? null : t('invitations.firstLinks', { count: linkless })}
         saving={common('saving')}
         shownOnce={t('invitations.shownOnce')}
       />
@@ -38,6 +41,7 @@ export default async function InvitationsPage() {
       ) : (
         <InvitationTable invitations={invitations} timeZone={actor.networkTimeZone} />
       )}
+      <Pager older={next === undefined ? undefined : (`/people/invitations?after=${next}` as Route)} />
     </>
   );
 }

@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { listInvitations } from '@/lib/records/person/list-invitations.query';
+import { getInvitation } from '@/lib/records/person/get-invitation.query';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { NewLinkForm } from '@/lib/ui/people/new-link-form';
@@ -12,8 +12,9 @@ import { renewInvitationAction, withdrawInvitationAction } from '../actions';
 export default async function InvitationPage({ params }: PageProps<'/people/invitations/[id]'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator');
-  const open = await readAs(actor, (context) => listInvitations(context, new Date()));
-  const invitation = open.find((one) => one.id === id);
+  const invitation = /^[0-9a-f-]{36}$/i.test(id)
+    ? await readAs(actor, (context) => getInvitation(context, id, new Date()))
+    : undefined;
   if (!invitation) return <NotThere />;
   const t = await getTranslations('people');
   const common = await getTranslations('common');
