@@ -1,6 +1,7 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
+import { Fragment } from 'react';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { listSites } from '@/lib/records/site/list-sites.query';
@@ -77,10 +78,21 @@ export default async function WeighingsPage({ searchParams }: PageProps<'/weighi
             {
               key: 'batches',
               header: t('columns.batches'),
-              cell: (weighing) => weighing.lines.map((line) => line.batchCode).join(', '),
+              cell: (weighing) =>
+                weighing.lines.map((line, at) => (
+                  <Fragment key={line.batchCode}>
+                    {at === 0 ? null : ', '}
+                    <span className="whitespace-nowrap">{line.batchCode}</span>
+                  </Fragment>
+                )),
             },
             { key: 'site', header: t('columns.site'), cell: (weighing) => weighing.siteName },
-            { key: 'where', header: t('columns.where'), cell: (weighing) => words.where(weighing) },
+            {
+              key: 'where',
+              header: t('columns.where'),
+              roomy: true,
+              cell: (weighing) => words.where(weighing),
+            },
           ]}
         />
       )}

@@ -8,6 +8,8 @@ export type Column<Row> = {
   /** Unit of every figure in the column, shown under its name. */
   readonly unit?: string;
   readonly numeric?: boolean;
+  /** Words of several lines, which would fill a phone where the column is as narrow as its longest word. */
+  readonly roomy?: boolean;
   readonly cell: (row: Row) => ReactNode;
   /** Where pressing the header leads, and how the column is sorted now. */
   readonly sort?: { readonly href: Route; readonly now?: 'ascending' | 'descending' };

@@ -67,7 +67,7 @@ function cellOf<Row>(column: Column<Row>, row: Row, first: boolean): ReactNode {
       {column.cell(row)}
     </th>
   ) : (
-    <td key={column.key} className={column.numeric ? 'numeric' : undefined}>
+    <td key={column.key} className={column.numeric ? 'numeric' : column.roomy ? 'roomy' : undefined}>
       {column.cell(row)}
     </td>
   );

@@ -17,9 +17,12 @@ export async function loadWeighingWords(unit: MassUnit) {
   const where = (weighing: WeighingView) => {
     const parts = destinations.flatMap((destination) => {
       const grams = weighing.destinations[destination];
-      return grams === undefined ? [] : [`${words(`destination.${destination}`)} ${mass(grams)}`];
+      return grams === undefined ? [] : [{ word: words(`destination.${destination}`), mass: mass(grams) }];
     });
-    return parts.length === 0 ? t('notSaid') : parts.join(', ');
+    if (parts.length === 0) return t('notSaid');
+    return parts
+      .map((part, at) => `${at === 0 ? part.word : part.word.toLocaleLowerCase(locale)} ${part.mass}`)
+      .join(', ');
   };
   const facts = (weighing: WeighingView): Definition[] => [
     { label: t('columns.weighedOn'), value: date(weighing.weighedOn) },

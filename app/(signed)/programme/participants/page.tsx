@@ -43,6 +43,7 @@ export default async function ParticipantsPage({ searchParams }: PageProps<'/pro
         {
           key: 'consents',
           header: t('columns.consents'),
+          roomy: true,
           cell: ({ consents }) => {
             const given = consentKinds.filter((kind) => consents[kind] !== null);
             return given.length === 0
