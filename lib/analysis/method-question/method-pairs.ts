@@ -1,9 +1,10 @@
 import type { AdjustedRates, RateDifference } from '../adjusted/adjusted-rates';
+import type { WeighedBatch } from '../adjusted/efficiency-request';
 import type { FitAnswer } from '../fitting/fit-request';
 import type { ShownFigure } from '../shown-figure';
 import { levelledFigure } from './levelled-figure';
 import type { MethodPair } from './methods-answer';
-import { whatWouldTell } from './what-would-tell';
+import { neededForLoss, neededForYield, whatWouldTell } from './what-would-tell';
 import { type Company, whyRawDiffers } from './why-raw-differs';
 import { asPercentMore, yieldDifference } from './yield-differences';
 
@@ -18,6 +19,7 @@ export type PairGround = {
   readonly company: Company;
   /** Correlation of units of one batch. */
   readonly correlation: number;
+  readonly weighed: readonly WeighedBatch[];
   readonly all: FitAnswer | undefined;
   readonly cropped: FitAnswer | undefined;
 };
@@ -25,7 +27,8 @@ export type PairGround = {
 const rateOf = (figure: ShownFigure | undefined) => (figure?.kind === 'figure' ? figure.value : null);
 
 /** Every pair of methods that have adjusted rates, with what it tells, why raw figures differ, or what would tell. */
-export function methodPairs({ rates, rawOf, company, correlation, all, cropped }: PairGround): MethodPair[] {
+export function methodPairs(ground: PairGround): MethodPair[] {
+  const { rates, rawOf, company, correlation, weighed, all, cropped } = ground;
   return rates.differences.map(losingMoreFirst).flatMap((difference): MethodPair[] => {
     const { first, second } = difference;
     const [one, other] = [rawOf(first), rawOf(second)];
@@ -60,7 +63,14 @@ export function methodPairs({ rates, rawOf, company, correlation, all, cropped }
           known === undefined || rawPoints === null
             ? null
             : whyRawDiffers(first, second, rawPoints, known.points.estimate, company),
-        would: tells ? null : whatWouldTell(first, second, typical, correlation, company.batches),
+        would: tells
+          ? null
+          : whatWouldTell(
+              first,
+              second,
+              neededForLoss(typical, correlation, company.batches),
+              company.batches,
+            ),
         yieldPoints: levelledFigure(
           [one.yield, other.yield],
           'points',
@@ -69,6 +79,10 @@ export function methodPairs({ rates, rawOf, company, correlation, all, cropped }
           false,
         ),
         yieldVerdict: !yieldTells ? 'cannot-tell' : ofYield.value.estimate > 0 ? 'more' : 'fewer',
+        yieldWould:
+          yieldTells || ofYield.kind === 'cannot' || all === undefined
+            ? null
+            : whatWouldTell(first, second, neededForYield(all.fit), weighed),
         croppedPercent: ofCropped.kind === 'difference' ? asPercentMore(ofCropped.value) : null,
       },
     ];

@@ -54,6 +54,7 @@ export type MethodPair = {
   /** Adjusted difference of biological efficiency with total losses as 0, in points. */
   readonly yieldPoints: ShownFigure;
   readonly yieldVerdict: 'more' | 'fewer' | 'cannot-tell';
+  readonly yieldWould: WhatWouldTell | null;
   /** Among batches that cropped: percent more (or less) of the first, with limits; null where it cannot be told. */
   readonly croppedPercent: Limited | null;
 };

@@ -25,6 +25,7 @@ export function lossesSentences({ contamination }: LossesAnswer, words: InsightW
     told.length === 0
       ? t('losses.noneTold')
       : t('losses.told', {
+          sources: list(told.map(({ source }) => t(`losses.source.${source}`))),
           parts: list(
             told.map(({ source, percent }) =>
               t('losses.part', {
@@ -38,7 +39,10 @@ export function lossesSentences({ contamination }: LossesAnswer, words: InsightW
         }),
     untold.length === 0
       ? ''
-      : t('losses.untold', { sources: either(untold.map((source) => t(`losses.source.${source}`))) }),
+      : `${t('losses.untold', { sources: either(untold.map((source) => t(`losses.source.${source}`))) })} ${t(
+          'losses.would',
+          { what: list(untold.map((source) => t(`losses.wouldTell.${source}`))) },
+        )}`,
     rest === undefined ? '' : t('losses.restTold', { percent: number(rest.percent.estimate) }),
   ].filter((sentence) => sentence !== '');
 }
@@ -62,7 +66,9 @@ export function yieldSentence(part: VariationPart, words: InsightWords): string 
       high: number(percent.high),
     }),
   );
-  return t('losses.yieldTold', { parts: joined(words).list(parts), rest: left });
+  const { list } = joined(words);
+  const sources = list(told.map(({ source }) => t(`losses.source.${source}`)));
+  return t('losses.yieldTold', { sources, parts: list(parts), rest: left });
 }
 
 /** Sources of which a first step is worth telling: those that matter, or all while none can be told. */

@@ -1,18 +1,17 @@
-import type { MethodPair } from '@/lib/analysis/method-question/methods-answer';
+import type { MethodPair, WhatWouldTell } from '@/lib/analysis/method-question/methods-answer';
 import { sentenceCase } from '../format/sentence-case';
 import type { InsightWords } from './insight-words';
+import { roundedTogether } from './rounded-together';
 
-/** Whole numbers where they say enough, one decimal below 2. */
-function rounded(value: number, words: InsightWords): string {
-  return words.number(value, Math.abs(value) < 2 ? 1 : 0);
-}
+/** Limits that leave out 0 although all pairs taken together do not tell. */
+const alone = (low: number, high: number) => low > 0 || high < 0;
 
 /** What two methods lose against each other, in one sentence, with why the raw table says something else or what would tell. */
 export function pairSentence(pair: MethodPair, words: InsightWords): string {
   const { t, inSentence, units } = words;
   const [a, b] = [inSentence(pair.first), inSentence(pair.second)];
   const { points } = pair;
-  const would = wouldSentence(pair, words);
+  const would = wouldSentence(pair.would, 'would', words);
   if (points.kind !== 'figure' || points.interval.kind !== 'interval') {
     const apart = points.kind === 'cannot' && points.reason === 'no-shared-site';
     return [
@@ -24,17 +23,20 @@ export function pairSentence(pair: MethodPair, words: InsightWords): string {
   }
   const { low, high } = points.interval;
   if (pair.verdict === 'cannot-tell') {
-    const limits = { low: rounded(low, words), high: rounded(high, words) };
-    return `${t('methods.cannotTell', { first: a, second: b, units, ...limits })} ${would}`.trim();
+    const [from = '', to = ''] = roundedTogether([low, high], words);
+    const key = alone(low, high) ? 'methods.cannotTellAlone' : 'methods.cannotTell';
+    return `${t(key, { first: a, second: b, units, low: from, high: to })} ${would}`.trim();
   }
   const more = pair.verdict === 'more';
+  const [from = '', to = ''] = roundedTogether(more ? [low, high] : [-high, -low], words);
+  const [value = ''] = roundedTogether([Math.abs(points.value)], words);
   const tells = t('methods.tells', {
     first: more ? a : b,
     second: more ? b : a,
     units,
-    points: rounded(Math.abs(points.value), words),
-    low: rounded(more ? low : -high, words),
-    high: rounded(more ? high : -low, words),
+    points: value,
+    low: from,
+    high: to,
   });
   return `${sentenceCase(tells)} ${whySentence(pair, points.value, words)}`.trim();
 }
@@ -45,54 +47,58 @@ function whySentence({ why, rawPoints }: MethodPair, adjusted: number, words: In
   if (why === null) return t('methods.same');
   const towards = Math.sign(adjusted) * rawPoints;
   const way = towards <= 0.5 ? 'hid' : 'other';
-  const raw = rounded(towards, words);
+  const [raw = ''] = roundedTogether([towards], words);
   const method = inSentence(why.method);
   if (why.kind === 'lots') return t(`methods.${way}.lots`, { method, lose: why.lotsLose, raw });
   const sites = why.siteIds.map((id) => names.siteName(id)).join(', ');
   return t(`methods.${way}.sites`, { method, lose: why.sitesLose, sites, raw });
 }
 
-function wouldSentence({ would }: MethodPair, { t, names, inSentence, number }: InsightWords): string {
+function wouldSentence(
+  would: WhatWouldTell | null,
+  of: 'would' | 'yieldWould',
+  { t, names, inSentence, number }: InsightWords,
+): string {
   if (would === null) return '';
   if (would.kind === 'time') return t('methods.would.time');
   const place = { method: inSentence(would.method), site: names.siteName(would.siteId) };
   return would.kind === 'sites'
     ? t('methods.would.sites', place)
-    : t('methods.would.batches', { ...place, count: would.batches, points: number(would.points) });
+    : t(`methods.${of}.batches`, { ...place, count: would.batches, points: number(would.points) });
 }
 
 /** What the two give: biological efficiency with total losses as 0, and among batches that cropped. */
 export function yieldSentences(pair: MethodPair, words: InsightWords): string[] {
-  const { t, inSentence } = words;
-  const [a, b] = [inSentence(pair.first), inSentence(pair.second)];
+  const { t } = words;
+  const [first, second] = [words.inSentence(pair.first), words.inSentence(pair.second)];
   const { yieldPoints: points, croppedPercent: cropped } = pair;
   const sentences: string[] = [];
   if (points.kind === 'figure' && points.interval.kind === 'interval') {
     const { low, high } = points.interval;
-    const more = pair.yieldVerdict === 'more';
-    sentences.push(
-      pair.yieldVerdict === 'cannot-tell'
-        ? t('methods.yieldCannot', { low: rounded(low, words), high: rounded(high, words) })
-        : t('methods.yieldTells', {
-            first: more ? a : b,
-            second: more ? b : a,
-            points: rounded(Math.abs(points.value), words),
-            low: rounded(more ? low : -high, words),
-            high: rounded(more ? high : -low, words),
-          }),
-    );
+    const more = pair.yieldVerdict === 'more' || (pair.yieldVerdict === 'cannot-tell' && low > 0);
+    const ordered = more ? { first, second } : { first: second, second: first };
+    const [from = '', to = ''] = roundedTogether(more ? [low, high] : [-high, -low], words);
+    if (pair.yieldVerdict !== 'cannot-tell') {
+      const [value = ''] = roundedTogether([Math.abs(points.value)], words);
+      sentences.push(t('methods.yieldTells', { ...ordered, points: value, low: from, high: to }));
+    } else {
+      const said = alone(low, high)
+        ? t('methods.yieldAlone', { ...ordered, low: from, high: to })
+        : yieldCannot(low, high, words);
+      sentences.push(`${said} ${wouldSentence(pair.yieldWould, 'yieldWould', words)}`.trim());
+    }
   }
   if (cropped !== null) {
-    sentences.push(
-      t('methods.cropped', {
-        first: a,
-        second: b,
-        percent: rounded(Math.abs(cropped.estimate), words),
-        way: cropped.estimate >= 0 ? 'more' : 'less',
-        low: rounded(cropped.low, words),
-        high: rounded(cropped.high, words),
-      }),
-    );
+    const [percent = ''] = roundedTogether([Math.abs(cropped.estimate)], words);
+    const [low = '', high = ''] = roundedTogether([cropped.low, cropped.high], words);
+    const way = cropped.estimate >= 0 ? 'more' : 'less';
+    const key = alone(cropped.low, cropped.high) ? 'methods.cropped' : 'methods.croppedMaybe';
+    sentences.push(t(key, { first, second, percent, way, low, high }));
   }
   return sentences.map(sentenceCase);
+}
+
+function yieldCannot(low: number, high: number, words: InsightWords): string {
+  const [from = '', to = ''] = roundedTogether([low, high], words);
+  return words.t('methods.yieldCannot', { low: from, high: to });
 }

@@ -25,7 +25,9 @@ export function SitesAnswerView({ answer, words }: { answer: SitesAnswer; words:
   return (
     <>
       <p className="answer-sentence">{sitesSentence(sites, words)}</p>
-      <p>{t('sites.next')}</p>
+      <p>
+        {t(`sites.next.${nextOf(sites)}`)} {t('sites.order')}
+      </p>
       {answer.funnel === null ? null : <SiteFunnelView funnel={answer.funnel} words={words} />}
       <DataTable
         caption={t('sites.table')}
@@ -56,6 +58,13 @@ export function SitesAnswerView({ answer, words }: { answer: SitesAnswer; words:
       <p className="quiet">{t('sites.shrunkNote')}</p>
     </>
   );
+}
+
+/** What there is to do depends on who can be told from a typical site. */
+function nextOf(sites: readonly SitePart[]): 'both' | 'more' | 'fewer' | 'none' {
+  const some = (verdict: SitePart['verdict']) => sites.some((site) => site.verdict === verdict);
+  if (some('more')) return some('fewer') ? 'both' : 'more';
+  return some('fewer') ? 'fewer' : 'none';
 }
 
 function sitesSentence(sites: readonly SitePart[], { t, names, language }: InsightWords): string {

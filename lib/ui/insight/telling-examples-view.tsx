@@ -15,29 +15,34 @@ export function TellingExamplesView({
   const { t, number, locale, units } = words;
   if (examples.length === 0) return <p>{t('losses.noExamples')}</p>;
   return (
-    <ul>
-      {examples.map((example) => (
-        <li key={`${example.source} ${example.levelId}`}>
-          <Link href={addressOf(example) as Route}>{nameOf(example, words)}</Link>
-          {': '}
-          {t('losses.example', {
-            found: number(example.found),
-            of: number(example.units),
-            units,
-            batches: example.batches,
-            expected: number(example.expected),
-            source: t(`losses.ordinary.${example.source}`),
-          })}{' '}
-          <span className="quiet">
-            {t('losses.exampleOdds', {
-              odds: number(example.odds.estimate, 1),
-              interval: formatInterval(example.odds.low, example.odds.high, locale),
-            })}
-          </span>
-          {example.odds.low > 1 ? null : ` ${t('losses.maybeChance')}`}
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul>
+        {examples.map((example) => (
+          <li key={`${example.source} ${example.levelId}`}>
+            <Link href={addressOf(example) as Route}>{nameOf(example, words)}</Link>
+            {': '}
+            {t('losses.example', {
+              found: number(example.found),
+              of: number(example.units),
+              units,
+              batches: example.batches,
+              expected: number(example.expected),
+              source: t(`losses.ordinary.${example.source}`),
+            })}{' '}
+            <span className="quiet">
+              {t('losses.exampleOdds', {
+                odds: number(example.odds.estimate, 1),
+                interval: formatInterval(example.odds.low, example.odds.high, locale),
+              })}
+            </span>
+            {example.odds.low > 1 ? null : ` ${t('losses.maybeChance')}`}
+          </li>
+        ))}
+      </ul>
+      <p className="quiet">
+        {t('losses.examplesNote')} <Link href={'/questions/lots' as Route}>{t('index.lots')}</Link>
+      </p>
+    </>
   );
 }
 

@@ -2,6 +2,7 @@ import type { ShownFigure } from '@/lib/analysis/shown-figure';
 import type { StandingLoss, TreatmentsAnswer } from '@/lib/analysis/treatment-question/treatments-answer';
 import type { RunStanding } from '@/lib/growing/window-margin';
 import type { InsightWords } from './insight-words';
+import { roundedTogether } from './rounded-together';
 
 /** "24 in 100 (18–31)", or how many of how many where that is all there is to say. */
 export function lossText(figure: ShownFigure, { t, number, units }: InsightWords): string {
@@ -54,22 +55,30 @@ function doubt(
   difference: ShownFigure | null,
   sitesWithBoth: number,
   sites: number,
-  { t, number, units }: InsightWords,
+  words: InsightWords,
 ): string[] {
+  const { t, number, units } = words;
   if (difference?.kind !== 'figure' || difference.interval.kind !== 'interval') return [];
   const { value, interval } = difference;
-  // Whole numbers where they say enough: a limit just below nothing is not nothing.
-  const rounded = (limit: number) => number(limit, Math.abs(limit) < 2 ? 1 : 0);
   const tells = interval.low > 0 || interval.high < 0;
-  const limits = { low: rounded(interval.low), high: rounded(interval.high), units };
+  const fewer = tells && value < 0;
+  const [low = '', high = ''] = roundedTogether(
+    fewer ? [-interval.high, -interval.low] : [interval.low, interval.high],
+    words,
+  );
+  const limits = { low, high, units };
   return [
     tells
       ? t('treatments.levelled', {
           points: number(Math.abs(value)),
-          way: value > 0 ? 'more' : 'fewer',
+          way: fewer ? 'fewer' : 'more',
           ...limits,
         })
       : t('treatments.levelledCannot', limits),
-    ...(sitesWithBoth > 0 ? [] : [t('treatments.sameSites', { count: sites })]),
-  ];
+    sitesWithBoth === 0
+      ? t('treatments.sameSites', { count: sites })
+      : tells
+        ? ''
+        : t('treatments.levelledWould'),
+  ].filter((sentence) => sentence !== '');
 }
