@@ -13,7 +13,12 @@ type Rows = {
   weighing: Prisma.WeighingCreateManyInput;
   weighing_line: Prisma.WeighingLineCreateManyInput;
   weighing_destination: Prisma.WeighingDestinationCreateManyInput;
+  site: Prisma.SiteCreateManyInput;
+  treatment_run: Prisma.TreatmentRunCreateManyInput;
+  treatment_reading: Prisma.TreatmentReadingCreateManyInput;
 };
+
+export type RowOf<T extends keyof Rows> = Rows[T];
 
 const columns = new Map<string, string>();
 

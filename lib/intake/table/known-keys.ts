@@ -32,4 +32,11 @@ export class KnownKeys {
   use(key: string): string | undefined {
     return this.left.get(key)?.shift();
   }
+
+  /** Takes a use back, of what came to nothing; the last one first. */
+  giveBack(key: string, id: string): void {
+    const ids = this.left.get(key);
+    if (ids) ids.unshift(id);
+    else this.left.set(key, [id]);
+  }
 }

@@ -1,11 +1,11 @@
 import 'server-only';
 import type { z } from 'zod';
-import { attempt } from '@/lib/access/attempt';
 import type { OneOfMany, WriteContext } from '@/lib/access/context';
 import { parseInput } from '@/lib/access/parse-input';
 import { type FieldError, ok, type Result } from '@/lib/base/result';
 import { type KeyedRecord, KnownKeys } from './known-keys';
 import type { RowValues } from './read-row';
+import { takeApart } from './take-apart';
 import {
   problemsOf,
   type RowToTake,
@@ -65,19 +65,6 @@ export function setTaker<S extends z.ZodType>(
     });
   }
 
-  /** What the database refuses of many refuses all of them: then each is made alone, to find out which it was. */
-  async function made(context: WriteContext, rows: readonly Parsed<Input>[]): Promise<Result<Made>[]> {
-    if (rows.length === 0) return [];
-    const all = await attempt(context, async () => ok(await means.make(context, rows)));
-    if (all.kind === 'ok') return [...all.value];
-    const results: Result<Made>[] = [];
-    for (const row of rows)
-      results.push(
-        await attempt(context, async () => (await means.make(context, [row]))[0] ?? { kind: 'not-found' }),
-      );
-    return results;
-  }
-
   async function take(context: WriteContext, rows: readonly RowToTake[]): Promise<TakenRow[]> {
     const answers: TakenRow[] = [];
     const read = parsed(context, rows, answers);
@@ -94,7 +81,12 @@ export function setTaker<S extends z.ZodType>(
       if (there !== undefined) answers[at] = { kind: 'there', recordIds: [there] };
       return there === undefined;
     });
-    const results = await made(context, fresh);
+    const results = await takeApart<Parsed<Input>, Result<Made>>(
+      context,
+      fresh,
+      async (some) => ok(await means.make(context, some)),
+      (failure) => failure,
+    );
     for (const [index, { at }] of fresh.entries()) {
       const result = results[index];
       if (result) answers[at] = taken(result);

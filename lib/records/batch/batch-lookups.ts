@@ -60,7 +60,10 @@ async function knownStarters(
 export async function batchLookups(
   context: ReadContext,
   inputs: readonly BatchInput[],
-): Promise<(input: BatchInput) => BatchLookups> {
+): Promise<{
+  readonly found: (input: BatchInput) => BatchLookups;
+  readonly all: Pick<BatchLookups, 'runs' | 'methods'>;
+}> {
   const { db, actor } = context;
   const some = (ids: readonly string[]) => ({ in: [...new Set(ids)] });
   const components = inputs.flatMap((input) => input.components);
@@ -96,7 +99,7 @@ export async function batchLookups(
     where: { OR: [{ speciesId }, { speciesId: null }], ...live },
   });
   const starters = await knownStarters(context, inputs);
-  return (input) => ({
+  const found = (input: BatchInput): BatchLookups => ({
     ...all,
     site: sites.get(input.siteId) ?? null,
     species: species.get(input.speciesId) ?? null,
@@ -109,4 +112,5 @@ export async function batchLookups(
       input.startedById === actor.personId ||
       starters.has(`${input.siteId} ${input.startedById}`),
   });
+  return { found, all };
 }

@@ -1,6 +1,6 @@
 import 'server-only';
 import type { OneOfMany, WriteContext } from '@/lib/access/context';
-import { invalid, ok, type Result } from '@/lib/base/result';
+import { ok, type Result } from '@/lib/base/result';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { type DerivedBatch, deriveBatch } from '@/lib/growing/derive-batch';
 import { suitabilityTable } from '@/lib/growing/suitability-table';
@@ -58,28 +58,20 @@ export async function prepareBatch(
   secondLife: boolean,
   knownRuns: ReadonlySet<string> = new Set(),
 ): Promise<Result<PreparedBatch>> {
-  const asked = [{ input, confirmed: context.confirmed }];
-  const [prepared] = await prepareBatches(context, asked, secondLife, knownRuns);
-  return prepared ?? invalid('', 'try-again');
+  const judge = await judgeBatches(context, [input], secondLife, knownRuns);
+  return judge({ input, confirmed: context.confirmed });
 }
 
-/** The same for several batches, in their order: none of them is judged by another. */
-export async function prepareBatches(
+/** Looks up what several batches point to; answers what judges one of them: none is judged by another. */
+export async function judgeBatches(
   context: WriteContext,
-  asked: readonly OneOfMany<BatchInput>[],
+  inputs: readonly BatchInput[],
   secondLife: boolean,
   knownRuns: ReadonlySet<string> = new Set(),
-): Promise<Result<PreparedBatch>[]> {
-  const found = await batchLookups(
-    context,
-    asked.map(({ input }) => input),
-  );
-  const all = asked.map(({ input }) => found(input));
-  const [first] = all;
-  const runs = [...(first?.runs.values() ?? [])].filter(({ id }) => !knownRuns.has(id));
-  const verdicts = await runVerdicts(context, runs, first?.methods ?? new Map(), context.now);
-  return asked.flatMap(({ input, confirmed }, index) => {
-    const lookups = all[index];
-    return lookups ? judgeBatch({ ...context, confirmed }, input, { lookups, verdicts, secondLife }) : [];
-  });
+): Promise<(one: OneOfMany<BatchInput>) => Result<PreparedBatch>> {
+  const { found, all } = await batchLookups(context, inputs);
+  const runs = [...all.runs.values()].filter(({ id }) => !knownRuns.has(id));
+  const verdicts = await runVerdicts(context, runs, all.methods, context.now);
+  return ({ input, confirmed }) =>
+    judgeBatch({ ...context, confirmed }, input, { lookups: found(input), verdicts, secondLife });
 }

@@ -1,14 +1,12 @@
 import 'server-only';
 import type { z } from 'zod';
 import type { OneOfMany, WriteContext } from '@/lib/access/context';
-import { insertRows } from '@/lib/access/insert-rows';
 import { newId } from '@/lib/base/new-id';
 import { ok, type Result } from '@/lib/base/result';
-import { asDate } from '../fields/stored-date';
 import type { recordFindingInput } from './finding.input';
 import { foundBatches } from './found-batches';
+import { insertFindings, type ReadyFinding } from './insert-findings';
 import { afterFinding, judgeFinding } from './judge-finding';
-import { nameFoundUnits } from './name-units';
 
 type Input = z.output<typeof recordFindingInput>;
 type Recorded = { readonly id: string; readonly batchId: string };
@@ -35,7 +33,7 @@ export async function recordFindings(
   context: WriteContext,
   asked: readonly OneOfMany<Input>[],
 ): Promise<Result<Recorded>[]> {
-  const { actor, origin, now } = context;
+  const { now } = context;
   const before = await recordedBefore(
     context,
     asked.map(({ input }) => input),
@@ -43,7 +41,7 @@ export async function recordFindings(
   const isRepeat = ({ id }: Input) => id !== null && before.has(id);
   const fresh = asked.flatMap(({ input }) => (isRepeat(input) ? [] : [input.batchId]));
   const batches = await foundBatches(context, [...new Set(fresh)]);
-  const owners: { id: string; batchId: string; siteId: string; input: Input }[] = [];
+  const ready: ReadyFinding[] = [];
   const answers = asked.map(({ input, confirmed }): Result<Recorded> => {
     const repeat = input.id === null ? undefined : before.get(input.id);
     if (repeat) return ok(repeat);
@@ -52,19 +50,9 @@ export async function recordFindings(
     if (failure || !batch) return failure ?? { kind: 'not-found' };
     batches.set(batch.id, afterFinding(batch, input));
     const id = input.id ?? newId();
-    owners.push({ id, batchId: batch.id, siteId: batch.siteId, input });
+    ready.push({ id, batchId: batch.id, siteId: batch.siteId, input });
     return ok({ id, batchId: batch.id });
   });
-  await insertRows(
-    context,
-    'finding',
-    owners.map(({ input: { units, sign, stage, action, note, foundOn }, ...owner }) => ({
-      networkId: actor.networkId,
-      ...owner,
-      ...{ foundOn: asDate(foundOn), units, sign, stage, action, note, origin },
-      createdById: actor.personId,
-    })),
-  );
-  for (const { input, ...owner } of owners) await nameFoundUnits(context, owner, input.unitNumbers);
+  await insertFindings(context, ready);
   return answers;
 }

@@ -7,10 +7,17 @@ import { addWeighingChildren } from './weighing-children';
 type Typed = { readonly text: string; readonly unit: string };
 type Scale = { readonly fresh: { readonly entered: Typed | null }; readonly tare?: Typed | null };
 
+/** A weighing that was checked. */
+export type ReadyWeighing = {
+  readonly id: string;
+  readonly input: Scale;
+  readonly prepared: PreparedWeighing;
+};
+
 /** Inserts weighings that were checked, with their lines: three statements, however many they are. */
 export async function insertWeighings(
   context: WriteContext,
-  weighings: readonly { readonly id: string; readonly input: Scale; readonly prepared: PreparedWeighing }[],
+  weighings: readonly ReadyWeighing[],
 ): Promise<void> {
   const { actor, origin } = context;
   await insertRows(

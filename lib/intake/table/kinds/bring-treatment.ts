@@ -1,6 +1,6 @@
 import 'server-only';
 import { z } from 'zod';
-import type { WriteContext } from '@/lib/access/context';
+import type { OneOfMany, WriteContext } from '@/lib/access/context';
 import { invalid, notFound, ok, type Question, type Result } from '@/lib/base/result';
 import { readingPlaces } from '@/lib/growing/vocabulary';
 import { optionalCelsiusField } from '@/lib/records/fields/celsius-field';
@@ -8,8 +8,9 @@ import { optionalChoiceField } from '@/lib/records/fields/choice-field';
 import { optionalMinutesField } from '@/lib/records/fields/minutes-field';
 import { momentInstant } from '@/lib/records/fields/moment-instant';
 import { optionalPhField } from '@/lib/records/fields/ph-field';
-import { addReading } from '@/lib/records/treatment/add-reading.command';
-import { startTreatment } from '@/lib/records/treatment/start-treatment.command';
+import { judgeReading, type ReadingColumns, type ReadRunOf } from '@/lib/records/treatment/judge-reading';
+import { runLookups } from '@/lib/records/treatment/prepare-treatment';
+import { startTreatments } from '@/lib/records/treatment/start-treatments';
 import { startTreatmentInput } from '@/lib/records/treatment/treatment.input';
 
 /** A run as one row tells it: what its form takes, how long it lasted, and a reading at its beginning and end. */
@@ -41,34 +42,28 @@ function endOf({ endedAt, minutes }: Input, start: Date, timeZone: string): Resu
     : invalid('minutes', 'intake-other-length', { count: between });
 }
 
-function unasked({ now, confirmed }: WriteContext, input: Input, start: Date, end: Date | null): Question[] {
+type Judging = Pick<WriteContext, 'now' | 'confirmed'>;
+type Lasted = { readonly start: Date; readonly end: Date | null };
+
+/** When a run began and ended, once nothing stands against either. */
+function lasted({ now, confirmed }: Judging, input: Input, timeZone: string): Result<Lasted> {
+  const start = momentInstant(input.startedAt, timeZone);
+  const end = endOf(input, start, timeZone);
+  if (end.kind !== 'ok') return end;
+  const readAtEnd = input.endCelsius !== null || input.endPh !== null;
+  if (readAtEnd && end.value === null) return invalid('endedAt', 'missing');
   const questions: Question[] = [];
   if (input.timeAssumed) questions.push({ field: 'startedAt', code: 'intake-no-time' });
-  if (end === null && now.getTime() - start.getTime() > surelyOutAfter)
+  if (end.value === null && now.getTime() - start.getTime() > surelyOutAfter)
     questions.push({ field: 'endedAt', code: 'intake-no-end' });
-  return questions.filter(({ code }) => !confirmed.has(code));
+  const open = questions.filter(({ code }) => !confirmed.has(code));
+  return open.length > 0 ? { kind: 'confirm', questions: open } : ok({ start, end: end.value });
 }
-
-type Reading = { readonly at: Date; readonly celsius: number | null; readonly ph: number | null };
 
 const endNames: Readonly<Record<string, string>> = { celsius: 'endCelsius', ph: 'endPh', readAt: 'endedAt' };
 
-/** Adds one reading; what stands against that of the end names the fields of the end. */
-async function read(
-  context: WriteContext,
-  treatmentRunId: string,
-  { at, celsius, ph }: Reading,
-  place: Input['place'],
-  ofEnd: boolean,
-): Promise<Result<unknown>> {
-  if (celsius === null && ph === null) return ok(null);
-  const result = await addReading(context, {
-    ...{ id: null, treatmentRunId, celsius, ph },
-    readAt: { kind: 'instant', at },
-    // A temperature that names no place is the water's: only what was read in the load may count as the load's.
-    place: place ?? 'water',
-  });
-  if (!ofEnd) return result;
+/** What stands against the reading of the end names the fields of the end. */
+function ofEnd(result: Result<ReadingColumns>): Result<ReadingColumns> {
   const renamed = <F extends { readonly field: string }>(one: F): F => ({
     ...one,
     field: endNames[one.field] ?? one.field,
@@ -77,27 +72,59 @@ async function read(
   return result.kind === 'confirm' ? { kind: 'confirm', questions: result.questions.map(renamed) } : result;
 }
 
-/** Records a run with what one row says of it, through the commands of its forms. */
-export async function bringTreatment(context: WriteContext, input: Input): Promise<Result<{ id: string }>> {
-  const site = await context.db.site.findFirst({ where: { id: input.siteId, voidedAt: null } });
-  if (!site) return notFound;
-  const start = momentInstant(input.startedAt, site.timeZone);
-  const end = endOf(input, start, site.timeZone);
-  if (end.kind !== 'ok') return end;
-  const readAtEnd = input.endCelsius !== null || input.endPh !== null;
-  if (readAtEnd && end.value === null) return invalid('endedAt', 'missing');
-  const questions = unasked(context, input, start, end.value);
-  if (questions.length > 0) return { kind: 'confirm', questions };
-  const started = await startTreatment(context, {
-    ...input,
-    endedAt: end.value === null ? null : { kind: 'instant', at: end.value },
+/** The first and the last reading, as far as the row has them. */
+function readingsOf(
+  context: Judging,
+  input: Input,
+  { start, end }: Lasted,
+  run: ReadRunOf,
+): Result<readonly ReadingColumns[]> {
+  const read = (at: Date, celsius: number | null, ph: number | null) =>
+    celsius === null && ph === null
+      ? undefined
+      : judgeReading(
+          context,
+          // A temperature that names no place is the water's: only what was read in the load may count as the load's.
+          { readAt: { kind: 'instant', at }, place: input.place ?? 'water', celsius, ph },
+          run,
+        );
+  const first = read(start, input.celsius, input.ph);
+  if (first && first.kind !== 'ok') return first;
+  const last = read(end ?? start, input.endCelsius, input.endPh);
+  const named = last && ofEnd(last);
+  if (named && named.kind !== 'ok') return named;
+  return ok([first, named].flatMap((one) => (one ? [one.value] : [])));
+}
+
+/** Records runs, each with what one row says of it, by the rules of their forms. */
+export async function bringTreatments(
+  context: WriteContext,
+  asked: readonly OneOfMany<Input>[],
+): Promise<Result<{ readonly id: string }>[]> {
+  const { now } = context;
+  const { sites } = await runLookups(
+    context,
+    asked.map(({ input }) => input),
+  );
+  const answers: Result<{ readonly id: string }>[] = [];
+  const ready = asked.flatMap(({ input, confirmed }, at) => {
+    const site = sites.get(input.siteId);
+    const time = site ? lasted({ now, confirmed }, input, site.timeZone) : notFound;
+    if (time.kind !== 'ok') {
+      answers[at] = time;
+      return [];
+    }
+    const { end } = time.value;
+    return {
+      at,
+      input: { ...input, endedAt: end === null ? null : { kind: 'instant' as const, at: end } },
+      readings: (run: ReadRunOf) => readingsOf({ now, confirmed }, input, time.value, run),
+    };
   });
-  if (started.kind !== 'ok') return started;
-  const { id } = started.value;
-  const first = { at: start, celsius: input.celsius, ph: input.ph };
-  const begun = await read(context, id, first, input.place, false);
-  if (begun.kind !== 'ok') return begun;
-  const last = { at: end.value ?? start, celsius: input.endCelsius, ph: input.endPh };
-  const ended = await read(context, id, last, input.place, true);
-  return ended.kind === 'ok' ? ok({ id }) : ended;
+  const started = await startTreatments(context, ready);
+  for (const [index, { at }] of ready.entries()) {
+    const answer = started[index];
+    if (answer) answers[at] = answer;
+  }
+  return answers;
 }

@@ -1,16 +1,17 @@
 import 'server-only';
 import type { z } from 'zod';
-import { attempt } from '@/lib/access/attempt';
 import type { WriteContext } from '@/lib/access/context';
 import { parseInput } from '@/lib/access/parse-input';
 import { newId } from '@/lib/base/new-id';
 import { invalid, ok } from '@/lib/base/result';
+import { afterWeighing } from '@/lib/records/weighing/after-weighing';
 import { insertWeighings } from '@/lib/records/weighing/insert-weighings';
 import { judgeWeighing, type PreparedWeighing } from '@/lib/records/weighing/prepare-weighing';
 import { type WeighedBatch, weighedBatches } from '@/lib/records/weighing/weighed-batches';
 import { recordWeighingInput } from '@/lib/records/weighing/weighing.input';
 import { type KeyedRecord, KnownKeys } from '../known-keys';
 import type { RowValues } from '../read-row';
+import { takeApart } from '../take-apart';
 import {
   problemsOf,
   type RowToTake,
@@ -47,25 +48,6 @@ export async function harvestKeys(
       and (l.voided_at is null or w.voided_at is not null)`;
 }
 
-function afterHarvest(batch: WeighedBatch, { row, lines }: PreparedWeighing): WeighedBatch {
-  const on = row.weighedOn.toISOString().slice(0, 10);
-  return {
-    ...batch,
-    earlierGrams: batch.earlierGrams + row.freshGrams,
-    earlier: [...batch.earlier, { on, flush: lines[0]?.flush ?? 1 }],
-  };
-}
-
-async function insert(context: WriteContext, ready: readonly Ready[], taken: TakenRow[]): Promise<void> {
-  const all = await attempt(context, async () => ok(await insertWeighings(context, ready)));
-  if (all.kind === 'ok') return;
-  // One of them is refused by a rule of the database: find out which.
-  for (const one of ready) {
-    const result = await attempt(context, async () => ok(await insertWeighings(context, [one])));
-    if (result.kind !== 'ok') taken[one.at] = { kind: 'needs', problems: problemsOf(result) };
-  }
-}
-
 /** Takes harvests in bulk: batches are looked up once, each row is judged as by the form, a chunk is written at once. */
 export function takeHarvests({ siteId, region, rehearsal, usedUp }: TakeSettings): Taker {
   const batches = new Map<string, WeighedBatch>();
@@ -96,12 +78,25 @@ export function takeHarvests({ siteId, region, rehearsal, usedUp }: TakeSettings
       const confirmed = rows[at]?.confirmed ?? new Set();
       const prepared = judgeWeighing({ now: context.now, confirmed }, input.value, [batch]);
       if (prepared.kind !== 'ok') return { kind: 'needs', problems: problemsOf(prepared) };
-      batches.set(batch.id, afterHarvest(batch, prepared.value));
+      batches.set(batch.id, afterWeighing(batch, prepared.value));
       const id = newId();
       ready.push({ at, id, input: input.value, prepared: prepared.value });
       return { kind: 'new', recordIds: [id] };
     });
-    if (ready.length > 0 && !rehearsal) await insert(context, ready, taken);
+    if (rehearsal) return taken;
+    const refused = await takeApart(
+      context,
+      ready,
+      async (some) => {
+        await insertWeighings(context, some);
+        return ok(some.map(() => undefined));
+      },
+      (failure) => failure,
+    );
+    for (const [index, failure] of refused.entries()) {
+      const one = ready[index];
+      if (failure && one) taken[one.at] = { kind: 'needs', problems: problemsOf(failure) };
+    }
     return taken;
   };
   return { atOnce: 500, take };

@@ -1,177 +1,119 @@
 import 'server-only';
-import { attempt } from '@/lib/access/attempt';
 import type { WriteContext } from '@/lib/access/context';
 import { parseInput } from '@/lib/access/parse-input';
-import { type Failure, type FieldError, invalid, ok, type Result } from '@/lib/base/result';
-import { startBatch } from '@/lib/records/batch/start-batch.command';
+import { invalid, ok, type Result } from '@/lib/base/result';
+import { insertStarted } from '@/lib/records/batch/insert-started';
+import { judgeStarts } from '@/lib/records/batch/judge-starts';
 import { startBatchInput } from '@/lib/records/batch/start-batch.input';
-import { asCalendarDate } from '@/lib/records/fields/stored-date';
-import { recordFindingInput } from '@/lib/records/finding/finding.input';
-import { recordFinding } from '@/lib/records/finding/record-finding.command';
-import { recordWeighing } from '@/lib/records/weighing/record-weighing.command';
-import { recordWeighingInput } from '@/lib/records/weighing/weighing.input';
+import { insertFindings } from '@/lib/records/finding/insert-findings';
+import { insertWeighings } from '@/lib/records/weighing/insert-weighings';
 import { KnownKeys } from '../known-keys';
 import { codeForm } from '../plain-words';
-import type { RowValues } from '../read-row';
+import { takeApart } from '../take-apart';
 import { problemsOf, type RowToTake, type TakenRow, type Taker, type TakeSettings } from '../taker';
-import { askUnits, type NotebookCodes, notebookCodes } from './notebook-codes';
-import { type NamedBatch, otherBatch } from './other-batch';
-import { rawBatch } from './take-batches';
-import { findingKeys, rawFinding } from './take-findings';
-import { harvestKeys, rawHarvest } from './take-harvests';
+import { judgeLine, type NotebookLine, type NotebookPlan } from './judge-notebook';
+import { type NotebookCodes, notebookCodes } from './notebook-codes';
+import { readFacts } from './notebook-facts';
+import { halfSaid, rawBatchOf, saysFinding } from './notebook-line';
+import { findingKeys } from './take-findings';
+import { harvestKeys } from './take-harvests';
 
-const harvestNames = [
-  'weighedOn',
-  'fresh',
-  'flush',
-  'trimState',
-  'sold',
-  'given',
-  'kept',
-  'discarded',
-  'grade',
-];
-const findingNames = ['contaminated', 'foundOn', 'sign'];
+type Coded = { readonly at: number; readonly row: RowToTake; readonly code: string };
 
-/** What says that there was a harvest or a finding, of which a line must not lose the rest. */
-function halfSaid(values: RowValues): readonly FieldError[] {
-  const says = (...names: string[]) => names.some((name) => values.has(name));
-  const found = says('contaminated');
-  const harvest = says('sold', 'given', 'kept', 'discarded') || (says('weighedOn') && !found);
-  return [
-    ...(harvest && !says('fresh') ? [{ field: 'fresh', code: 'missing' }] : []),
-    ...(says('foundOn', 'sign') && !found ? [{ field: 'units', code: 'missing' }] : []),
-  ];
+/** What no other row has a say in. */
+function refused({ values, errors }: RowToTake): TakenRow | undefined {
+  if (errors.length > 0) return { kind: 'needs', problems: errors };
+  if (!values.has('code')) return { kind: 'needs', problems: problemsOf(invalid('code', 'missing')) };
+  const half = halfSaid(values);
+  return half.length > 0 ? { kind: 'needs', problems: half } : undefined;
 }
 
-type Part = { readonly id: string; readonly made: boolean };
-
-function only(values: RowValues, names: readonly string[]): Map<string, unknown> {
-  return new Map([...values].filter(([name]) => names.includes(name)));
+async function write(context: WriteContext, plan: NotebookPlan): Promise<Result<null>> {
+  for (const started of await insertStarted(context, plan.starts)) if (started.kind !== 'ok') return started;
+  await insertWeighings(context, plan.weighings);
+  await insertFindings(context, plan.findings);
+  return ok(null);
 }
 
-/** Takes lines that hold what several tables do: each starts its batch where there is none, then adds what it says. */
+/**
+ * Takes lines that hold what several tables do: each starts its batch where there is none, then adds what it says. A
+ * group of lines is judged in order, each by what those before it left, and then written table by table.
+ */
 export function takeNotebook(settings: TakeSettings): Taker {
   const { siteId, region, rowsByText, usedUp } = settings;
-  const batches = new Map<string, NamedBatch & { readonly id: string }>();
-  const harvests = new KnownKeys(usedUp);
-  const findings = new KnownKeys(usedUp);
+  const [harvests, findings] = [new KnownKeys(usedUp), new KnownKeys(usedUp)];
+  /** Batches that lines named or started, by the form of the code. */
+  const batches = new Map<string, string>();
   let codes: Promise<NotebookCodes> | undefined;
 
-  async function readBatch({ db }: WriteContext, id: string) {
-    const row = await db.batch.findFirstOrThrow({ where: { id } });
-    return { ...row, inoculatedOn: asCalendarDate(row.inoculatedOn) };
-  }
-
-  /** The batch that was there, or that an earlier line has started; undefined where there is none. */
-  async function knownBatch(
-    context: WriteContext,
-    code: string,
-  ): Promise<Result<NamedBatch & { id: string }> | undefined> {
-    const before = batches.get(codeForm(code));
-    if (before !== undefined) return ok(before);
+  async function takeGroup(context: WriteContext, rows: readonly Coded[]): Promise<Result<TakenRow[]>> {
     codes ??= notebookCodes(context, rowsByText);
-    const id = (await codes).find(code);
-    if (id === null) return invalid('code', 'intake-two-codes', { text: code });
-    if (id === undefined) return undefined;
-    const batch = await readBatch(context, id);
-    batches.set(codeForm(code), batch);
-    return ok(batch);
-  }
-
-  async function batchOf(context: WriteContext, values: RowValues, code: string): Promise<Result<Part>> {
-    const known = await knownBatch(context, code);
-    if (known !== undefined && known.kind !== 'ok') return known;
-    if (known !== undefined) {
-      const errors = otherBatch(values, siteId, known.value);
-      return errors.length > 0 ? { kind: 'invalid', errors } : ok({ id: known.value.id, made: false });
-    }
-    codes ??= notebookCodes(context, rowsByText);
-    const lines = (await codes).lines(code);
-    const count = values.get('unitCount') ?? { text: String(lines), unit: null };
-    const without = [...harvestNames, ...findingNames, ...(values.has('fresh') ? ['note'] : [])];
-    const own = new Map([...values].filter(([name]) => !without.includes(name)));
-    const input = parseInput(startBatchInput, rawBatch(own.set('unitCount', count), siteId), region);
-    if (input.kind !== 'ok') return input;
-    const question = askUnits(values.has('unitCount'), input.value.unitCount, lines);
-    if (question !== undefined && !context.confirmed.has(question.code))
-      return { kind: 'confirm', questions: [question] };
-    const made = await startBatch(context, input.value);
-    return made.kind === 'ok' ? ok({ id: made.value.id, made: true }) : made;
-  }
-
-  async function harvestOf(context: WriteContext, values: RowValues, batch: string): Promise<Result<Part>> {
-    const own = only(values, [...harvestNames, 'note']).set('batch', batch);
-    const input = parseInput(recordWeighingInput, rawHarvest(own), region);
-    if (input.kind !== 'ok') return input;
-    await harvests.load([batch], (ids) => harvestKeys(context, ids));
-    const { weighedOn, fresh } = input.value;
-    const there = harvests.use(`${batch} ${weighedOn} ${fresh.grams}`);
-    if (there !== undefined) return ok({ id: there, made: false });
-    const made = await recordWeighing(context, input.value);
-    return made.kind === 'ok' ? ok({ id: made.value.id, made: true }) : made;
-  }
-
-  async function findingOf(context: WriteContext, values: RowValues, batch: string): Promise<Result<Part>> {
-    const raw = new Map<string, unknown>([
-      ['batch', batch],
-      ['units', values.get('contaminated')],
-      ['foundOn', values.get('foundOn') ?? values.get('weighedOn')],
-      ['sign', values.get('sign') ?? 'other'],
-    ]);
-    const input = parseInput(recordFindingInput, rawFinding(raw), region);
-    if (input.kind !== 'ok') return input;
-    await findings.load([batch], (ids) => findingKeys(context, ids));
-    const { foundOn, units, sign } = input.value;
-    const there = findings.use([batch, foundOn, units, sign].join(' '));
-    if (there !== undefined) return ok({ id: there, made: false });
-    const made = await recordFinding(context, input.value);
-    return made.kind === 'ok' ? ok({ id: made.value.id, made: true }) : made;
-  }
-
-  async function partsOf(context: WriteContext, values: RowValues): Promise<Result<Part[]>> {
-    const code = String(values.get('code') ?? '');
-    const batch = await batchOf(context, values, code);
-    if (batch.kind !== 'ok') return batch;
-    const parts: Part[] = [batch.value];
-    const nothing = /^0*$/;
-    const typed = values.get('contaminated');
-    const none =
-      typed === undefined ||
-      (typeof typed === 'object' && typed !== null && 'text' in typed && nothing.test(String(typed.text)));
-    const steps = [...(values.has('fresh') ? [harvestOf] : []), ...(none ? [] : [findingOf])];
-    for (const step of steps) {
-      const part = await step(context, values, batch.value.id);
-      if (part.kind !== 'ok') return part;
-      parts.push(part.value);
-    }
-    return ok(parts);
-  }
-
-  async function takeOne(context: WriteContext, row: RowToTake): Promise<TakenRow> {
-    if (row.errors.length > 0) return { kind: 'needs', problems: row.errors };
-    const code = row.values.get('code');
-    const missing: Failure = { kind: 'invalid', errors: [{ field: 'code', code: 'missing' }] };
-    if (code === undefined) return { kind: 'needs', problems: problemsOf(missing) };
-    const half = halfSaid(row.values);
-    if (half.length > 0) return { kind: 'needs', problems: half };
-    const result = await attempt(context, () =>
-      partsOf({ ...context, confirmed: row.confirmed }, row.values),
+    const known = await codes;
+    const before = (code: string) => batches.get(codeForm(code)) ?? known.find(code);
+    const lines = rows.map(({ row, code }): NotebookLine => {
+      const count = known.lines(code);
+      const start =
+        before(code) === undefined
+          ? parseInput(startBatchInput, rawBatchOf(row.values, siteId, count), region)
+          : undefined;
+      return { row, code, lines: count, start };
+    });
+    const idsOf = (some: (row: RowToTake) => boolean) => [
+      ...new Set(rows.flatMap(({ row, code }) => (some(row) ? (before(code) ?? []) : []))),
+    ];
+    const harvested = idsOf(({ values }) => values.has('fresh'));
+    const found = idsOf(({ values }) => saysFinding(values));
+    const facts = await readFacts(context, { all: idsOf(() => true), harvested, found });
+    await harvests.load(harvested, (ids) => harvestKeys(context, ids));
+    await findings.load(found, (ids) => findingKeys(context, ids));
+    const judgeStart = await judgeStarts(
+      context,
+      lines.flatMap(({ start }) => (start?.kind === 'ok' ? [start.value] : [])),
     );
-    if (result.kind !== 'ok') return { kind: 'needs', problems: problemsOf(result) };
-    const [batch] = result.value;
-    if (batch?.made) batches.set(codeForm(String(code)), await readBatch(context, batch.id));
-    // Parts that were there count as well: this row stands for them.
-    const recordIds = result.value.map(({ id }) => id);
-    return { kind: result.value.some((part) => part.made) ? 'new' : 'there', recordIds };
+    const plan: NotebookPlan = { starts: [], weighings: [], findings: [], giveBack: [] };
+    const named = new Map<string, string>();
+    const answers = lines.map((line) => {
+      const find = (code: string) => named.get(codeForm(code)) ?? before(code);
+      const means = { now: context.now, region, siteId, facts, harvests, findings, find, judgeStart };
+      const answer = judgeLine(line, means, plan);
+      const [id] = answer.kind === 'needs' ? [] : answer.recordIds;
+      if (id !== undefined) named.set(codeForm(line.code), id);
+      return answer;
+    });
+    let written: Result<null> | undefined;
+    try {
+      written = await write(context, plan);
+    } finally {
+      if (written?.kind !== 'ok') for (const giveBack of plan.giveBack.reverse()) giveBack();
+    }
+    if (written.kind !== 'ok') return written;
+    for (const [form, id] of named) batches.set(form, id);
+    // What the table itself adds was not there before.
+    const started = plan.starts.map((one) => one.named.id);
+    for (const keys of [harvests, findings]) await keys.load(started, async () => []);
+    return ok(answers);
   }
 
   return {
-    atOnce: 25,
+    atOnce: 500,
     take: async (context, rows) => {
-      const taken: TakenRow[] = [];
-      for (const row of rows) taken.push(await takeOne(context, row));
-      return taken;
+      const answers: TakenRow[] = [];
+      const coded = rows.flatMap((row, at): Coded[] => {
+        const answer = refused(row);
+        if (answer) answers[at] = answer;
+        return answer ? [] : [{ at, row, code: String(row.values.get('code')) }];
+      });
+      const taken = await takeApart(
+        context,
+        coded,
+        (some) => takeGroup(context, some),
+        (failure): TakenRow => ({ kind: 'needs', problems: problemsOf(failure) }),
+      );
+      for (const [index, { at }] of coded.entries()) {
+        const answer = taken[index];
+        if (answer) answers[at] = answer;
+      }
+      return answers;
     },
   };
 }

@@ -1,15 +1,19 @@
 import 'server-only';
-import { addSite } from '@/lib/records/site/add-site.command';
+import { addSites } from '@/lib/records/site/add-sites';
 import { addSiteInput } from '@/lib/records/site/site.input';
-import { commandTaker } from '../command-taker';
+import { setTaker } from '../set-taker';
 import type { Taker, TakeSettings } from '../taker';
 
 /** A site is the same by its code. What a list of gardens seldom says is taken from the network. */
 export function takeSites(settings: TakeSettings): Taker {
-  return commandTaker(
+  return setTaker(
+    addSiteInput,
     {
-      schema: addSiteInput,
-      command: addSite,
+      make: (context, asked) =>
+        addSites(
+          context,
+          asked.map(({ input }) => input),
+        ),
       raw: (values, _settings, { actor }) => ({
         kind: 'other',
         timeZone: actor.networkTimeZone,

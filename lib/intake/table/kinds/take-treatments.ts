@@ -1,11 +1,11 @@
 import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
 import type { Moment } from '@/lib/records/fields/moment-field';
-import { commandTaker } from '../command-taker';
 import type { KeyedRecord } from '../known-keys';
 import { codeForm } from '../plain-words';
-import type { Taker, TakeSettings } from '../taker';
-import { bringTreatment, bringTreatmentInput } from './bring-treatment';
+import { setTaker } from '../set-taker';
+import type { TakenRow, Taker, TakeSettings } from '../taker';
+import { bringTreatmentInput, bringTreatments } from './bring-treatment';
 import { lentRuns } from './lent-runs';
 import { rawTreatment } from './raw-treatment';
 
@@ -26,10 +26,10 @@ async function readKeys({ db, actor }: WriteContext, siteIds: readonly string[])
 }
 
 export function takeTreatments(settings: TakeSettings): Taker {
-  const own = commandTaker(
+  const own = setTaker(
+    bringTreatmentInput,
     {
-      schema: bringTreatmentInput,
-      command: bringTreatment,
+      make: bringTreatments,
       raw: (values, { siteId }) => rawTreatment(values, siteId),
       scopeOf: ({ siteId }) => siteId,
       keyOf: ({ code, siteId, methodId, startedAt }) => {
@@ -44,13 +44,22 @@ export function takeTreatments(settings: TakeSettings): Taker {
   return {
     atOnce: own.atOnce,
     take: async (context, rows) => {
-      const taken = [];
-      for (const row of rows) {
-        const there = await lent(context, row.values);
-        if (there === undefined) taken.push(...(await own.take(context, [row])));
-        else taken.push({ kind: 'there' as const, recordIds: [there] });
+      const answers: TakenRow[] = [];
+      const owned: number[] = [];
+      for (const [at, { values }] of rows.entries()) {
+        const there = await lent(context, values);
+        if (there === undefined) owned.push(at);
+        else answers[at] = { kind: 'there', recordIds: [there] };
       }
-      return taken;
+      const taken = await own.take(
+        context,
+        owned.flatMap((at) => rows[at] ?? []),
+      );
+      for (const [index, at] of owned.entries()) {
+        const answer = taken[index];
+        if (answer) answers[at] = answer;
+      }
+      return answers;
     },
   };
 }
