@@ -22,7 +22,8 @@ if (values.check !== true && values.rebuild !== true) {
     for (const { id } of networks) {
       if (values.rebuild) await owner.query('select app.rebuild_outcomes($1)', [id]);
       const { rows } = await owner.query<Wrong>(
-        'select * from app.wrong_outcomes($1) union all select * from app.wrong_totals($1)',
+        `select * from app.wrong_outcomes($1) union all select * from app.wrong_totals($1)
+         union all select * from app.wrong_site_versions($1)`,
         [id],
       );
       for (const wrong of rows.slice(0, named)) console.log(id, JSON.stringify(wrong));

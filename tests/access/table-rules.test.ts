@@ -95,7 +95,7 @@ describe('the history', () => {
     const without = await column<string>(
       `select c.relname::text from pg_class c join pg_namespace n on n.oid = c.relnamespace
        where n.nspname = 'public' and c.relkind = 'r'
-         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history', 'entry_receipt', 'fitted_result', 'fit_turn', 'batch_outcome', 'outcome_summary', 'outcome_site_total', 'outcome_network_total', 'outcome_due', 'outcome_version', 'participant_contact', 'digest_sent', 'api_receipt', 'report_ground', 'report_link_visit', 'intake_content', 'intake_row'])
+         and c.relname <> all (array['person', 'person_contact', 'account', 'session', 'setup_link', '_prisma_migrations', 'history', 'entry_receipt', 'fitted_result', 'fit_turn', 'batch_outcome', 'outcome_summary', 'outcome_site_total', 'outcome_network_total', 'outcome_due', 'outcome_version', 'outcome_site_version', 'participant_contact', 'digest_sent', 'api_receipt', 'report_ground', 'report_link_visit', 'intake_content', 'intake_row'])
          and not exists (select 1 from pg_trigger t where t.tgrelid = c.oid and t.tgname = 'write_history')`,
     );
     expect(without).toEqual([]);
@@ -187,13 +187,14 @@ describe('what is kept of batches', () => {
   it('is only read by the application, and needs no history, since it follows from the records', async () => {
     const rights = await column<string>(
       `select table_name || ' ' || privilege_type from information_schema.role_table_grants where grantee = 'pinset_app'
-         and table_name in ('batch_outcome', 'outcome_summary', 'outcome_site_total', 'outcome_network_total', 'outcome_due', 'outcome_version') order by 1`,
+         and table_name in ('batch_outcome', 'outcome_summary', 'outcome_site_total', 'outcome_network_total', 'outcome_due', 'outcome_version', 'outcome_site_version') order by 1`,
     );
     expect(rights).toEqual([
       'batch_outcome SELECT',
       'outcome_due SELECT',
       'outcome_network_total SELECT',
       'outcome_site_total SELECT',
+      'outcome_site_version SELECT',
       'outcome_summary SELECT',
       'outcome_version SELECT',
     ]);

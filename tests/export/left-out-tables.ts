@@ -21,6 +21,7 @@ export const leftOut: Readonly<Record<string, readonly string[]>> = {
     'outcome_network_total',
     'outcome_due',
     'outcome_version',
+    'outcome_site_version',
     'signal_answer',
   ],
   'how the records came to be': [

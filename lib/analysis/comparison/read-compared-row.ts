@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { readJoiningRuns } from '../outcomes/read-joining-runs';
-import { rememberedWholeSums } from '../outcomes/read-whole-sums';
+import { rememberedWholeSums } from '../outcomes/remembered-sums';
 import { rowOfSums } from '../outcomes/rows-of-sums';
 import type { SiteDates } from './batch-facts';
 import { clusterOfRun } from './cluster-of-run';

@@ -2,7 +2,7 @@ import 'server-only';
 import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
 import { readJoiningRuns } from '../outcomes/read-joining-runs';
-import { rememberedWholeSums } from '../outcomes/read-whole-sums';
+import { rememberedWholeSums } from '../outcomes/remembered-sums';
 import { rowOfSums, rowsOfMethods } from '../outcomes/rows-of-sums';
 import { clusterOfRun } from './cluster-of-run';
 import { type Comparison, compare } from './compare';

@@ -13,9 +13,12 @@ export type DaysAtSites = {
 };
 
 export function daysAtSites(today: SiteDates): DaysAtSites {
-  const [first] = [...today.values()].sort();
+  // There are far fewer dates than sites.
+  const [first, ...others] = [...new Set(today.values())].sort();
   if (first === undefined) return { first: null, later: [], twoLater: [] };
-  const ahead = (days: number) =>
-    [...today].flatMap(([site, date]) => (daysBetween(first, date) >= days ? [site] : []));
+  const ahead = (days: number) => {
+    const dates = new Set(others.filter((date) => daysBetween(first, date) >= days));
+    return dates.size === 0 ? [] : [...today].flatMap(([site, date]) => (dates.has(date) ? [site] : []));
+  };
   return { first, later: ahead(1), twoLater: ahead(2) };
 }

@@ -1,12 +1,17 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
-import { clusterOfRun, type RunMember } from '../comparison/cluster-of-run';
+import type { RunMember } from '../comparison/cluster-of-run';
 import { type ApartClusters, apartClusters } from './apart-clusters';
+import type { SiteSums } from './near-batches';
 import type { OutcomeSums } from './outcome-sums';
-import { type OutcomesWanted, outcomeBounds } from './outcomes-wanted';
-import { readApartRuns } from './read-apart-runs';
-import { readOutcomeSums } from './read-outcome-sums';
+import type { OutcomesWanted } from './outcomes-wanted';
+import { type ApartBatch, readApartRuns } from './read-apart-runs';
+import { readFineSums } from './read-fine-sums';
+import { readPeriod } from './read-period';
+import { readSiteSums, type SumsOfSites } from './read-site-sums';
+import type { SplitPeriod } from './split-period';
+import { sumsOfSites } from './sums-of-sites';
 
 /** Everything that rows over all sites are made of. */
 export type WholeSums = {
@@ -16,18 +21,56 @@ export type WholeSums = {
   readonly joining: readonly RunMember[];
 };
 
-/** So many questions are remembered in a process, some two megabytes each in a network of a thousand sites. */
-const most = 12;
-const known = new Map<string, WholeSums>();
+const nothing: OutcomeSums = { counted: [], amounts: [], marked: [], leftOut: [], sites: [] };
+
+function joiningOf(sites: ReadonlyMap<string, readonly ApartBatch[]>): RunMember[] {
+  const several = [...sites.values()].flatMap((batches) => batches.filter(({ runIds }) => runIds.length > 1));
+  return several.map(({ runIds }, index) => ({ id: `apart ${index}`, runIds }));
+}
+
+/** What is read of each site, and the whole that it comes to. */
+export type SitesRead = {
+  readonly sums: SumsOfSites;
+  readonly apart: Awaited<ReturnType<typeof readApartRuns>>;
+};
+
+/** The whole of every method, or of one. Clusters are joined by batches of any method. */
+export function wholeOf({ sums, apart }: SitesRead, method: string | undefined): WholeSums {
+  return {
+    sums: sumsOfSites(sums.sites, sums.network, method),
+    apart: apartClusters(apart.sites),
+    joining: joiningOf(apart.sites),
+  };
+}
 
 /**
- * How often what is kept of batches has been written, beside the day at the sites: the sums of two equal states are the
- * same. Read before the sums, so that a write in between leaves newer sums under an older state, which nobody asks for
- * any more, and never the other way round. Undefined where nothing was counted yet, or for who may no longer read it.
+ * What of each site is remembered, with the sites written since read anew. Two statements: each tells the state it saw,
+ * and the next reader asks each for what came after.
  */
-async function readState({ db, actor }: ReadContext, today: SiteDates): Promise<string | undefined> {
-  const row = await db.outcomeVersion.findUnique({ where: { networkId: actor.networkId } });
-  return row === null ? undefined : [row.version, ...today].join(' ');
+export async function readSites(
+  context: ReadContext,
+  wanted: OutcomesWanted,
+  period: SplitPeriod,
+  today: SiteDates,
+  before?: SitesRead,
+): Promise<SitesRead> {
+  const sums = await readSiteSums(context, wanted, period, today, before?.sums.version);
+  const apart = await readApartRuns(context, wanted, today, before?.apart.version);
+  if (before === undefined) return { sums, apart };
+  return {
+    sums: { ...sums, sites: laidOver<SiteSums>(before.sums.sites, sums) },
+    apart: { ...apart, sites: laidOver<readonly ApartBatch[]>(before.apart.sites, apart) },
+  };
+}
+
+function laidOver<Own>(
+  before: ReadonlyMap<string, Own>,
+  read: { readonly written: readonly string[]; readonly sites: ReadonlyMap<string, Own> },
+): ReadonlyMap<string, Own> {
+  const sites = new Map(before);
+  for (const site of read.written) sites.delete(site);
+  for (const [site, own] of read.sites) sites.set(site, own);
+  return sites;
 }
 
 /** The sums within the filter as of today, read anew. */
@@ -36,32 +79,13 @@ export async function readWholeSums(
   wanted: OutcomesWanted,
   today: SiteDates,
 ): Promise<WholeSums> {
-  const sums = await readOutcomeSums(context, wanted, today);
-  const runs = await readApartRuns(context, wanted, today);
-  const apart = apartClusters(runs, clusterOfRun(runs.joined));
-  return { sums, apart, joining: runs.joined.filter(({ runIds }) => runIds.length > 1) };
-}
-
-/**
- * The same, remembered until the next write: a reader goes from the comparison to the batches behind a figure and back.
- * Only for who sees the whole network; what a member or a token may see is read each time.
- */
-export async function rememberedWholeSums(
-  context: ReadContext,
-  wanted: OutcomesWanted,
-  today: SiteDates,
-): Promise<WholeSums> {
-  const { actor } = context;
-  if (actor.role !== 'coordinator' || actor.token !== undefined) return readWholeSums(context, wanted, today);
-  const state = await readState(context, today);
-  if (state === undefined) return readWholeSums(context, wanted, today);
-  const key = [actor.networkId, JSON.stringify(outcomeBounds(wanted)), state].join(' ');
-  const before = known.get(key);
-  const sums = before ?? (await readWholeSums(context, wanted, today));
-  // The one used last goes to the end; the first is the one unused for longest.
-  known.delete(key);
-  known.set(key, sums);
-  const [oldest] = known.keys();
-  if (known.size > most && oldest !== undefined) known.delete(oldest);
-  return sums;
+  const period = await readPeriod(context, wanted);
+  if (period === undefined || today.size === 0)
+    return { sums: nothing, apart: apartClusters(new Map()), joining: [] };
+  // Sums of the whole network are its coordinators' alone; a member's own sites have few.
+  if (context.actor.role === 'coordinator')
+    return wholeOf(await readSites(context, wanted, period, today), wanted.method);
+  const sums = await readFineSums(context, wanted, period, today);
+  const { sites } = await readApartRuns(context, wanted, today);
+  return { sums, apart: apartClusters(sites), joining: joiningOf(sites) };
 }

@@ -26,7 +26,8 @@ afterAll(() => admin.end());
 
 async function wrong(): Promise<unknown[]> {
   const { rows } = await admin.query(
-    'select * from app.wrong_outcomes($1) union all select * from app.wrong_totals($1)',
+    `select * from app.wrong_outcomes($1) union all select * from app.wrong_totals($1)
+     union all select * from app.wrong_site_versions($1)`,
     [people.coordinator.networkId],
   );
   return rows;

@@ -1,0 +1,79 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import type { SiteDates } from '../comparison/batch-facts';
+import { boundsOf } from '../comparison/read-batch-rows';
+import { daysAtSites } from './days-at-sites';
+import type { OutcomesWanted } from './outcomes-wanted';
+import { readPeriod } from './read-period';
+import { readSites, readWholeSums, type SitesRead, type WholeSums, wholeOf } from './read-whole-sums';
+
+/** So many questions are remembered in a process, some six megabytes each in a network of a thousand sites. */
+const most = 12;
+/** When more sites than this were written since, all are read: one by one they would take longer. */
+const mostSites = 150;
+
+type Remembered = { readonly read: SitesRead; readonly wholes: Map<string | undefined, WholeSums> };
+const known = new Map<string, Remembered>();
+
+type State = { version: bigint; sites: number };
+
+/**
+ * How often what is kept of batches has been written, and at how many sites since a state. Undefined where nothing was
+ * counted yet, or for who may no longer read it.
+ */
+async function readState({ db, actor }: ReadContext, since: bigint | null): Promise<State | undefined> {
+  const [state] = await db.$queryRaw<State[]>`
+    select version, (select count(*)::int from outcome_site_version s
+      where s.network_id = v.network_id and s.version > ${since}::bigint) as sites
+    from outcome_version v where network_id = ${actor.networkId}::uuid`;
+  return state;
+}
+
+const versionOf = ({ sums, apart }: SitesRead) =>
+  sums.version === apart.version ? (sums.version ?? null) : null;
+
+/** The earlier of the states that the parts were read in. */
+function sinceOf(read: SitesRead | undefined): bigint | null {
+  const [sums, apart] = [read?.sums.version, read?.apart.version];
+  if (sums === undefined || apart === undefined) return null;
+  return sums < apart ? sums : apart;
+}
+
+/**
+ * The sums within the filter as of today. What each site adds is remembered, and after a write only the sites that were
+ * written are read again: a reader goes from the comparison to the batches behind a figure and back, while others write.
+ * Only for who sees the whole network; what a member or a token may see is read each time.
+ */
+export async function rememberedWholeSums(
+  context: ReadContext,
+  wanted: OutcomesWanted,
+  today: SiteDates,
+): Promise<WholeSums> {
+  const { actor } = context;
+  if (actor.role !== 'coordinator' || actor.token !== undefined) return readWholeSums(context, wanted, today);
+  const period = await readPeriod(context, wanted);
+  if (period === undefined || today.size === 0) return readWholeSums(context, wanted, today);
+  // Another day, or a batch beyond all before, is another question.
+  const key = JSON.stringify([actor.networkId, boundsOf(wanted), period, daysAtSites(today)]);
+  const before = known.get(key);
+  const since = sinceOf(before?.read);
+  const state = await readState(context, since);
+  if (state === undefined) return readWholeSums(context, wanted, today);
+  // A database that is behind what it told before was restored.
+  const usable = since !== null && since <= state.version && state.sites <= mostSites;
+  const current = before !== undefined && versionOf(before.read) === state.version;
+  const own: Remembered = current
+    ? before
+    : {
+        read: await readSites(context, wanted, period, today, usable ? before?.read : undefined),
+        wholes: new Map(),
+      };
+  const whole = own.wholes.get(wanted.method) ?? wholeOf(own.read, wanted.method);
+  own.wholes.set(wanted.method, whole);
+  // The one used last goes to the end; the first is the one unused for longest.
+  known.delete(key);
+  if (sinceOf(own.read) !== null) known.set(key, own);
+  const [oldest] = known.keys();
+  if (known.size > most && oldest !== undefined) known.delete(oldest);
+  return whole;
+}

@@ -1,0 +1,121 @@
+import { Client } from 'pg';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readAs } from '@/lib/access/scoped-db';
+import type { ComparedRow } from '@/lib/analysis/comparison/compare';
+import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
+import { readRowsBehind } from '@/lib/analysis/comparison/read-rows-behind';
+import { testDatabase } from '../../support/database';
+import { type Growers, growers } from '../../support/growers';
+import { type Shed, shed } from '../../support/shed';
+import { plainComparison } from './plain-comparison';
+import { moreRuns, moreSites, randomWrites } from './random-writes';
+
+const { superuser } = await testDatabase();
+const admin = new Client({ connectionString: superuser });
+let people: Growers;
+let stock: Shed;
+let sites: readonly string[];
+const now = new Date('2026-02-10T15:00:00Z');
+
+beforeAll(async () => {
+  await admin.connect();
+  people = await growers(superuser);
+  stock = await shed(people);
+  await moreRuns(admin, people, stock);
+  sites = await moreSites(admin, people);
+  const write = randomWrites(admin, people, stock, 31, sites);
+  for (let step = 0; step < 200; step += 1) await write();
+}, 120_000);
+afterAll(() => admin.end());
+
+const sorted = (rows: readonly ComparedRow[]) =>
+  rows.toSorted((a, b) => `${a.method} ${a.site}`.localeCompare(`${b.method} ${b.site}`));
+
+const pageOf = (query: Record<string, string>, at = now) =>
+  readAs(people.coordinator, (context) => readComparisonPage(context, query, at));
+
+async function expectPlain(query: Record<string, string>, at = now) {
+  const plain = await readAs(people.coordinator, (context) => plainComparison(context, query, at));
+  const page = await pageOf(query, at);
+  if (!plain || !page) throw new Error('nothing to compare');
+  const { comparison } = page;
+  expect(comparison.total).toEqual(plain.total);
+  expect(sorted(comparison.methods)).toEqual(sorted(plain.methods));
+  expect(sorted(comparison.sites)).toEqual(sorted(plain.sites));
+  const rows = await readAs(people.coordinator, (context) => readRowsBehind(context, query, at));
+  expect(rows?.figures).toEqual(plain.total);
+}
+
+const always = { from: '2025-01-01', to: '2027-12-31', container: 'bag', species: 'all' };
+const twoSites = `select site_id from outcome_site_total where container = 'bag' and contamination_batches > 0
+  group by site_id order by site_id limit 2`;
+
+async function findOneMoreAt(site: string) {
+  const { rowCount } = await admin.query(
+    `insert into finding (network_id, batch_id, site_id, found_on, units, sign, stage, action)
+     select network_id, batch_id, site_id, inoculated_on, 1, 'green', 'colonising', 'discarded' from batch_outcome
+     where container = 'bag' and site_id = $1 and contamination_class = 'counted' and contaminated_at_any_time + lost_clean < unit_count
+       and contamination_assessed_on >= inoculated_on limit 1`,
+    [site],
+  );
+  expect(rowCount).toBe(1);
+}
+
+describe('sums that are remembered by site', () => {
+  it('are those of the batches after any writes, corrections, voids, moves and days', async () => {
+    const questions = [
+      always,
+      { from: '2025-12-03', to: '2026-02-11', container: 'bag', species: 'all' },
+      { from: '2025-01-01', to: '2027-12-31', container: 'bag', species: stock.oyster },
+      { from: '2025-01-01', to: '2027-12-31', container: 'log', species: 'all' },
+    ];
+    const write = randomWrites(admin, people, stock, 32, sites);
+    for (let step = 1; step <= 120; step += 1) {
+      await write();
+      if (step % 4 !== 0) continue;
+      const question = questions[(step / 4) % questions.length] ?? always;
+      await expectPlain(question);
+      await expectPlain({ ...question, method: stock.hotWater });
+      if (step % 40 === 0) await expectPlain(question, new Date('2026-03-20T15:00:00Z'));
+    }
+  }, 120_000);
+
+  it('are read again of the sites that were written, and of no other', async () => {
+    const [own, other] = (await admin.query<{ site_id: string }>(twoSites)).rows;
+    await expectPlain(always);
+    const before = await pageOf(always);
+    // Behind its back: nothing that the application can do.
+    const change = (by: number) =>
+      admin.query(`update outcome_site_total set lost_clean = lost_clean + $1 where site_id = $2`, [
+        by,
+        other?.site_id,
+      ]);
+    await change(1_000_000);
+    await findOneMoreAt(own?.site_id ?? '');
+    const after = await pageOf(always);
+    expect(after?.comparison.total.lostOtherUnits).toBe(before?.comparison.total.lostOtherUnits);
+    expect(after?.comparison.total).not.toEqual(before?.comparison.total);
+    // Its sums are worked out anew with a write there, so the write is only told.
+    const tell = () =>
+      admin.query(
+        `with moved as (update outcome_version set version = version + 1 returning network_id, version)
+         update outcome_site_version s set version = moved.version from moved
+         where s.network_id = moved.network_id and s.site_id = $1`,
+        [other?.site_id],
+      );
+    await tell();
+    expect((await pageOf(always))?.comparison.total.lostOtherUnits).toBeGreaterThan(999_999);
+    await change(-1_000_000);
+    await tell();
+    await expectPlain(always);
+  });
+
+  it('are forgotten when the database is one of an earlier day', async () => {
+    await expectPlain(always);
+    const [own] = (await admin.query<{ site_id: string }>(twoSites)).rows;
+    await findOneMoreAt(own?.site_id ?? '');
+    await admin.query(`update outcome_site_version set version = 1`);
+    await admin.query(`update outcome_version set version = 1`);
+    await expectPlain(always);
+  });
+});
