@@ -30,6 +30,7 @@ export const mayBeCalled: readonly string[] = [
   'site_colleagues',
   'site_ids',
   'sites_left',
+  'tables_at_work',
   'token_lookup',
   'use_setup_link',
   'withdraw_invitation',

@@ -15,6 +15,9 @@ export function isRunning(
 /** Stands as the trouble of a job that has not begun because another table is being worked on. */
 export const waitsForTurn = 'waits';
 
+/** Stands as the trouble of a table whose work did not begin because too many of its network wait already. */
+export const queueIsFull = 'full';
+
 /** `waiting`: work that begins once another table is done; `stopped`: work that began and gives no sign any more. */
 export type IntakeState = 'uploaded' | 'waiting' | 'checking' | 'checked' | 'adding' | 'added' | 'stopped';
 

@@ -2,22 +2,14 @@ import 'server-only';
 import type { Actor } from '@/lib/access/actor';
 import type { WriteContext } from '@/lib/access/context';
 import { readAs, writeAs } from '@/lib/access/scoped-db';
-import { invalid, notFound, ok, type Result } from '@/lib/base/result';
+import { invalid, ok, type Result } from '@/lib/base/result';
+import { claimFile, type JobMode, statesOf } from './claim-file';
 import { openFile } from './open-file';
 import type { OpenFile } from './rows-to-take';
 import { type RowOutcome, runRows } from './run-rows';
-import { silentMilliseconds, waitsForTurn } from './running';
+import { waitsForTurn } from './running';
 import { inTurn } from './take-turns';
 import { writeOutcomes } from './write-outcomes';
-
-/** `recheck` looks only at rows that were changed since the last check. */
-export type JobMode = 'check' | 'recheck' | 'add';
-
-const statesOf = {
-  check: ['unread', 'new', 'there', 'needs'],
-  recheck: ['unread'],
-  add: ['new'],
-} as const;
 
 class Stopped extends Error {}
 
@@ -28,27 +20,6 @@ async function unhurried({ db }: WriteContext): Promise<void> {
 }
 
 const rehearsed = invalid('', 'rehearsed');
-
-/** Takes the file for one job; another that is at work keeps it. */
-async function claim(actor: Actor, id: string, mode: JobMode): Promise<Result<OpenFile>> {
-  return writeAs(actor, { origin: 'file_import' }, async (context) => {
-    const file = await openFile(context, id);
-    if (!file) return notFound;
-    const begun = new Date();
-    const silent = new Date(begun.getTime() - silentMilliseconds);
-    const rows = await context.db.intakeRow.count({
-      where: { fileId: id, state: { in: [...statesOf[mode]] } },
-    });
-    const { count } = await context.db.intakeFile.updateMany({
-      where: { id, OR: [{ state: { notIn: ['checking', 'adding'] } }, { heartbeatAt: { lt: silent } }] },
-      data: {
-        state: mode === 'add' ? 'adding' : 'checking',
-        ...{ doneCount: 0, totalCount: rows, heartbeatAt: begun, stopAskedAt: null, trouble: null },
-      },
-    });
-    return count === 0 ? invalid('', 'intake-running') : ok(file);
-  });
-}
 
 /** Says how far the work is, in a transaction of its own so that others can read it; throws when asked to stop. */
 async function report(
@@ -152,7 +123,7 @@ export async function startJob(
   mode: JobMode,
   now = new Date(),
 ): Promise<Result<{ readonly finished: Promise<void> }>> {
-  const file = await claim(actor, id, mode);
+  const file = await claimFile(actor, id, mode);
   if (file.kind !== 'ok') return file;
   return ok({ finished: run(actor, file.value, mode, now) });
 }

@@ -54,7 +54,9 @@ export async function FileWork({ file, check, add, stop }: Props) {
         ? t('file.cancelled')
         : file.trouble === 'failed'
           ? t('file.failed')
-          : undefined;
+          : file.trouble === 'full'
+            ? t('file.full')
+            : undefined;
   const checked = counts.new + counts.there + counts.needs + counts.added > 0;
   const rows = counts.unread + counts.new + counts.there + counts.needs + counts.added;
   return (

@@ -1,8 +1,9 @@
 import type { Actor } from '@/lib/access/actor';
 import { readAs } from '@/lib/access/scoped-db';
 import type { RecordTableKind } from '@/lib/growing/record-table-layout';
+import type { JobMode } from '@/lib/intake/table/claim-file';
 import { keepFile } from '@/lib/intake/table/keep-file';
-import { type JobMode, startJob } from '@/lib/intake/table/start-job';
+import { startJob } from '@/lib/intake/table/start-job';
 import { needyRows, viewFile } from '@/lib/intake/table/view-file';
 
 type Asked = {

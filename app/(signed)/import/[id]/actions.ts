@@ -4,9 +4,10 @@ import type { Route } from 'next';
 import { redirect } from 'next/navigation';
 import { requireActor } from '@/lib/access/current';
 import type { Failure } from '@/lib/base/result';
+import type { JobMode } from '@/lib/intake/table/claim-file';
 import { postedLayout } from '@/lib/intake/table/posted-layout';
 import { changeLayout, settlePoints } from '@/lib/intake/table/settle';
-import { type JobMode, startJob, stopJob } from '@/lib/intake/table/start-job';
+import { startJob, stopJob } from '@/lib/intake/table/start-job';
 import type { FormState } from '@/lib/ui/form/field-spec';
 import { toFormState } from '@/lib/ui/form/to-form-state';
 
