@@ -69,7 +69,9 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
       </div>
       <p>{t('dates')}</p>
       <h2>{t('byMethod')}</h2>
-      <p>{t('methodNote')}</p>
+      <p>
+        {t('methodNote')} <Link href={'/questions/methods' as Route}>{t('toMethods')}</Link>
+      </p>
       {kind === 'bed' ? (
         <p>{t('bedsCounted')}</p>
       ) : (
@@ -102,6 +104,9 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
       {kind === 'log' ? <p>{t('logLifeNote')}</p> : null}
       <p className="quiet">{t('starNote')}</p>
       <h2>{t('bySite')}</h2>
+      <p>
+        {t('siteNote')} <Link href={'/questions/sites' as Route}>{t('toSitesQuestion')}</Link>
+      </p>
       <SitePager {...page} />
       <ComparisonTable
         caption={t('siteCaption')}

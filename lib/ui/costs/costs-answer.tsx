@@ -1,6 +1,7 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import type { CostsAnswer } from '@/lib/analysis/costs/read-costs';
+import { asInside } from '../insight/next-names';
 import { DataTable } from '../table/data-table';
 import { CostsTable } from './costs-table';
 import type { CostsWords } from './costs-words';
@@ -19,7 +20,11 @@ export function CostsAnswerView({ answer, words }: Props) {
     <>
       <p className="answer-sentence">{sentenceOf(answer, words)}</p>
       {withoutLimits ? <p>{t('doubt')}</p> : null}
-      {first ? <p>{t('mostMissing', { part: t(`part.${first.part}`), batches: first.batches })}</p> : null}
+      {first ? (
+        <p>
+          {t('mostMissing', { part: t(`part.${first.part}`), batches: first.batches })} {t('next')}
+        </p>
+      ) : null}
       <p>
         {labourMinorPerHour === null ? t('without') : t('with', { value: money(labourMinorPerHour) })}{' '}
         <Link href={'/settings/money' as Route}>{t('change')}</Link>
@@ -64,7 +69,7 @@ function sentenceOf({ batches, fullBatches, methods }: CostsAnswer, words: Costs
       cost.kind === 'figure' ? [{ name: method(key), cost: money(cost.minorPerKg) }] : [],
     )
     .sort((a, b) => a.name.localeCompare(b.name, locale))
-    .map(({ name, cost }) => t('answerPart', { cost, method: name.toLocaleLowerCase(locale) }));
+    .map(({ name, cost }) => t('answerPart', { cost, method: asInside(name) }));
   if (parts.length === 0) return t('nothingPicked');
   const list = new Intl.ListFormat(locale, { type: 'conjunction' });
   return t('answer', { parts: list.format(parts), full: fullBatches, all: batches });

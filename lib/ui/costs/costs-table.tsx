@@ -11,15 +11,23 @@ type Props = {
 
 /** Cost and margin of a kilogram by method or site, in the order of their names. */
 export function CostsTable({ by, groups, words }: Props) {
-  const { t, locale, money, limits } = words;
+  const { t, locale, currency, amount, limits } = words;
   const name = by === 'method' ? words.method : words.site;
   const rows = [...groups].sort((a, b) => name(a.key).localeCompare(name(b.key), locale));
   const figure = (shown: PerKilogram) =>
     shown.kind === 'cannot' ? (
-      <span className="quiet">{t(`cannot.${shown.reason}`)}</span>
+      <span className="cell-reason">{t(`cannot.${shown.reason}`)}</span>
     ) : (
       <>
-        {money(shown.minorPerKg)} <span className="quiet">({limits(shown)})</span>
+        {amount(shown.minorPerKg)}{' '}
+        {shown.interval.kind === 'interval' ? (
+          <>
+            <br className="cell-break" />
+            <span className="quiet">({limits(shown)})</span>
+          </>
+        ) : (
+          <span className="cell-reason">{limits(shown)}</span>
+        )}
       </>
     );
   return (
@@ -30,6 +38,27 @@ export function CostsTable({ by, groups, words }: Props) {
       columns={[
         { key: 'name', header: t(`columns.${by}`), cell: ({ key }) => name(key) },
         {
+          key: 'cost',
+          header: t('columns.cost'),
+          unit: currency,
+          numeric: true,
+          cell: ({ cost }) => figure(cost),
+        },
+        {
+          key: 'margin',
+          header: t('columns.margin'),
+          unit: currency,
+          numeric: true,
+          cell: ({ margin, fullBatches }) => (
+            <>
+              {figure(margin)}
+              {margin.kind === 'figure' && margin.batches !== fullBatches ? (
+                <span className="cell-reason">{t('marginOf', { batches: margin.batches })}</span>
+              ) : null}
+            </>
+          ),
+        },
+        {
           key: 'batches',
           header: t('columns.batches'),
           numeric: true,
@@ -38,26 +67,14 @@ export function CostsTable({ by, groups, words }: Props) {
         {
           key: 'picked',
           header: t('columns.picked'),
+          unit: 'kg',
           numeric: true,
           cell: ({ freshGrams }) => formatNumber(freshGrams / 1000, locale, 1),
-        },
-        { key: 'cost', header: t('columns.cost'), numeric: true, cell: ({ cost }) => figure(cost) },
-        {
-          key: 'margin',
-          header: t('columns.margin'),
-          numeric: true,
-          cell: ({ margin }) => (
-            <>
-              {figure(margin)}
-              {margin.kind === 'figure' ? (
-                <span className="quiet"> {t('marginOf', { batches: margin.batches })}</span>
-              ) : null}
-            </>
-          ),
         },
         {
           key: 'labour',
           header: t('columns.labour'),
+          unit: 'min',
           numeric: true,
           cell: ({ labourMinutesPerKg }) =>
             labourMinutesPerKg === null ? '–' : formatNumber(labourMinutesPerKg, locale, 0),

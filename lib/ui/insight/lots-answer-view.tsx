@@ -1,7 +1,9 @@
 import type { Route } from 'next';
 import Link from 'next/link';
 import type { JudgedLot, LotsAnswer } from '@/lib/analysis/lot-question/lots-answer';
+import { byCode } from '../format/by-code';
 import { formatInterval } from '../format/interval-text';
+import { KeptCodes } from '../page/kept-codes';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
 
@@ -17,23 +19,28 @@ export function LotsAnswerView({ answer, codes, words }: Props) {
   const { t, locale, language, number } = words;
   if (answer.kind === 'cannot') return <p className="answer-sentence">{t(`lots.cannot.${answer.reason}`)}</p>;
   const codeOf = ({ lotId }: JudgedLot) => codes.get(lotId) ?? '–';
-  const lots = [...answer.lots].sort((a, b) => codeOf(a).localeCompare(codeOf(b), language));
+  const order = byCode(language);
+  const lots = [...answer.lots].sort((a, b) => order(codeOf(a), codeOf(b)));
   const bad = lots.filter(({ verdict }) => verdict === 'loses-more');
   return (
     <>
       <p className="answer-sentence">
-        {bad.length === 0
-          ? t('lots.none', { count: lots.length })
-          : bad
-              .map((lot) =>
-                t('lots.bad', {
-                  lot: codeOf(lot),
-                  observed: number(lot.observed),
-                  expected: number(lot.expected),
-                  units: words.units,
-                }),
-              )
-              .join(' ')}
+        <KeptCodes
+          text={
+            bad.length === 0
+              ? t('lots.none', { count: lots.length })
+              : bad
+                  .map((lot) =>
+                    t('lots.bad', {
+                      lot: codeOf(lot),
+                      observed: number(lot.observed),
+                      expected: number(lot.expected),
+                      units: words.units,
+                    }),
+                  )
+                  .join(' ')
+          }
+        />
       </p>
       <p>{t(bad.length === 0 ? 'lots.nextNone' : 'lots.next')}</p>
       {bad.length === 0 ? null : (
@@ -41,7 +48,7 @@ export function LotsAnswerView({ answer, codes, words }: Props) {
           {bad.map((lot) => (
             <li key={lot.lotId}>
               <Link href={`/lot-notices/new/spawn-lot/${lot.lotId}?called=out` as Route}>
-                {t('lots.tell', { lot: codeOf(lot) })}
+                <KeptCodes text={t('lots.tell', { lot: codeOf(lot) })} />
               </Link>
             </li>
           ))}
@@ -55,23 +62,27 @@ export function LotsAnswerView({ answer, codes, words }: Props) {
           {
             key: 'lot',
             header: t('lots.columns.lot'),
-            cell: (lot) => <Link href={`/spawn-lots/${lot.lotId}` as Route}>{codeOf(lot)}</Link>,
+            cell: (lot) => (
+              <Link href={`/spawn-lots/${lot.lotId}` as Route} className="whitespace-nowrap">
+                {codeOf(lot)}
+              </Link>
+            ),
           },
-          numeric('batches', (lot) => number(lot.batches)),
-          numeric('sites', (lot) => number(lot.sites)),
-          numeric('observed', (lot) => t('lots.of', { found: number(lot.observed), of: number(lot.units) })),
-          numeric('expected', (lot) => number(lot.expected, 1)),
-          numeric('ratio', (lot) => (
-            <>
-              {number(lot.ratio, 1)}{' '}
-              <span className="quiet">({formatInterval(lot.low, lot.high, locale)})</span>
-            </>
-          )),
           {
             key: 'verdict',
             header: t('lots.columns.verdict'),
             cell: ({ verdict }) => t(`lots.verdict.${verdict}`),
           },
+          numeric('ratio', (lot) => (
+            <>
+              {number(lot.ratio, 1)} <br className="cell-break" />
+              <span className="quiet">({formatInterval(lot.low, lot.high, locale)})</span>
+            </>
+          )),
+          numeric('observed', (lot) => t('lots.of', { found: number(lot.observed), of: number(lot.units) })),
+          numeric('expected', (lot) => number(lot.expected, 1)),
+          numeric('batches', (lot) => number(lot.batches)),
+          numeric('sites', (lot) => number(lot.sites)),
         ]}
       />
       <p className="quiet">{t('lots.note')}</p>

@@ -46,15 +46,14 @@ export function MethodsTable({ lines, words }: { lines: readonly MethodLine[]; w
         {t('methods.furtherNote')} {t('methods.yieldNote')}
       </p>
       {lines.map((line) => (
-        <section key={line.method}>
-          <h3>{`${names.methodName(line.method)}, ${t('methods.levelled')}`}</h3>
-          <FigureHistory
-            view={view(line.adjusted)}
-            {...(line.adjusted.rowsQuery === ''
-              ? {}
-              : { rows: `/comparison/rows?${line.adjusted.rowsQuery}` as Route })}
-          />
-        </section>
+        <FigureHistory
+          key={line.method}
+          view={view(line.adjusted)}
+          of={`${names.methodName(line.method)}, ${t('methods.levelled')}`}
+          {...(line.adjusted.rowsQuery === ''
+            ? {}
+            : { rows: `/comparison/rows?${line.adjusted.rowsQuery}` as Route })}
+        />
       ))}
     </>
   );

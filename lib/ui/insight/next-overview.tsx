@@ -48,16 +48,18 @@ export function NextOverview({
           {
             key: 'best',
             header: t('next.allColumns.best'),
-            cell: (part) => names.methodName(leaderOf(part)?.methodId ?? 'none'),
-          },
-          {
-            key: 'equal',
-            header: t('next.allColumns.equal'),
-            cell: ({ choices }) => {
-              const verdict = choices[0]?.verdict;
-              return verdict?.kind === 'told' && verdict.equal.length > 0
-                ? methodList(verdict.equal, words)
-                : '–';
+            cell: (part) => {
+              const verdict = part.choices[0]?.verdict;
+              return (
+                <>
+                  {names.methodName(leaderOf(part)?.methodId ?? 'none')}
+                  {verdict?.kind === 'told' && verdict.equal.length > 0 ? (
+                    <span className="cell-reason">
+                      {t('next.notToldFrom', { methods: methodList(verdict.equal, words) })}
+                    </span>
+                  ) : null}
+                </>
+              );
             },
           },
           figure('loss'),

@@ -3,7 +3,9 @@ import Link from 'next/link';
 import type { ReactNode } from 'react';
 import type { OriginQuestion } from '@/lib/analysis/lot-question/answer-origins';
 import type { JudgedOrigin, OriginsAnswer } from '@/lib/analysis/lot-question/judged-origin';
+import { byCode } from '../format/by-code';
 import { formatInterval } from '../format/interval-text';
+import { KeptCodes } from '../page/kept-codes';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
 
@@ -28,7 +30,8 @@ export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
       </p>
     );
   const nameOf = ({ origin }: JudgedOrigin) => (ofLots ? (codes.get(origin) ?? '–') : origin);
-  const origins = [...answer.origins].sort((a, b) => nameOf(a).localeCompare(nameOf(b), language));
+  const order = byCode(language);
+  const origins = [...answer.origins].sort((a, b) => order(nameOf(a), nameOf(b)));
   const bad = origins.filter(({ verdict }) => verdict === 'loses-more');
   const judged = origins.filter(({ verdict }) => verdict !== 'too-few-lots').length;
   const sentence = () => {
@@ -47,14 +50,16 @@ export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
   };
   return (
     <>
-      <p className="answer-sentence">{sentence()}</p>
+      <p className="answer-sentence">
+        <KeptCodes text={sentence()} />
+      </p>
       {judged === 0 ? null : <p>{bad.length === 0 ? t('origins.nextNone') : t(`origins.${of}.next`)}</p>}
       {ofLots && bad.length > 0 ? (
         <ul>
           {bad.map((one) => (
             <li key={one.origin}>
               <Link href={`/lot-notices/new/substrate-lot/${one.origin}?called=out` as Route}>
-                {t('lots.tell', { lot: nameOf(one) })}
+                <KeptCodes text={t('lots.tell', { lot: nameOf(one) })} />
               </Link>
             </li>
           ))}
@@ -70,11 +75,27 @@ export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
             header: t(`origins.${of}.column`),
             cell: (one) =>
               ofLots ? (
-                <Link href={`/substrate-lots/${one.origin}` as Route}>{nameOf(one)}</Link>
+                <Link href={`/substrate-lots/${one.origin}` as Route} className="whitespace-nowrap">
+                  {nameOf(one)}
+                </Link>
               ) : (
                 one.origin
               ),
           },
+          {
+            key: 'verdict',
+            header: t('lots.columns.verdict'),
+            cell: ({ verdict }) =>
+              verdict === 'too-few-lots' ? t('origins.too-few-lots') : t(`lots.verdict.${verdict}`),
+          },
+          numeric('ratio', (one) => (
+            <>
+              {number(one.ratio, 1)} <br className="cell-break" />
+              <span className="quiet">({formatInterval(one.low, one.high, locale)})</span>
+            </>
+          )),
+          numeric('observed', (one) => t('lots.of', { found: number(one.observed), of: number(one.units) })),
+          numeric('expected', (one) => number(one.expected, 1)),
           ...(ofLots
             ? []
             : [
@@ -87,20 +108,6 @@ export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
               ]),
           numeric('batches', (one) => number(one.batches)),
           numeric('sites', (one) => number(one.sites)),
-          numeric('observed', (one) => t('lots.of', { found: number(one.observed), of: number(one.units) })),
-          numeric('expected', (one) => number(one.expected, 1)),
-          numeric('ratio', (one) => (
-            <>
-              {number(one.ratio, 1)}{' '}
-              <span className="quiet">({formatInterval(one.low, one.high, locale)})</span>
-            </>
-          )),
-          {
-            key: 'verdict',
-            header: t('lots.columns.verdict'),
-            cell: ({ verdict }) =>
-              verdict === 'too-few-lots' ? t('origins.too-few-lots') : t(`lots.verdict.${verdict}`),
-          },
         ]}
       />
       <p className="quiet">

@@ -44,14 +44,14 @@ export function SitesAnswerView({ answer, words }: { answer: SitesAnswer; words:
               </>
             ),
           },
-          figure('raw'),
-          figure('shrunk'),
-          figure('typical'),
           {
             key: 'verdict',
             header: t('sites.columns.verdict'),
             cell: ({ verdict }) => t(`sites.verdict.${verdict}`),
           },
+          figure('shrunk'),
+          figure('typical'),
+          figure('raw'),
           { key: 'course', header: t('sites.columns.course'), cell: signals },
         ]}
       />

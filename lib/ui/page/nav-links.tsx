@@ -34,7 +34,9 @@ export function NavLinks({ items, label, moreLabel, own }: Props) {
   );
   const folded = items.slice(onEveryScreen);
   const needed = folded.length > onWideScreens - onEveryScreen ? '' : ' narrow-only';
-  const inside = folded.some((item) => current(item.href) !== undefined);
+  const place = folded.findIndex((item) => current(item.href) !== undefined);
+  // On a desk the row itself shows the first of what a phone folds.
+  const inside = place < 0 ? undefined : place < onWideScreens - onEveryScreen ? 'narrow' : 'yes';
   const nothingFolded = folded.length === 0 && own === undefined;
   return (
     <nav className="page-nav" aria-label={label}>
@@ -48,7 +50,7 @@ export function NavLinks({ items, label, moreLabel, own }: Props) {
       {nothingFolded ? null : (
         // A new key folds the list again once a page is chosen.
         <details key={path} className={`nav-more${needed}`}>
-          <summary data-inside={inside ? 'yes' : undefined}>{moreLabel}</summary>
+          <summary data-inside={inside}>{moreLabel}</summary>
           <ul>
             {folded.map((item, at) => (
               <li key={item.href} className={at < onWideScreens - onEveryScreen ? 'narrow-only' : undefined}>
