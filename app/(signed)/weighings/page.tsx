@@ -80,7 +80,7 @@ export default async function WeighingsPage({ searchParams }: PageProps<'/weighi
               header: t('columns.batches'),
               cell: (weighing) =>
                 weighing.lines.map((line, at) => (
-                  <Fragment key={line.batchCode}>
+                  <Fragment key={`${line.batchId} ${line.flush}`}>
                     {at === 0 ? null : ', '}
                     <span className="whitespace-nowrap">{line.batchCode}</span>
                   </Fragment>

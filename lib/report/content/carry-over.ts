@@ -4,7 +4,9 @@ import { carryChanges } from './carry-changes';
 import type { FunderReportContent } from './funder-report';
 import type { GroundPart } from './ground';
 import { keepBack } from './keep-back';
+import { partsBesideDays } from './parts-beside-days';
 import { partsThatTell } from './parts-that-tell';
+import { practicesThatTell, withoutPractices } from './practices-beside';
 import { samePeriod } from './same-period';
 import { tellsPart } from './tells-part';
 import { baselineTotals } from './told-totals';
@@ -45,6 +47,7 @@ function partsToHold(built: BuiltReport, earlier: readonly BuiltReport[]): Set<G
       ...(samePeriod(one.content, built.content) ? partsThatTell(one, built) : []),
       ...partsBesideBaseline(one, built),
       ...partsBesidePeriod(one, built),
+      ...partsBesideDays(one, built),
     ]),
   );
 }
@@ -53,12 +56,12 @@ function partsToHold(built: BuiltReport, earlier: readonly BuiltReport[]): Set<G
  * Holds a report against those that readers have of the same days: a part of it that, less an earlier one, would tell
  * what few sites changed stands as it did in the latest that told it over the same period, or is kept back where none
  * did. `earlier` begins with the latest; each of them was held against those before it, so that what stands again tells
- * nothing new.
+ * nothing new. Practices beside reports over other days are kept back one by one.
  */
 export function carryOver(built: BuiltReport, earlier: readonly EarlierReport[]): BuiltReport {
   const ofPeriod = earlier.filter((one) => samePeriod(one.content, built.content));
-  let report = built;
-  for (const part of partsToHold(built, earlier)) {
+  let report = withoutPractices(built, practicesThatTell(built, earlier));
+  for (const part of partsToHold(report, earlier)) {
     const source = ofPeriod.find((one) => tellsPart(one, part));
     report = source ? carryPart(report, part, source) : keepBack(report, part);
   }
@@ -71,5 +74,10 @@ export function carryOver(built: BuiltReport, earlier: readonly EarlierReport[])
  */
 export function tellsBeside(draft: BuiltReport, earlier: readonly BuiltReport[]): boolean {
   const fresh = [...partsToHold(draft, earlier)].filter((part) => draft.content.carried[part] === undefined);
-  return fresh.length > 0 || baselineTotals(draft).some((total) => baselineTotalTells(total, draft, earlier));
+  const practices = draft.content.carried.practices === undefined ? practicesThatTell(draft, earlier) : [];
+  return (
+    fresh.length > 0 ||
+    [...practices].length > 0 ||
+    baselineTotals(draft).some((total) => baselineTotalTells(total, draft, earlier))
+  );
 }

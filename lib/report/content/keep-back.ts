@@ -2,24 +2,53 @@ import type { BuiltReport } from './build-content';
 import type { FunderReportContent, ReportCell, ReportTable } from './funder-report';
 import type { GroundPart } from './ground';
 
+type Content = FunderReportContent;
+
+const nothing = { kind: 'protected' } as const;
 const kept = ({ key }: { readonly key: string }): ReportCell => ({ key, kind: 'protected' });
 const keptTable = ({ total, cells }: ReportTable) => ({ total: kept(total), cells: cells.map(kept) });
 
-const keptSales = (sales: FunderReportContent['sales']) =>
+const keptSales = (sales: Content['sales']) =>
   sales.map(({ currency, outlets, grams, customers }) => ({
     ...{ currency, outlets: keptTable(outlets), grams: kept(grams), customers: kept(customers) },
   }));
 
+const keptCost = (row: NonNullable<Content['costs']>['all']) => ({
+  ...row,
+  ...{ cost: nothing, margin: nothing, labourMinutesPerKg: null },
+});
+
+const keptCosts = ({ all, methods, ...rest }: NonNullable<Content['costs']>) => ({
+  ...{ ...rest, all: keptCost(all), methods: methods.map(keptCost) },
+});
+
+const keptTrainings = ({ answers, ...rest }: NonNullable<Content['trainings']>) => ({
+  ...{ ...rest, attendances: nothing, people: nothing, unnamedHeads: nothing },
+  answers: answers.map((row) => ({ ...row, answers: nothing })),
+});
+
+/** What each part is when it tells nothing; practices are kept back one by one, a baseline with the changes. */
+const keptParts: Partial<Record<GroundPart, (content: Content) => Partial<Content>>> = {
+  glance: () => ({ batchesStarted: { key: 'total', kind: 'protected' } }),
+  harvest: ({ harvest }) => ({ harvest: keptTable(harvest) }),
+  protein: ({ protein }) => ({
+    protein: protein.map((row) => ({ ...row, fresh: kept(row.fresh), range: nothing })),
+  }),
+  residues: ({ residues }) => ({ residues: keptTable(residues) }),
+  trainings: ({ trainings }) => (trainings ? { trainings: keptTrainings(trainings) } : {}),
+  sales: ({ sales }) => ({ sales: keptSales(sales) }),
+  costs: ({ costs }) => (costs ? { costs: keptCosts(costs) } : {}),
+  methods: ({ methods }) => ({
+    methods: methods.map((row) => ({ ...row, contamination: nothing, yield: nothing })),
+  }),
+};
+
 /** A report whose part tells nothing: what can be done with one that no earlier report told. */
 export function keepBack({ content, ground }: BuiltReport, part: GroundPart): BuiltReport {
-  const told = { content, ground: { ...ground, [part]: {} } };
-  if (part === 'harvest') return { ...told, content: { ...content, harvest: keptTable(content.harvest) } };
-  if (part === 'residues') return { ...told, content: { ...content, residues: keptTable(content.residues) } };
-  if (part === 'sales') return { ...told, content: { ...content, sales: keptSales(content.sales) } };
-  if (part !== 'protein') return { content, ground };
-  const protein = content.protein.map((row) => ({
-    ...row,
-    ...{ fresh: kept(row.fresh), range: { kind: 'protected' as const } },
-  }));
-  return { ...told, content: { ...content, protein } };
+  const keptPart = keptParts[part];
+  if (!keptPart) return { content, ground };
+  return {
+    content: { ...content, ...keptPart(content) },
+    ground: ground[part] === undefined ? ground : { ...ground, [part]: {} },
+  };
 }

@@ -1,11 +1,13 @@
 import type { BuiltReport } from './build-content';
 import type { FunderReportContent } from './funder-report';
 import { type GroundPart, type GroundTables, groundParts } from './ground';
+import { growersThatTell } from './practices-beside';
 import type { ProtectionRule } from './protect-cells';
 import { tellsFew } from './tells-few';
 import { tellsPart } from './tells-part';
 
-function tablesTell(before: GroundTables, now: GroundTables, rule: ProtectionRule): boolean {
+/** Whether two states of the same tables, subtracted, leave what few sites did. */
+export function tablesTell(before: GroundTables, now: GroundTables, rule: ProtectionRule): boolean {
   const names = new Set([...Object.keys(before), ...Object.keys(now)]);
   return [...names].some((name) => tellsFew(before[name] ?? [], now[name] ?? [], rule, true));
 }
@@ -38,7 +40,7 @@ const sameQuestion = (one: Trainings['answers'][number], other: Trainings['answe
   one.wording.trim().toLowerCase() === other.wording.trim().toLowerCase();
 
 /** People are counted, not summed by site: a change of a few of them is theirs. */
-function trainingsTell(
+export function trainingsTell(
   before: FunderReportContent['trainings'],
   now: FunderReportContent['trainings'],
   rule: ProtectionRule,
@@ -83,6 +85,7 @@ export function partsThatTell(earlier: BuiltReport, built: BuiltReport): Set<Gro
     }),
   );
   if (trainingsTell(earlier.content.trainings, built.content.trainings, rule)) told.add('trainings');
+  if (growersThatTell(built.content, earlier.content).length > 0) told.add('practices');
   if (told.has('harvest') || told.has('protein') || harvestTells(earlier, built))
     for (const part of ['harvest', 'protein'] as const) if (tellsPart(built, part)) told.add(part);
   return told;
