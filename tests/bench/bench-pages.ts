@@ -17,7 +17,7 @@ type Asked = {
  * Milliseconds of what each page reads and works out in the network of the coordinator with this address, by the clock and
  * on processors, beside the least that a transaction takes and a bare statement; with `url` also of whole pages of the
  * server there (which must serve the same database with the same secret), beside a page that reads nothing. Answers
- * whether all are within their bars.
+ * whether all are within their bars. Some lines write between readings: see `write-one`.
  */
 export async function benchPages({ email, times, url, pid }: Asked): Promise<boolean> {
   try {
@@ -46,9 +46,9 @@ processors (cpu, of it in the database and here, each at p50); load ${load.join(
     );
     const pages = await pageReads(actor);
     let all = true;
-    for (const { name, bar, read } of pages) {
+    for (const { name, bar, read, before } of pages) {
       let count = 0;
-      all = printTimed(name, await timed(times, () => read(count++)), bar) && all;
+      all = printTimed(name, await timed(times, () => read(count++), before), bar) && all;
     }
     if (url === undefined) return all;
     return (await wholePages(pages, { url, sessionId: actor.sessionId, times, pid })) && all;

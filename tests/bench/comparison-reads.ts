@@ -6,14 +6,15 @@ import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-pa
 import { readRowsBehind } from '@/lib/analysis/comparison/read-rows-behind';
 import { addDays } from '@/lib/growing/calendar-date';
 import type { PageRead } from './page-reads';
+import { writeOne } from './write-one';
 
 const [comparison, list] = [300, 100];
 type Query = Readonly<Record<string, string>>;
 
 /**
- * Comparisons as people ask for them. What a process remembers of one is of no use after a write, so each question is
- * asked as the first reader after a write asks it: up to a day far ahead that is another one each time, which takes in the
- * same batches and the same sums and was never asked before. One line asks as the next reader does.
+ * Comparisons as people ask for them. Most questions are asked as if for the first time in a process: up to a day far ahead
+ * that is another one each time, which takes in the same batches and the same sums and was never asked before. Lines after
+ * a write ask the same again, each time after somebody has written at a site; the others until the next write.
  */
 export async function comparisonReads(actor: Actor, now: Date): Promise<PageRead[]> {
   const choices = await readAs(actor, (context) => readComparisonChoices(context, now));
@@ -43,49 +44,63 @@ export async function comparisonReads(actor: Actor, now: Date): Promise<PageRead
     const before = 100 * lines;
     return (at: number) => queryOf(before + at);
   };
-  const page = (name: string, queryOf: (at: number) => Query): PageRead => {
+  const afterWrite = { before: () => writeOne(actor) };
+  const page = (
+    name: string,
+    queryOf: (at: number) => Query,
+    more: Pick<PageRead, 'before'> = {},
+  ): PageRead => {
     const query = apart(queryOf);
     return {
+      ...more,
       name: `comparison, ${name}`,
       address: (at) => `/comparison?${new URLSearchParams(query(at))}`,
       bar: comparison,
       read: (at) => readAs(actor, (context) => readComparisonPage(context, query(at), now)),
     };
   };
-  const behind = (name: string, queryOf: (at: number) => Query): PageRead => {
+  const behind = (
+    name: string,
+    queryOf: (at: number) => Query,
+    more: Pick<PageRead, 'before'> = {},
+  ): PageRead => {
     const query = apart(queryOf);
     return {
+      ...more,
       name: `batches behind, ${name}`,
       address: (at) => `/comparison/rows?${new URLSearchParams(query(at))}`,
       bar: list,
       read: (at) => readAs(actor, (context) => readRowsBehind(context, query(at), now)),
     };
   };
+  const fiveYears = (at: number) => ({ from: addDays('2021-02-11', at % 100), to: '2026-05-20' });
+  const ever = (at: number) => ({ from: '2000-01-01', to: addDays('2080-01-01', at), species: 'all' });
+  const always = { from: '2000-01-01', to: '2100-01-01', species: 'all' };
+  const farDown = { after: '2018-03-01_00000000-0000-0000-0000-000000000000' };
   return [
-    page('as it opens, after a write', open),
+    page('as it opens, after a write', () => ({}), afterWrite),
     page('as it opens, until the next', () => ({})),
+    page('as it opens, asked first', open),
     page('its second page', (at) => ({ ...open(at), page: '2' })),
     page('a method', (at) => ({ ...open(at), method: mostUsed })),
     page('a site', (at) => ({ ...open(at), site: site?.id ?? '' })),
     page('a material', (at) => ({ ...open(at), material })),
+    page('a material, after a write', () => ({ material }), afterWrite),
     page('all species', (at) => ({ ...open(at), species: 'all' })),
+    page('all species, after a write', () => ({ species: 'all' }), afterWrite),
     page('two quarters', (at) => quarters(year - (at % 9), Math.floor(at / 9) % 3)),
-    page('odd days of five years', (at) => ({ from: addDays('2021-02-11', at % 100), to: '2026-05-20' })),
-    page('all years and species', (at) => ({
-      from: '2000-01-01',
-      to: addDays('2080-01-01', at),
-      species: 'all',
-    })),
-    behind('of all, after a write', open),
+    page('odd days of five years', fiveYears),
+    page('odd days, after a write', () => fiveYears(0), afterWrite),
+    page('all years and species', ever),
+    page('all years and species, after a write', () => ever(0), afterWrite),
+    behind('of all, after a write', () => ({}), afterWrite),
     behind('of all, until the next', () => ({})),
-    behind('of a method, after a write', (at) => ({ ...open(at), method: mostUsed })),
+    behind('of all, asked first', open),
+    behind('of a method, after a write', () => ({ method: mostUsed }), afterWrite),
+    behind('of a method, asked first', (at) => ({ ...open(at), method: mostUsed })),
     behind('of a method at a site', (at) => ({ ...open(at), method: mostUsed, site: site?.id ?? '' })),
-    behind('far down', () => ({
-      from: '2000-01-01',
-      to: '2100-01-01',
-      species: 'all',
-      after: '2018-03-01_00000000-0000-0000-0000-000000000000',
-    })),
+    behind('far down, after a write', () => ({ ...always, ...farDown }), afterWrite),
+    behind('far down, asked first', (at) => ({ ...ever(at), ...farDown })),
     {
       name: 'the file of the comparison',
       address: (at) => `/comparison/csv?${new URLSearchParams(open(at))}`,

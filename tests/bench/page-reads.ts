@@ -17,6 +17,8 @@ export type PageRead = {
   readonly address: (at: number) => string;
   readonly bar?: number;
   readonly read: (at: number) => Promise<unknown>;
+  /** What happens before each reading, and is not timed. */
+  readonly before?: () => Promise<void>;
 };
 
 const list = 100;

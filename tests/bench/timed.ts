@@ -13,13 +13,20 @@ export function quantile(values: readonly number[], share: number): number {
 }
 
 /** Runs something so many times, after two that do not count: they also wait for plans and for what is compiled. */
-export async function timed(times: number, run: () => Promise<unknown>): Promise<Timed> {
-  await run();
-  await run();
+export async function timed(
+  times: number,
+  run: () => Promise<unknown>,
+  before: () => Promise<void> = async () => {},
+): Promise<Timed> {
+  for (const _ of ['plans', 'code']) {
+    await before();
+    await run();
+  }
   const sessions = await databaseSessions();
   const clock: number[] = [];
   const processor: ProcessorTime[] = [];
   for (let count = 0; count < times; count += 1) {
+    await before();
     const start = performance.now();
     const took = await processorTime(sessions, run);
     clock.push(performance.now() - start);

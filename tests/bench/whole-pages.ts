@@ -38,24 +38,27 @@ export async function wholePages(
     `${''.padEnd(44)}${['p50', 'p95', 'server'].map((word) => word.padStart(9)).join('')}   (mean of its processor time, database apart)`,
   );
   let all = true;
-  const line = async (name: string, address: (at: number) => string, bar?: number) => {
-    await open(address(-2));
-    await open(address(-1));
-    const before = pid === undefined ? 0 : processTime(pid);
+  const line = async ({ name, address, bar, before }: Omit<PageRead, 'read'>) => {
+    for (const count of [-2, -1]) {
+      await before?.();
+      await open(address(count));
+    }
+    const own = pid === undefined ? 0 : processTime(pid);
     const clock: number[] = [];
     for (let count = 0; count < times; count += 1) {
+      await before?.();
       const start = performance.now();
       await open(address(count));
       clock.push(performance.now() - start);
     }
-    const server = pid === undefined ? '' : ((processTime(pid) - before) / times).toFixed(0);
+    const server = pid === undefined ? '' : ((processTime(pid) - own) / times).toFixed(0);
     const p95 = quantile(clock, 0.95);
     const verdict = bar === undefined ? '' : `  of ${bar} ${p95 < bar ? 'within' : 'ABOVE'}`;
     const figures = [quantile(clock, 0.5).toFixed(1), p95.toFixed(1), server];
     console.log(`${name.padEnd(44)}${figures.map((text) => text.padStart(9)).join('')}${verdict}`);
     if (bar !== undefined && p95 >= bar) all = false;
   };
-  await line('a page that reads nothing', () => '/offline');
-  for (const { name, bar, address } of pages) await line(name, address, bar);
+  await line({ name: 'a page that reads nothing', address: () => '/offline' });
+  for (const page of pages) await line(page);
   return all;
 }

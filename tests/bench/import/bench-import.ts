@@ -9,6 +9,7 @@ import { disconnect } from '@/lib/database/client';
 import { openEmbeddedServer } from '@/lib/database/embedded/embedded-server';
 import { dropDatabase, makeDatabase } from '@/lib/database/embedded/scratch-database';
 import { runMigrations } from '@/lib/database/migrate/run-migrations';
+import type { RecordTableKind } from '@/lib/growing/record-table-layout';
 import { makeNetwork } from '../../../seed/write/make-network';
 import { copyRows, keepCopies } from './copy-rows';
 import type { importStep, stepTook } from './import-step';
@@ -44,9 +45,6 @@ async function written(folder: string, { kind, rows }: BenchTable, format: 'csv'
   return file;
 }
 
-const lastNeeded = (tables: readonly BenchTable[], only: string) =>
-  tables.findIndex(({ kind }) => kind === only);
-
 function line(name: string, { seconds, own, server, grewBy }: Omit<Took, 'id' | 'counts' | 'trouble'>): void {
   const figures = [seconds, own + server, own, server].map((value) => value.toFixed(1).padStart(10));
   const grown = Number.isNaN(grewBy) ? '' : `${grewBy.toFixed(0)} MB`.padStart(10);
@@ -57,7 +55,7 @@ function line(name: string, { seconds, own, server, grewBy }: Omit<Took, 'id' | 
  * Brings tables of so many rows into a fresh network on the embedded server, each step in a process of its own, beside
  * a bare COPY of the very same records into a copy of the database as it was before. Answers whether all kept the bars.
  */
-export async function benchImport(rows: number, only: string | undefined): Promise<boolean> {
+export async function benchImport(rows: number, only: RecordTableKind | undefined): Promise<boolean> {
   const server = await openEmbeddedServer(path.resolve('.pinset/bench'), 'bench');
   const folder = mkdtempSync(path.join(tmpdir(), 'pinset-bench-'));
   const name = `bench_${process.pid}`;
@@ -84,7 +82,7 @@ export async function benchImport(rows: number, only: string | undefined): Promi
     );
     const within: boolean[] = [];
     const tables = benchTables(rows, only);
-    for (const table of only === undefined ? tables : tables.slice(0, lastNeeded(tables, only) + 1)) {
+    for (const table of tables) {
       const measured = table.kind !== 'sites' && (only === undefined || only === table.kind);
       const formats = measured ? (['xlsx', 'csv'] as const) : (['csv'] as const);
       const grown: number[] = [];

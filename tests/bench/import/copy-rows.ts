@@ -11,6 +11,8 @@ const tablesOf: Readonly<Partial<Record<RecordTableKind, readonly string[]>>> = 
   batches: ['batch', 'batch_component', 'spawn_share'],
   harvests: ['weighing', 'weighing_line', 'weighing_destination'],
   findings: ['finding', 'finding_unit'],
+  treatments: ['treatment_run', 'treatment_reading'],
+  notebook: ['batch', 'batch_component', 'spawn_share', 'weighing', 'weighing_line', 'finding'],
 };
 
 /** A database by its superuser's address, and a folder in which its server may write. */

@@ -108,19 +108,63 @@ function findings(count: number): BenchTable {
   };
 }
 
+/** One line per harvest, four of each batch, which the first of them starts; some tell of a bag thrown out as well. */
+function notebook(count: number): BenchTable {
+  const names = ['Batch', 'Site', 'Species', 'Container', 'Bags', 'Inoculation date', 'Substrate lot'];
+  const rows = each(count, (number) => {
+    const batch = Math.floor(number / 4);
+    const flush = number % 4;
+    const on = batchDay(batch) + 25 + 7 * flush;
+    return [
+      ...[code('NB', batch), code('SITE', batch % siteCount), 'Pleurotus ostreatus', 'bag', '10'],
+      ...[day(batchDay(batch)), code('M', batch % lotsInUse), batch % 3 === 0 ? 'steam' : 'cold lime soak'],
+      ...['40', '70', code('S', batch % lotsInUse), '1.2', day(on)],
+      ...[(0.7 + (number % 50) / 100).toFixed(2), String(1 + flush), flush === 1 ? '1' : '', 'green'],
+    ];
+  });
+  const parts = ['Treatment', 'Wet weight (kg)', 'Moisture %', 'Spawn lot', 'Spawn (kg)'];
+  const harvest = ['Harvest date', 'Fresh (kg)', 'Flush', 'Contaminated', 'Mould'];
+  const told = rows.map((row) => (row[15] === '' ? [...row.slice(0, 16), ''] : row));
+  return { kind: 'notebook', rows: [[...names, ...parts, ...harvest], ...told], confirmed: [] };
+}
+
+/** Loads with what was read at their beginning and end. */
+function treatments(count: number): BenchTable {
+  const rows = each(count, (number) => [
+    ...[code('T', number), code('SITE', number % siteCount), 'cold lime soak', day(number % 300), '18:00'],
+    ...['10:00', '200', '800', '15', '12.4', '12.1'],
+  ]);
+  const names = ['Run', 'Site', 'Method', 'Date', 'In at', 'Out at', 'Water (l)', 'Lime (g)', 'Temp (°C)'];
+  return { kind: 'treatments', rows: [[...names, 'pH', 'Final pH'], ...rows], confirmed: [] };
+}
+
+const lots: readonly RecordTableKind[] = ['sites', 'substrate_lots', 'spawn_lots'];
+
+/** What must be there before a table of a kind. */
+const needs: Readonly<Partial<Record<RecordTableKind, readonly RecordTableKind[]>>> = {
+  treatments: ['sites'],
+  batches: lots,
+  harvests: [...lots, 'batches'],
+  findings: [...lots, 'batches'],
+  notebook: lots,
+};
+
 /**
  * The tables of the bench in the order in which they need one another, so many rows each (of sites a hundred); with
- * `only`, the others as long as that one needs them.
+ * `only` that one and what it needs, as far as it needs it.
  */
-export function benchTables(count: number, only: string | undefined): readonly BenchTable[] {
+export function benchTables(count: number, only: RecordTableKind | undefined): readonly BenchTable[] {
   const asFarAs = (kind: RecordTableKind, needed: number) =>
     Math.max(lotsInUse, only === undefined || only === kind ? count : needed);
-  return [
+  const all = [
     sites(),
     substrateLots(asFarAs('substrate_lots', lotsInUse)),
     spawnLots(asFarAs('spawn_lots', lotsInUse)),
-    batches(asFarAs('batches', Math.ceil(count / 2))),
+    treatments(count),
+    batches(asFarAs('batches', Math.ceil(count / (only === 'harvests' ? 4 : 2)))),
     harvests(count),
     findings(count),
+    notebook(count),
   ];
+  return only === undefined ? all : all.filter(({ kind }) => kind === only || needs[only]?.includes(kind));
 }
