@@ -1,5 +1,5 @@
 import type { Measure } from './outcome-sums';
-import type { ApartBatch } from './read-apart-runs';
+import type { ApartOfSites } from './read-apart-runs';
 
 /** How many clusters count for a measure: of one method, or of all when undefined. */
 export type ApartClusters = (measure: Measure, method: string | undefined) => number;
@@ -9,17 +9,10 @@ const measures: readonly Measure[] = ['contamination', 'yield', 'cropped', 'life
 
 /**
  * Counts the clusters of batches whose runs reach over several sums, once for every row of a page: runs are one cluster
- * where a batch of both joins them. Runs go by numbers: there are tens of thousands, and their ids are long.
+ * where a batch of both joins them.
  */
-export function apartClusters(sites: ReadonlyMap<string, readonly ApartBatch[]>): ApartClusters {
-  const numbers = new Map<string, number>();
-  const parents: number[] = [];
-  const numberOf = (run: string) => {
-    const known = numbers.get(run);
-    if (known !== undefined) return known;
-    numbers.set(run, parents.length);
-    return parents.push(parents.length) - 1;
-  };
+export function apartClusters({ sites, numbers }: Pick<ApartOfSites, 'sites' | 'numbers'>): ApartClusters {
+  const parents = Int32Array.from({ length: numbers.size }, (_, run) => run);
   const root = (of: number) => {
     let top = of;
     for (let up = parents[top] ?? top; up !== top; up = parents[top] ?? top) {
@@ -29,26 +22,32 @@ export function apartClusters(sites: ReadonlyMap<string, readonly ApartBatch[]>)
     }
     return top;
   };
-  for (const batches of sites.values())
-    for (const { runIds } of batches) {
-      const [first = '', ...others] = runIds;
-      const own = numberOf(first);
-      for (const other of others) parents[root(numberOf(other))] = root(own);
-    }
-  const all = new Uint8Array(parents.length);
+  for (const cells of sites.values())
+    for (const { joining } of cells)
+      for (const { runs } of joining) for (const run of runs) parents[root(run)] = root(runs[0] ?? run);
+  const all = new Uint8Array(numbers.size);
   const byMethod = new Map<string, Uint8Array>();
-  for (const batches of sites.values())
-    for (const { runIds, methodKey, flags } of batches) {
-      const cluster = root(numberOf(runIds[0] ?? ''));
-      const own = byMethod.get(methodKey) ?? new Uint8Array(parents.length);
+  for (const cells of sites.values())
+    for (const { methodKey, runs, flags } of cells) {
+      const own = byMethod.get(methodKey) ?? new Uint8Array(numbers.size);
       byMethod.set(methodKey, own);
-      own[cluster] = (own[cluster] ?? 0) | flags;
-      all[cluster] = (all[cluster] ?? 0) | flags;
+      for (let at = 0; at < runs.length; at += 1) {
+        const cluster = root(runs[at] ?? 0);
+        own[cluster] = (own[cluster] ?? 0) | (flags[at] ?? 0);
+        all[cluster] = (all[cluster] ?? 0) | (flags[at] ?? 0);
+      }
     }
-  const countsOf = (flags: Uint8Array) =>
-    measures.map((_measure, bit) => flags.reduce((count, own) => count + ((own >> bit) & 1), 0));
   const total = countsOf(all);
   const counts = new Map([...byMethod].map(([method, flags]) => [method, countsOf(flags)]));
   return (measure, method) =>
     (method === undefined ? total : counts.get(method))?.[measures.indexOf(measure)] ?? 0;
+}
+
+/** How many clusters have each flag. */
+function countsOf(clusters: Uint8Array): readonly number[] {
+  const ofFlags = new Array<number>(16).fill(0);
+  for (const flags of clusters) ofFlags[flags] = (ofFlags[flags] ?? 0) + 1;
+  return measures.map((_measure, bit) =>
+    ofFlags.reduce((count, clustersOf, flags) => count + ((flags >> bit) & 1) * clustersOf, 0),
+  );
 }

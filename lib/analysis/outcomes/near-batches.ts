@@ -13,9 +13,10 @@ type Of = readonly [
 
 /**
  * Batches that the kept sums do not hold as they count today, alike in all that decides where they count, as texts of
- * arrays. Flags: 1 within the period's ends, 2 too young for contamination, 4 for yield, 8 apart. Marks: run missing,
- * trimmed, as picked, dry assumed, shared, from 1 to 16. Then units, contaminated by the window's end and later, lost
- * clean, fresh, what it is divided by, weighed later; of logs open units and unit-days, fresh and dry of the whole life.
+ * arrays. Flags: 1 within the period's ends, 2 too young for contamination, 4 for yield, 8 apart, then the marks from 16 on:
+ * run missing, trimmed, as picked, dry assumed, shared. Then units; where these count, contaminated by the window's end and
+ * later, lost clean, fresh, what it is divided by, weighed later; of logs open units and unit-days, fresh and dry of the
+ * whole life.
  */
 export type NearColumns = readonly [...Of, sites: Column, clusters: Column, ...numbers: Column[]];
 
@@ -97,7 +98,7 @@ function addClass(columns: NearColumns, sites: Map<string, SiteSums>, runs: Map<
       life: judged.life ? inside : 0,
     };
     addToCell(cell, inside, counts, numbers, row);
-    addToClass(sums, inside, young, unripe, numbers[2]?.[row] ?? 0, numbers[1]?.[row] ?? 0);
+    addToClass(sums, inside, young, unripe, numbers[1]?.[row] ?? 0, flags >> 4);
     if (flags & 8) continue;
     const cluster = clusters[row] ?? '';
     let run = runs.get(cluster);
@@ -122,23 +123,23 @@ function addToCell(
   numbers: readonly (readonly number[])[],
   row: number,
 ): void {
-  const units = numbers[2]?.[row] ?? 0;
+  const units = numbers[1]?.[row] ?? 0;
   cell.batches += inside;
   if (c !== 0) {
     cell.contaminationBatches += c;
     cell.contaminationUnits += c * units;
-    cell.contaminated += c * (numbers[3]?.[row] ?? 0);
-    cell.contaminatedLater += c * (numbers[4]?.[row] ?? 0);
-    cell.lostClean += c * (numbers[5]?.[row] ?? 0);
+    cell.contaminated += c * (numbers[2]?.[row] ?? 0);
+    cell.contaminatedLater += c * (numbers[3]?.[row] ?? 0);
+    cell.lostClean += c * (numbers[4]?.[row] ?? 0);
   }
-  const over = numbers[7]?.[row] ?? 0;
-  const later = numbers[8]?.[row] ?? 0;
-  const open = numbers[9]?.[row] ?? 0;
-  const openDays = numbers[10]?.[row] ?? 0;
+  const over = numbers[6]?.[row] ?? 0;
+  const later = numbers[7]?.[row] ?? 0;
+  const open = numbers[8]?.[row] ?? 0;
+  const openDays = numbers[9]?.[row] ?? 0;
   if (y !== 0) {
     cell.yieldBatches += y;
     cell.yieldUnits += y * units;
-    cell.fresh += y * (numbers[6]?.[row] ?? 0);
+    cell.fresh += y * (numbers[5]?.[row] ?? 0);
     cell.yieldOver += y * over;
     cell.freshLater += y * later;
     cell.openUnits += y * open;
@@ -155,8 +156,8 @@ function addToCell(
   if (l !== 0) {
     cell.lifeBatches += l;
     cell.lifeUnits += l * units;
-    cell.lifeFresh += l * (numbers[11]?.[row] ?? 0);
-    cell.lifeDry += l * (numbers[12]?.[row] ?? 0);
+    cell.lifeFresh += l * (numbers[10]?.[row] ?? 0);
+    cell.lifeDry += l * (numbers[11]?.[row] ?? 0);
   }
 }
 

@@ -6,18 +6,25 @@ import { daysAtSites } from './days-at-sites';
 import type { OutcomesWanted } from './outcomes-wanted';
 import type { Since, StateSince } from './written-since';
 
-/** A batch whose run reaches over several sums, for what it counts: 1 contamination, 2 yield, 4 cropped, 8 log life. */
-export type ApartBatch = {
-  readonly runIds: readonly string[];
+/**
+ * Batches of a site and method whose runs reach over several sums: of each the number of a run, and for what it counts: 1
+ * contamination, 2 yield, 4 cropped, 8 log life.
+ */
+export type ApartCell = {
   readonly methodKey: string;
-  readonly flags: number;
+  readonly runs: number[];
+  readonly flags: number[];
+  /** Those of several runs, once more. */
+  readonly joining: { readonly runIds: readonly string[]; readonly runs: readonly number[] }[];
 };
 
 export type ApartOfSites = {
   readonly version: bigint | undefined;
   /** As of the sums of sites. */
   readonly written: readonly string[];
-  readonly sites: ReadonlyMap<string, readonly ApartBatch[]>;
+  readonly sites: ReadonlyMap<string, readonly ApartCell[]>;
+  /** Of each run that was read, at any time: there are tens of thousands, and their ids are long. */
+  readonly numbers: Map<string, number>;
 };
 
 type Lists = StateSince & { cells: string | null };
@@ -31,8 +38,9 @@ export async function readApartRuns(
   { db, actor }: ReadContext,
   wanted: OutcomesWanted,
   today: SiteDates,
-  since?: Since,
+  before?: Pick<ApartOfSites, 'version' | 'numbers'>,
 ): Promise<ApartOfSites> {
+  const since: Since = before?.version;
   const network = actor.networkId;
   const { from, to, species, container, material } = boundsOf(wanted);
   const { first, later, twoLater } = daysAtSites(today);
@@ -59,15 +67,36 @@ export async function readApartRuns(
     select (select string_agg(cell, E'\n') from cells) as cells,
       (select version from outcome_version where network_id = ${network}::uuid) as version,
       (select sites::text[] from written) as written`;
-  const sites = new Map<string, ApartBatch[]>();
+  const sites = new Map<string, ApartCell[]>();
+  const numbers = before?.numbers ?? new Map<string, number>();
   for (const line of answer?.cells ? answer.cells.split('\n') : []) {
     const [site = '', methodKey = '', ...batches] = line.split(' ');
-    const own = sites.get(site) ?? [];
-    sites.set(site, own);
-    for (const batch of batches) {
-      const end = batch.indexOf('}');
-      own.push({ methodKey, runIds: batch.slice(1, end).split(','), flags: Number(batch.slice(end + 1)) });
-    }
+    const cell: ApartCell = { methodKey, runs: [], flags: [], joining: [] };
+    for (const batch of batches) addBatch(cell, batch, numbers);
+    const own = sites.get(site);
+    if (own === undefined) sites.set(site, [cell]);
+    else own.push(cell);
   }
-  return { sites, version: answer?.version ?? undefined, written: answer?.written ?? [] };
+  return { sites, numbers, version: answer?.version ?? undefined, written: answer?.written ?? [] };
+}
+
+function numberOf(run: string, numbers: Map<string, number>): number {
+  const known = numbers.get(run);
+  if (known !== undefined) return known;
+  numbers.set(run, numbers.size);
+  return numbers.size - 1;
+}
+
+function addBatch({ runs, flags, joining }: ApartCell, batch: string, numbers: Map<string, number>): void {
+  const end = batch.indexOf('}');
+  const ids = batch.slice(1, end);
+  flags.push(Number(batch.slice(end + 1)));
+  if (!ids.includes(',')) {
+    runs.push(numberOf(ids, numbers));
+    return;
+  }
+  const runIds = ids.split(',');
+  const own = runIds.map((run) => numberOf(run, numbers));
+  runs.push(own[0] ?? 0);
+  joining.push({ runIds, runs: own });
 }

@@ -24,11 +24,12 @@ export type SumsOfSites = {
 };
 
 /**
- * The sums of each site within the filter as of today, of every method, of all sites or of those written since a state, and the network's
- * totals. One statement, so that no write comes between its parts. Kept sums, of one material those that tell materials apart, hold each batch as if its day had come and whole quarters only; `near` are the batches that are
- * different today: those at the period's ends (`inside`), and those whose day lies ahead at their site (`young`, `unripe`).
- * These leave the database as columns, one row a class, and are added up here. Sums are taken in double precision, exact
- * for whole numbers up to 2^53 and several times faster than in numeric.
+ * The sums of each site within the filter as of today, of every method: of all sites, or of those written since a state; and
+ * the network's totals. Kept sums (of one material those that tell materials apart) hold whole quarters, and each batch as if
+ * its day had come; `near` are the batches that are different today: those at the period's ends (`inside`), and those whose
+ * day lies ahead at their site (`young`, `unripe`). These leave the database as columns, one row a class, and are added up
+ * here. One statement, so that no write comes between its parts. Sums are taken in double precision, exact for whole numbers
+ * up to 2^53 and several times faster than in numeric.
  */
 export async function readSiteSums(
   { db, actor }: ReadContext,
@@ -47,8 +48,8 @@ export async function readSiteSums(
       select array_agg(site_id) as sites from outcome_site_version where network_id = ${network}::uuid and version > ${since ?? null}::bigint
     ), spans as materialized (
       select 'year' as span, unnest(${years}::date[]) as starts_on union all select 'quarter', unnest(${quarters}::date[])
-    ), near as materialized (
-      select * from (select o.*, (coalesce(o.inoculated_on between ${start}::date and ${end}::date, false)
+    ), near as (
+      select o.*, (coalesce(o.inoculated_on between ${start}::date and ${end}::date, false)
           or coalesce(o.inoculated_on between ${laterStart}::date and ${laterEnd}::date, false))::int as inside,
         coalesce(o.contamination_enters_on - (o.site_id = any (${later}::uuid[]))::int - (o.site_id = any (${twoLater}::uuid[]))::int
           > ${first}::date, false)::int as young,
@@ -62,32 +63,36 @@ export async function readSiteSums(
           or o.inoculated_on between ${start}::date and ${end}::date
           or o.inoculated_on between ${laterStart}::date and ${laterEnd}::date)
         and (${since ?? null}::bigint is null or site_id = any ((select sites from written)::uuid[]))
-      offset 0) found
-      where inside + young + unripe > 0
     ), near_columns as (
       select json_build_array(method_key, material_key, contamination_class, yield_class, cropped, life_class,
-        array_agg(site_id)::text, array_agg(cluster)::text, array_agg(inside + 2 * young + 4 * unripe + 8 * apart::int)::text,
-        array_agg(run_missing::int + 2 * any_trimmed::int + 4 * any_as_picked::int + 8 * dry_assumed::int + 16 * any_shared::int)::text,
-        array_agg(units)::text, array_agg(contaminated)::text, array_agg(contaminated_later)::text, array_agg(lost_clean)::text,
-        array_agg(fresh)::text, array_agg(coalesce(yield_over, 0))::text, array_agg(fresh_later)::text,
-        (array_agg(open_units) filter (where log))::text, (array_agg(open_unit_days) filter (where log))::text,
+        array_agg(site_id)::text, array_agg(cluster)::text,
+        array_agg(inside + 2 * young + 4 * unripe + 8 * apart::int + 16 * run_missing::int + 32 * any_trimmed::int
+          + 64 * any_as_picked::int + 128 * dry_assumed::int + 256 * any_shared::int)::text, array_agg(units)::text,
+        (array_agg(contaminated) filter (where c))::text, (array_agg(contaminated_later) filter (where c))::text,
+        (array_agg(lost_clean) filter (where c))::text, (array_agg(fresh) filter (where y))::text,
+        (array_agg(yield_over) filter (where y))::text, (array_agg(fresh_later) filter (where y))::text,
+        (array_agg(open_units) filter (where y and log))::text, (array_agg(open_unit_days) filter (where y and log))::text,
         (array_agg(life_fresh) filter (where log))::text, (array_agg(coalesce(life_dry, 0)) filter (where log))::text) as class
-      from (select *, ${container} = 'log' as log from near) n
+      from (select *, contamination_class = 'counted' as c, yield_class = 'counted' as y, ${container} = 'log' as log
+        from near where inside + young + unripe > 0 offset 0) n
       group by method_key, material_key, contamination_class, yield_class, cropped, life_class
     ), by_site as (
-      select network_id, container, species_id, site_id, span, starts_on, method_key, batches, contamination_batches, contamination_units,
-        contaminated, contaminated_later, lost_clean, yield_batches, yield_units, fresh, yield_over, fresh_later, cropped_batches,
-        cropped_units, cropped_over, cropped_later, open_units, open_unit_days, cropped_open_units, cropped_open_unit_days,
-        life_batches, life_units, life_fresh, life_dry
-      from outcome_site_total where ${material}::text is null
+      select site_id, method_key, batches, contamination_batches, contamination_units, contaminated, contaminated_later, lost_clean,
+        yield_batches, yield_units, fresh, yield_over, fresh_later, cropped_batches, cropped_units, cropped_over, cropped_later,
+        open_units, open_unit_days, cropped_open_units, cropped_open_unit_days, life_batches, life_units, life_fresh, life_dry
+      from outcome_site_total join spans using (span, starts_on)
+      where ${material}::text is null and network_id = ${network}::uuid and container = ${container}
+        and (${species}::uuid is null or species_id = ${species}::uuid)
+        and (${since ?? null}::bigint is null or site_id = any ((select sites from written)::uuid[]))
       union all
-      select network_id, container, species_id, site_id, span, starts_on, method_key, c * batches, c * n * batches, c * n * units,
-        c * numerator, c * later, c * lost_clean, y * n * batches, y * n * units, y * numerator, y * denominator, y * later, k * batches,
-        k * units, k * denominator, k * later, y * open_units, y * open_unit_days, k * open_units, k * open_unit_days,
-        l * n * batches, l * n * units, l * numerator, l * denominator
+      select site_id, method_key, c * batches, c * n * batches, c * n * units, c * numerator, c * later, c * lost_clean,
+        y * n * batches, y * n * units, y * numerator, y * denominator, y * later, k * batches, k * units, k * denominator, k * later,
+        y * open_units, y * open_unit_days, k * open_units, k * open_unit_days, l * n * batches, l * n * units, l * numerator, l * denominator
       from (select *, (measure = 'contamination')::int as c, (measure = 'yield')::int as y, (measure = 'cropped')::int as k,
-        (measure = 'life')::int as l, (class = 'counted')::int as n from outcome_summary) of_material
-      where material_key = ${material}::text
+        (measure = 'life')::int as l, (class = 'counted')::int as n from outcome_summary) of_material join spans using (span, starts_on)
+      where material_key = ${material}::text and network_id = ${network}::uuid and container = ${container}
+        and (${species}::uuid is null or species_id = ${species}::uuid)
+        and (${since ?? null}::bigint is null or site_id = any ((select sites from written)::uuid[]))
     ), sums as (
       select site_id, method_key, sum(batches::float8) as batches,
         sum(contamination_batches::float8) as c, sum(contamination_units::float8) as cu, sum(contaminated::float8) as ca,
@@ -97,11 +102,7 @@ export async function readSiteSums(
         sum(open_units::float8) as ou, sum(open_unit_days::float8) as od, sum(cropped_open_units::float8) as kou,
         sum(cropped_open_unit_days::float8) as kod, sum(life_batches::float8) as l, sum(life_units::float8) as lu,
         sum(life_fresh::float8) as lf, sum(life_dry::float8) as ld
-      from by_site join spans using (span, starts_on)
-      where network_id = ${network}::uuid and container = ${container}
-        and (${species}::uuid is null or species_id = ${species}::uuid)
-        and (${since ?? null}::bigint is null or site_id = any ((select sites from written)::uuid[]))
-      group by site_id, method_key
+      from by_site group by site_id, method_key
     ), network_totals as (
       select json_build_array(method_key, material_key, measure, class, sum(batches), sum(units), sum(runs),
         sum(run_missing), sum(trimmed), sum(as_picked), sum(dry_assumed), sum(shared)) as sum

@@ -6,7 +6,7 @@ import { type ApartClusters, apartClusters } from './apart-clusters';
 import type { SiteSums } from './near-batches';
 import type { OutcomeSums } from './outcome-sums';
 import type { OutcomesWanted } from './outcomes-wanted';
-import { type ApartBatch, readApartRuns } from './read-apart-runs';
+import { type ApartCell, type ApartOfSites, readApartRuns } from './read-apart-runs';
 import { readFineSums } from './read-fine-sums';
 import { readPeriod } from './read-period';
 import { readSiteSums, type SumsOfSites } from './read-site-sums';
@@ -23,24 +23,23 @@ export type WholeSums = {
 
 const nothing: OutcomeSums = { counted: [], amounts: [], marked: [], leftOut: [], sites: [] };
 
-function joiningOf(sites: ReadonlyMap<string, readonly ApartBatch[]>): RunMember[] {
-  const several = [...sites.values()].flatMap((batches) => batches.filter(({ runIds }) => runIds.length > 1));
-  return several.map(({ runIds }, index) => ({ id: `apart ${index}`, runIds }));
+/** What is read of each site. */
+export type SitesRead = { readonly sums: SumsOfSites; readonly apart: ApartOfSites };
+
+type Apart = Pick<WholeSums, 'apart' | 'joining'>;
+
+/** What is said of runs, of any method: clusters are joined by batches of any. */
+export function apartOf(read: ApartOfSites): Apart {
+  const joining = [...read.sites.values()].flatMap((cells) => cells.flatMap((cell) => cell.joining));
+  return {
+    apart: apartClusters(read),
+    joining: joining.map(({ runIds }, index) => ({ id: `apart ${index}`, runIds })),
+  };
 }
 
-/** What is read of each site, and the whole that it comes to. */
-export type SitesRead = {
-  readonly sums: SumsOfSites;
-  readonly apart: Awaited<ReturnType<typeof readApartRuns>>;
-};
-
-/** The whole of every method, or of one. Clusters are joined by batches of any method. */
-export function wholeOf({ sums, apart }: SitesRead, method: string | undefined): WholeSums {
-  return {
-    sums: sumsOfSites(sums.sites, sums.network, method),
-    apart: apartClusters(apart.sites),
-    joining: joiningOf(apart.sites),
-  };
+/** The whole of every method, or of one. */
+export function wholeOf({ sums }: SitesRead, apart: Apart, method: string | undefined): WholeSums {
+  return { sums: sumsOfSites(sums.sites, sums.network, method), ...apart };
 }
 
 /**
@@ -55,11 +54,11 @@ export async function readSites(
   before?: SitesRead,
 ): Promise<SitesRead> {
   const sums = await readSiteSums(context, wanted, period, today, before?.sums.version);
-  const apart = await readApartRuns(context, wanted, today, before?.apart.version);
+  const apart = await readApartRuns(context, wanted, today, before?.apart);
   if (before === undefined) return { sums, apart };
   return {
     sums: { ...sums, sites: laidOver<SiteSums>(before.sums.sites, sums) },
-    apart: { ...apart, sites: laidOver<readonly ApartBatch[]>(before.apart.sites, apart) },
+    apart: { ...apart, sites: laidOver<readonly ApartCell[]>(before.apart.sites, apart) },
   };
 }
 
@@ -81,11 +80,15 @@ export async function readWholeSums(
 ): Promise<WholeSums> {
   const period = await readPeriod(context, wanted);
   if (period === undefined || today.size === 0)
-    return { sums: nothing, apart: apartClusters(new Map()), joining: [] };
+    return {
+      sums: nothing,
+      ...apartOf({ sites: new Map(), numbers: new Map(), version: undefined, written: [] }),
+    };
   // Sums of the whole network are its coordinators' alone; a member's own sites have few.
-  if (context.actor.role === 'coordinator')
-    return wholeOf(await readSites(context, wanted, period, today), wanted.method);
+  if (context.actor.role === 'coordinator') {
+    const read = await readSites(context, wanted, period, today);
+    return wholeOf(read, apartOf(read.apart), wanted.method);
+  }
   const sums = await readFineSums(context, wanted, period, today);
-  const { sites } = await readApartRuns(context, wanted, today);
-  return { sums, apart: apartClusters(sites), joining: joiningOf(sites) };
+  return { sums, ...apartOf(await readApartRuns(context, wanted, today)) };
 }

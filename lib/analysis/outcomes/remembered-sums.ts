@@ -5,14 +5,25 @@ import { boundsOf } from '../comparison/read-batch-rows';
 import { daysAtSites } from './days-at-sites';
 import type { OutcomesWanted } from './outcomes-wanted';
 import { readPeriod } from './read-period';
-import { readSites, readWholeSums, type SitesRead, type WholeSums, wholeOf } from './read-whole-sums';
+import {
+  apartOf,
+  readSites,
+  readWholeSums,
+  type SitesRead,
+  type WholeSums,
+  wholeOf,
+} from './read-whole-sums';
 
 /** So many questions are remembered in a process, some six megabytes each in a network of a thousand sites. */
 const most = 12;
 /** When more sites than this were written since, all are read: one by one they would take longer. */
 const mostSites = 150;
 
-type Remembered = { readonly read: SitesRead; readonly wholes: Map<string | undefined, WholeSums> };
+type Remembered = {
+  readonly read: SitesRead;
+  readonly apart: ReturnType<typeof apartOf>;
+  readonly wholes: Map<string | undefined, WholeSums>;
+};
 const known = new Map<string, Remembered>();
 
 type State = { version: bigint; sites: number };
@@ -39,6 +50,8 @@ function sinceOf(read: SitesRead | undefined): bigint | null {
   return sums < apart ? sums : apart;
 }
 
+const begun = (read: SitesRead): Remembered => ({ read, apart: apartOf(read.apart), wholes: new Map() });
+
 /**
  * The sums within the filter as of today. What each site adds is remembered, and after a write only the sites that were
  * written are read again: a reader goes from the comparison to the batches behind a figure and back, while others write.
@@ -62,13 +75,10 @@ export async function rememberedWholeSums(
   // A database that is behind what it told before was restored.
   const usable = since !== null && since <= state.version && state.sites <= mostSites;
   const current = before !== undefined && versionOf(before.read) === state.version;
-  const own: Remembered = current
+  const own = current
     ? before
-    : {
-        read: await readSites(context, wanted, period, today, usable ? before?.read : undefined),
-        wholes: new Map(),
-      };
-  const whole = own.wholes.get(wanted.method) ?? wholeOf(own.read, wanted.method);
+    : begun(await readSites(context, wanted, period, today, usable ? before?.read : undefined));
+  const whole = own.wholes.get(wanted.method) ?? wholeOf(own.read, own.apart, wanted.method);
   own.wholes.set(wanted.method, whole);
   // The one used last goes to the end; the first is the one unused for longest.
   known.delete(key);
