@@ -50,7 +50,12 @@ export function NextPartView({ part, choice, asked, options, reader, words }: Pr
     header: t(`next.columns.${key}`),
     unit: '%',
     numeric: true,
-    cell: (one: Outlook) => <FigureLink figure={withoutLink(one[key], reader.role)} words={words} />,
+    cell: (one: Outlook) =>
+      one[key].kind === 'cannot' && one.mixBatches === 0 && key.startsWith('own') ? (
+        <span className="quiet">{t('next.noOwn')}</span>
+      ) : (
+        <FigureLink figure={withoutLink(one[key], reader.role)} words={words} />
+      ),
   });
   return (
     <>

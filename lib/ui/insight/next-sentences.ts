@@ -63,6 +63,14 @@ export function teachingSentences({ choice, site, unit, words }: Ask): string[] 
     from: width(most.from),
     to: width(most.to),
   };
+  // A narrowing that rounds away is none to plan by.
+  if (about.from === about.to) {
+    const nothing =
+      teaching.by === 'yield'
+        ? t('next.teachNothing', { ...about, unit })
+        : t('next.teachNothingLoss', { ...about, units });
+    return [nothing, t('next.teachElsewhere')];
+  }
   const sentences = [
     teaching.by === 'yield' ? t('next.teach', { ...about, unit }) : t('next.teachLoss', { ...about, units }),
     others

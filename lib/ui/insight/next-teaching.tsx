@@ -58,14 +58,16 @@ export function NextTeaching({ choice, part, site, massUnit, planning, words }: 
                 {t('next.planTrial', pairNames(teaching.pair, words))}
               </Link>
             ) : null}
-            <Link
-              href={startAddress(choice, part, method) as Route}
-              className={little ? 'button button-plain' : 'button button-action'}
-            >
-              {t(method.kind === 'untreated' ? 'next.startBatch' : 'next.startTreatment', {
-                method: inSentence(method.methodId),
-              })}
-            </Link>
+            {little && planning ? null : (
+              <Link
+                href={startAddress(choice, part, method) as Route}
+                className={little ? 'button button-plain' : 'button button-action'}
+              >
+                {t(method.kind === 'untreated' ? 'next.startBatch' : 'next.startTreatment', {
+                  method: inSentence(method.methodId),
+                })}
+              </Link>
+            )}
           </p>
           <p className="quiet">{t('next.teachNote')}</p>
         </>

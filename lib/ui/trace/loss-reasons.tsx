@@ -9,10 +9,12 @@ export async function LossReasons({ went, words }: Props) {
   const { t, list } = words;
   const vocabulary = await getTranslations('vocabulary');
   const lower = (text: string) => text.toLocaleLowerCase(words.locale);
-  const signs = [...went.signs].map(
+  // What took most first.
+  const most = <K,>(counts: Iterable<readonly [K, number]>) => [...counts].sort(([, a], [, b]) => b - a);
+  const signs = most(went.signs).map(
     ([sign, units]) => `${units} ${lower(vocabulary(`contaminationSign.${sign}`))}`,
   );
-  const causes = [...went.causes].map(
+  const causes = most(went.causes).map(
     ([cause, units]) => `${units} ${lower(vocabulary(`lossCause.${cause}`))}`,
   );
   return (

@@ -11,6 +11,7 @@ import { loadFigureViews } from '../figure/load-figure-views';
 import { formatDate } from '../format/date-text';
 import { formatNumber } from '../format/number-text';
 import { sentenceCase } from '../format/sentence-case';
+import { asInside } from '../insight/next-names';
 import { ComparisonTable } from './comparison-table';
 import { contrastSentences } from './contrast-sentences';
 
@@ -59,9 +60,10 @@ export async function ResultView({ content, actor }: Props) {
           sites: content.sites,
           blocks: content.blocks,
           units: content.unitsPerRun,
-          species: actor.language === 'es' ? content.speciesEs : content.speciesEn,
+          species: asInside(actor.language === 'es' ? content.speciesEs : content.speciesEn),
           seed: content.seed,
-          difference: number(content.differencePoints),
+          way: content.differencePoints < 0 ? 'less' : 'more',
+          difference: number(Math.abs(content.differencePoints)),
           expected: number(content.expectedPercent),
           power: content.powerPercent,
         })}

@@ -6,6 +6,14 @@ import { formatNumber } from '../format/number-text';
 import { ButtonLink } from '../page/button-link';
 import { DataTable } from '../table/data-table';
 
+/** Each number up to one more than it takes, so that none seems left out; in steps where it takes many. */
+function shownBlocks(needed: number | null, chosen: number | null): number[] {
+  const most = Math.max(needed ?? 0, chosen ?? 0, 3) + 1;
+  const every = Math.ceil(most / 10);
+  const all = Array.from({ length: most }, (_, at) => at + 1);
+  return all.filter((count) => count % every === 0 || count === 1 || count === needed || count === chosen);
+}
+
 /** How many runs a planned trial takes, what the number chosen gives, and what both rest on. */
 export async function SizeView({ trial, size }: { trial: TrialView; size: TrialSize }) {
   const t = await getTranslations('trials.size');
@@ -17,7 +25,7 @@ export async function SizeView({ trial, size }: { trial: TrialView; size: TrialS
   const difference = number(trial.differencePoints, Number.isInteger(trial.differencePoints) ? 0 : 1);
   const power = (count: number) => number(Math.min(99.9, size.powerOf(count)), 0);
   const spread = number(size.runSpreadPoints, 1);
-  const shown = [...new Set([1, 2, 3, 4, 6, 8, needed ?? 10, blocks ?? 2])].sort((a, b) => a - b);
+  const shown = shownBlocks(needed, blocks);
   return (
     <>
       <p className="answer-sentence">
