@@ -3,9 +3,7 @@ import type { TableDelimiter } from '@/lib/growing/condition-table-layout';
 import type { TableEncoding } from '@/lib/growing/record-table-layout';
 import { decodeText, guessEncoding } from './decode-text';
 import { isWorkbook, readWorkbook } from './read-workbook';
-import { sheetWithin } from './sheet-extent';
 import { guessRowDelimiter, splitRows } from './split-rows';
-import { unpacksWithin } from './unpacked-size';
 
 /** How the bytes are to be read; what is left out is guessed. */
 export type ReadingWishes = {
@@ -28,14 +26,16 @@ export type ReadRows = {
 export const mostRows = 200_000;
 export const mostColumns = 200;
 
-/** A workbook of so many bytes unpacked holds about as many rows as may come at once. */
-const mostUnpacked = 80_000_000;
-
-/** Blank cells between and beside the others are cells, too. */
-const mostOfSheet = { rows: mostRows, columns: mostColumns, cells: 6_000_000 };
-
 /** Cells of a workbook can share one text, which is kept for each of them. */
 const mostText = 80_000_000;
+
+const ofWorkbook = {
+  /** So many bytes unpacked hold about as many rows as may come at once. */
+  unpacked: 80_000_000,
+  ...{ rows: mostRows, columns: mostColumns, text: mostText },
+  /** Blank cells between and beside the others are cells, too. */
+  cells: 6_000_000,
+};
 
 function textLength(rows: readonly (readonly string[])[]): number {
   return rows.reduce((sum, row) => row.reduce((all, { length }) => all + length, sum), 0);
@@ -49,29 +49,20 @@ export async function readTable(
   bytes: Uint8Array,
   wishes: ReadingWishes,
 ): Promise<ReadRows | 'table-unreadable' | 'table-empty' | 'table-too-long'> {
-  if (isWorkbook(bytes) && !unpacksWithin(bytes, mostUnpacked, (entry) => sheetWithin(entry, mostOfSheet)))
-    return 'table-too-long';
   const found = isWorkbook(bytes) ? await fromWorkbook(bytes, wishes) : fromText(bytes, wishes);
-  if (found === undefined) return 'table-unreadable';
-  if (found === 'table-too-long') return found;
+  if (typeof found === 'string') return found;
   if (found.rows.length > mostRows || found.rows.some(({ length }) => length > mostColumns))
     return 'table-too-long';
   if (textLength(found.rows) > mostText) return 'table-too-long';
   return found.rows.some((row) => row.some((cell) => cell.trim() !== '')) ? found : 'table-empty';
 }
 
-async function fromWorkbook(bytes: Uint8Array, { sheet = 0 }: ReadingWishes): Promise<ReadRows | undefined> {
-  const sheets = await readWorkbook(bytes);
-  const chosen = sheets?.[sheet] ?? sheets?.[0];
-  if (!sheets || !chosen) return undefined;
-  return {
-    rows: chosen.rows,
-    written: {
-      ...{ format: 'xlsx', encoding: 'utf-8', delimiter: 'comma' },
-      sheet: sheets.indexOf(chosen),
-      sheets: sheets.map(({ name }) => name),
-    },
-  };
+async function fromWorkbook(bytes: Uint8Array, { sheet: wanted = 0 }: ReadingWishes) {
+  const read = await readWorkbook(bytes, wanted, ofWorkbook);
+  if (typeof read === 'string') return read;
+  const { rows, sheet, sheets } = read;
+  const written = { format: 'xlsx', encoding: 'utf-8', delimiter: 'comma', sheet, sheets } as const;
+  return { rows, written };
 }
 
 function fromText(bytes: Uint8Array, wishes: ReadingWishes): ReadRows | 'table-too-long' {

@@ -28,8 +28,16 @@ export async function weighedBatches(
   const rows = await context.db.batch.findMany({
     where: { id: { in: [...ids] }, voidedAt: null },
     include: {
-      site: true,
-      weighingLines: { where: { voidedAt: null, weighing: { voidedAt: null } }, include: { weighing: true } },
+      site: { select: { timeZone: true, trimDefault: true } },
+      weighingLines: {
+        where: { voidedAt: null, weighing: { voidedAt: null } },
+        select: {
+          weighingId: true,
+          freshGrams: true,
+          flush: true,
+          weighing: { select: { weighedOn: true } },
+        },
+      },
     },
   });
   const units = await unitsOfBatches(context, rows);
