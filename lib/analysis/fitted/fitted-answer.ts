@@ -17,8 +17,12 @@ export type FittedQuestion<Data, Answer> = {
   readonly work: (data: Data, fit: Fit) => Promise<Answer>;
   /** The parts of the answer that members of a site may read, by site id. */
   readonly parts?: (answer: Answer) => readonly { readonly siteId: string; readonly part: unknown }[];
+  /** What is stored of the whole, where the rest is read from the parts; all of it without this. */
+  readonly kept?: (answer: Answer) => Answer;
   /** Nothing is stored but the parts: the question is about one site. */
   readonly partsOnly?: true;
+  /** The question from whose last fits this one starts where it has none of its own. */
+  readonly warmFrom?: { readonly name: string; readonly asked: string };
 };
 
 export type FittedAnswer<Answer> =

@@ -2,7 +2,7 @@ import 'server-only';
 import type { Actor } from '@/lib/access/actor';
 import { readAs, readSnapshot } from '@/lib/access/scoped-db';
 import { runFit } from '../fitting/run-fit';
-import { warmFit } from '../fitting/warm-fit';
+import { type Starts, warmFit } from '../fitting/warm-fit';
 import { inFitTurn } from './fit-turn';
 import type { FittedQuestion } from './fitted-answer';
 import { readStarts, readStoredResult, type StoredResult, storeResult } from './stored-result';
@@ -33,19 +33,30 @@ export function workOut<Data, Answer>(
       if (stored) return stored;
     }
     const { data, version } = await readForFit(actor, question);
-    const { fit, starts } = warmFit(runFit, last?.starts ?? {});
+    const { fit, starts } = warmFit(runFit, last?.starts ?? (await startsOfOther(actor, question)));
     const result = await question.work(data, fit);
-    const stored = { result, dataVersion: version, fittedAt: new Date().toISOString() };
+    const about = { dataVersion: version, fittedAt: new Date().toISOString() };
+    const stored = { ...about, result: question.kept?.(result) ?? result };
     // The whole comes last: whoever finds it finds every part.
     const parts = question.parts?.(result) ?? [];
     for (let at = 0; at < parts.length; at += partsAtOnce)
       await readAs(actor, async (context) => {
         for (const { siteId, part } of parts.slice(at, at + partsAtOnce))
-          await storeResult(context, { question: name, asked, siteId }, { ...stored, result: part });
+          await storeResult(context, { question: name, asked, siteId }, { ...about, result: part });
       });
     if (!question.partsOnly) await readAs(actor, (context) => storeResult(context, key, stored, starts));
     return stored;
   });
+}
+
+/** Where the fits of the question ended that this one is like; nothing where there is none. */
+async function startsOfOther<Data, Answer>(
+  actor: Actor,
+  { warmFrom }: FittedQuestion<Data, Answer>,
+): Promise<Starts> {
+  if (warmFrom === undefined) return {};
+  const key = { question: warmFrom.name, asked: warmFrom.asked, siteId: null };
+  return (await readAs(actor, (context) => readStarts(context, key)))?.starts ?? {};
 }
 
 /** Reads what a question is worked out from, all of it as it stood at one instant. */

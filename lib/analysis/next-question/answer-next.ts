@@ -8,6 +8,7 @@ import type { Fit } from '../fitting/fit';
 import { grouped } from '../programme/grouped';
 import type { CostedDryBatch } from './method-cost';
 import type { NextAnswer, NextPart } from './next-answer';
+import { nextBrief } from './next-brief';
 import { nextChoice } from './next-choice';
 import type { NextGround, SiteGround, SiteMix } from './next-ground';
 import { type Cell, predictCells } from './predict-cells';
@@ -99,7 +100,7 @@ export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAns
       asOf,
     };
   });
-  return { sites };
+  return { briefs: sites.flatMap(nextBrief), sites };
 }
 
 function cellOf({ siteId, season, usable }: SiteGround, { speciesId, materialId, methods }: SiteMix): Cell {

@@ -92,4 +92,19 @@ export type NextPart = {
   readonly asOf: string;
 };
 
-export type NextAnswer = { readonly sites: readonly NextPart[] };
+/** What the page of every site shows of one: its leading method with the species and material it grows most. */
+export type NextBrief = {
+  readonly siteId: string;
+  readonly best:
+    | (Pick<Outlook, 'methodId' | 'loss' | 'yield'> & { readonly equal: readonly string[] })
+    | null;
+  /** Told from at least one other method and level with none, still open, or nothing to choose. */
+  readonly state: 'told' | 'open' | 'none';
+};
+
+export type NextAnswer = {
+  /** Sites that have something to choose from. */
+  readonly briefs: readonly NextBrief[];
+  /** Kept by site alone: of a thousand sites they are some thirty megabytes. */
+  readonly sites: readonly NextPart[];
+};

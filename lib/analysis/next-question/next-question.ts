@@ -59,6 +59,9 @@ export async function askSiteNext(
   return ask(oneSite(reader, asked, options, scope, now));
 }
 
+/** The question of every site as it is usually asked. */
+const usualKey = { name: 'next', asked: queryOfQuestion(parseQuestion({})) };
+
 function everySite(reader: Actor, asked: AskedQuestion, scope: QuestionScope, now: Date): Question {
   return questionOf(reader, { name: 'next', asked: queryOfQuestion(asked) }, scope, now);
 }
@@ -79,6 +82,7 @@ function oneSite(
       season: season === wholeYear ? null : seasons[season],
     }),
     partsOnly: true,
+    ...(container === undefined ? { warmFrom: usualKey } : {}),
   };
 }
 
@@ -100,5 +104,6 @@ function questionOf(
     },
     work: answerNext,
     parts: ({ sites }) => sites.map((part) => ({ siteId: part.siteId, part })),
+    kept: ({ briefs }) => ({ briefs, sites: [] }),
   };
 }

@@ -124,4 +124,43 @@ describe('an answer that takes long', () => {
     if (second.kind !== 'earlier') throw new Error(second.kind);
     expect((await second.next).result).toBeLessThan(cold);
   });
+
+  it('starts them where those of another question ended, where it has none of its own and is told which', async () => {
+    const batches = simulatedBatches(6, fewestRowsForStart);
+    const ask = async (name: string, warmFrom?: { name: string; asked: string }) => {
+      const answer = await fittedAnswer<null, number>(coordinator, 'v1', {
+        name,
+        asked: '',
+        read: async () => ({ data: null, version: 'v1' }),
+        work: async (_, fitModel) => {
+          const fitted = await fitModel({
+            kind: 'linear',
+            input: { response: batches.map(({ be }) => be), ...termsOf(batches) },
+          });
+          return fitted.kind === 'answer' ? fitted.fit.evaluations : Number.NaN;
+        },
+        ...(warmFrom ? { warmFrom } : {}),
+      });
+      return answer.kind === 'first' ? (await answer.next).result : Number.NaN;
+    };
+    const cold = await ask('usual');
+    expect(await ask('own choice', { name: 'nobody asked', asked: '' })).toBe(cold);
+    expect(await ask('own choice after', { name: 'usual', asked: '' })).toBeLessThan(cold);
+  });
+
+  it('is kept without what stands in its parts', async () => {
+    type Parted = { readonly sum: number; readonly sites: readonly string[] };
+    const ask = () =>
+      fittedAnswer<null, Parted>(coordinator, 'v1', {
+        name: 'parted',
+        asked: '',
+        read: async () => ({ data: null, version: 'v1' }),
+        work: async () => ({ sum: 2, sites: ['much', 'more'] }),
+        kept: ({ sum }) => ({ sum, sites: [] }),
+      });
+    const first = await ask();
+    if (first.kind !== 'first') throw new Error(first.kind);
+    expect((await first.next).result).toEqual({ sum: 2, sites: [] });
+    expect(await ask()).toMatchObject({ kind: 'current', stored: { result: { sum: 2, sites: [] } } });
+  });
 });
