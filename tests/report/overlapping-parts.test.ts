@@ -71,7 +71,7 @@ function built(rows: readonly Made[], days: Stretch): BuiltReport {
   const costed = own.map(
     ({ siteId, method, units }, at): CostedBatch => ({
       ...{ id: String(at), siteId, method, run: String(at), freshGrams: units, soldMinorPerKg: null },
-      cost: { kind: 'full', minor: units, labourMinutes: null },
+      cost: { kind: 'full', minor: units, labourMinutes: 0 },
     }),
   );
   const costs = costPart(

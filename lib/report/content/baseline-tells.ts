@@ -1,3 +1,4 @@
+import { baselineStretchTells } from './beside-stretches';
 import type { BuiltReport } from './build-content';
 import type { GroundPart } from './ground';
 import type { ProtectionRule } from './protect-cells';
@@ -70,14 +71,16 @@ export function partsBesidePeriod(other: BuiltReport, built: BuiltReport): Groun
  */
 export function baselineTotalTells(
   total: ToldTotal,
-  { content: { baseline, rule } }: BuiltReport,
+  built: BuiltReport,
   earlier: readonly BuiltReport[],
 ): boolean {
+  const { baseline, rule } = built.content;
   const sum = sumOf(total);
   const known = earlier.flatMap((one) => totalsOver(baseline, one, total)).flatMap((one) => sumOf(one) ?? []);
   if (sum === undefined || known.some((one) => sameSum(one, sum))) return false;
   const near = earlier.flatMap((one) => totalsOver(baseline, one, total, sharesDays));
   return (
+    baselineStretchTells(total, built, earlier) ||
     near.some((one) => statesTell(one, total, rule)) ||
     earlier.some((one) => sharesDays(one.content, baseline) && tellsBesidePeriod(total, one, rule))
   );

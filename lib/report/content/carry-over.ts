@@ -1,8 +1,9 @@
 import { baselineTotalTells, partsBesideBaseline, partsBesidePeriod } from './baseline-tells';
+import { besideStretches } from './beside-stretches';
 import type { BuiltReport } from './build-content';
 import { carryChanges } from './carry-changes';
 import type { FunderReportContent } from './funder-report';
-import type { GroundPart } from './ground';
+import { type GroundPart, groundParts } from './ground';
 import { keepBack } from './keep-back';
 import { partsBesideDays } from './parts-beside-days';
 import { partsThatTell } from './parts-that-tell';
@@ -40,16 +41,25 @@ function carryPart({ content, ground }: BuiltReport, part: GroundPart, source: E
   };
 }
 
+/** Parts that are told or kept back as a whole beside reports over other days; practices are numbers of their own. */
+const heldWhole = groundParts.filter((part) => part !== 'practices');
+/** Two tables of one total. */
+const ofHarvest: readonly GroundPart[] = ['harvest', 'protein'];
+const tellingOf = (built: BuiltReport, parts: readonly GroundPart[]) =>
+  parts.filter((part) => tellsPart(built, part));
+
 /** Parts that would tell of few sites beside one of the earlier reports; the changes apart. */
 function partsToHold(built: BuiltReport, earlier: readonly BuiltReport[]): Set<GroundPart> {
-  return new Set(
-    earlier.flatMap((one) => [
+  const byDays = besideStretches(built, earlier, heldWhole).map(({ part }) => part);
+  return new Set([
+    ...byDays.flatMap((part) => (ofHarvest.includes(part) ? tellingOf(built, ofHarvest) : [part])),
+    ...earlier.flatMap((one) => [
       ...(samePeriod(one.content, built.content) ? partsThatTell(one, built) : []),
       ...partsBesideBaseline(one, built),
       ...partsBesidePeriod(one, built),
       ...partsBesideDays(one, built),
     ]),
-  );
+  ]);
 }
 
 /**

@@ -17,7 +17,7 @@ export type GroundTables = Readonly<Record<string, readonly GroundSum[]>>;
 export type ReportGround = Partial<Record<GroundPart, GroundTables>>;
 
 /** Key of what a shown total tells about all the hidden cells together. */
-const hiddenKey = '(hidden)';
+export const hiddenKey = '(hidden)';
 
 export function groundSumOf(key: string, bySite: ReadonlyMap<string, number>): GroundSum {
   return { key, bySite: Object.fromEntries(bySite) };

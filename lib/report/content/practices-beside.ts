@@ -1,3 +1,4 @@
+import { besideStretches } from './beside-stretches';
 import type { BuiltReport } from './build-content';
 import type { FunderReportContent, ReportCell } from './funder-report';
 import { samePeriod } from './same-period';
@@ -31,20 +32,22 @@ export function growersThatTell(built: FunderReportContent, other: FunderReportC
 export function practicesThatTell(built: BuiltReport, earlier: readonly BuiltReport[]): Set<string> {
   const own = Object.entries(built.ground.practices ?? {});
   const { rule } = built.content;
-  return new Set(
-    earlier
-      .filter((one) => tellsPart(one, 'practices') && !samePeriod(one.content, built.content))
-      .flatMap((one) => {
-        const shared = sharesDays(one.content, built.content);
-        const tables = own
-          .filter(([table, now]) => {
-            const then = one.ground.practices?.[table] ?? [];
-            return (shared || isState(table)) && tellsFew(then, now, rule, true);
-          })
-          .map(([table]) => table);
-        return [...tables, ...(shared ? growersThatTell(built.content, one.content) : [])];
-      }),
+  const others = earlier.filter(
+    (one) => tellsPart(one, 'practices') && !samePeriod(one.content, built.content),
   );
+  return new Set([
+    ...besideStretches(built, others, ['practices']).map(({ table }) => table),
+    ...others.flatMap((one) => {
+      const shared = sharesDays(one.content, built.content);
+      const tables = own
+        .filter(([table, now]) => {
+          const then = one.ground.practices?.[table] ?? [];
+          return (shared || isState(table)) && tellsFew(then, now, rule, true);
+        })
+        .map(([table]) => table);
+      return [...tables, ...(shared ? growersThatTell(built.content, one.content) : [])];
+    }),
+  ]);
 }
 
 /** A report without these numbers of sites. */

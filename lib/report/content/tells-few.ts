@@ -74,6 +74,23 @@ export function sameSum(one: GroundSum, other: GroundSum): boolean {
   );
 }
 
+export const isNothing = (amounts: Float64Array) => amounts.every((amount) => Math.abs(amount) <= rounding);
+
+/** Whether amounts by site are what few sites did; nothing at all tells nothing. */
+export function amountsTell(amounts: Float64Array, rule: ProtectionRule): boolean {
+  let [sites, total, most, second] = [0, 0, 0, 0];
+  for (const amount of amounts) {
+    const size = Math.abs(amount);
+    if (size <= rounding) continue;
+    sites += 1;
+    total += size;
+    if (size > most) [most, second] = [size, most];
+    else if (size > second) second = size;
+  }
+  if (sites === 0) return false;
+  return sites < rule.minSites || (100 * (most + second)) / total >= rule.topTwoPercent;
+}
+
 /** Whether one union less another is left with what few sites did. */
 function differenceTells(one: Union, other: Union, rule: ProtectionRule, sameCells: boolean): boolean {
   let [sites, total, most, second] = [0, 0, 0, 0];
