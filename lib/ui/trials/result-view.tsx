@@ -33,7 +33,6 @@ export async function ResultView({ content, actor }: Props) {
   );
   return (
     <>
-      <p className="lead">{content.question}</p>
       {(await contrastSentences(content)).map((sentence) => (
         <p key={sentence} className="answer-sentence">
           {sentence}

@@ -40,6 +40,8 @@ export async function RecordFaultsView({ found, kinds, implausible, site, words 
         : t('effect', {
             ...{ uninspected: main.uninspected, due: main.due, units },
             share: number(main.uninspectedPercent ?? 0),
+            // What was found in batches that nobody looked at later can be more than the rate says of the others.
+            side: main.rate.counted < main.rate.low ? 'above' : 'around',
             ...{
               rate: number(main.rate.counted, 1),
               low: number(main.rate.low, 1),

@@ -21,6 +21,7 @@ export default async function TrialResultPage({ params }: PageProps<'/trials/[id
   return (
     <article className="report">
       <Heading text={t('heading', { title: result.content.title })} />
+      <p className="lead">{result.content.question}</p>
       <ResultView content={result.content} actor={actor} />
       <p className="quiet">{t('publishedOn', { when })}</p>
       {actor.role === 'coordinator' ? (
