@@ -183,5 +183,6 @@ describe('practices, costs and methods of reports over days that overlap', { tim
     const later = carryOver(built(more, { first: 1, last: 10 }), [first]);
     expect([told(later, 'lime').practices, told(later, 'steam').practices]).toEqual([true, false]);
     expect(told(later, 'lime').methods).toBe(false);
+    expect(later.content.keptBack).toEqual(['practices', 'costs', 'methods']);
   });
 });

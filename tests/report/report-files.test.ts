@@ -9,6 +9,7 @@ import readSheets from 'read-excel-file/node';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { unguardFormula } from '@/lib/base/formula-guard';
 import { reportFileName } from '@/lib/report/document/report-file-name';
+import { packageTable } from '@/lib/report/package/package-table';
 import { reportPackage } from '@/lib/report/package/report-package';
 import { reportWorkbook } from '@/lib/report/workbook/report-workbook';
 import { sampleDocument } from './sample-document';
@@ -118,6 +119,24 @@ describe('the data package of a report', () => {
     const fields = descriptor.resources.flatMap(({ schema }) => schema.fields);
     for (const { type, missingValues } of fields)
       if (type === 'number') expect(missingValues.map(({ value }) => value)).toContain('protected');
+  });
+
+  it('keeps the number of a column whose figures are all withheld', () => {
+    const withheld = packageTable(
+      'costs',
+      {
+        ...{ key: 'costs', caption: 'Costs' },
+        columns: [
+          { key: 'method', header: 'Method', numeric: false },
+          { key: 'cost', header: 'Cost', numeric: true, unit: 'USD/kg' },
+        ],
+        rows: [{ key: 'lime', cells: [{ text: 'Lime' }, { text: report.protectedWord }] }],
+      },
+      report,
+    );
+    const field = withheld.fields.find(({ name }) => name === 'cost');
+    expect(field).toMatchObject({ type: 'number', unit: 'USD/kg' });
+    expect(withheld.rows.map((row) => field?.of(row))).toEqual(['protected']);
   });
 
   it('guards text that could become a formula, and gives it back as it was', () => {

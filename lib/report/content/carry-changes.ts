@@ -2,6 +2,7 @@ import { baselineTotalTells } from './baseline-tells';
 import type { BuiltReport } from './build-content';
 import type { EarlierReport } from './carry-over';
 import { changeRow } from './change-rows';
+import { saidKept } from './keep-back';
 import { baselineTotals, type ToldTotal, tableOf, totalCell, totalsOver } from './told-totals';
 
 const nothing = { key: 'total', kind: 'shown', amount: 0, sites: 0 } as const;
@@ -40,12 +41,13 @@ export function carryChanges(built: BuiltReport, earlier: readonly EarlierReport
         totalsOver(content.baseline, one, total).map((told) => ({ total: told, version: one.version })),
       )
       .at(0);
-    return source ?? { total: { ...total, cell: kept, known: [] }, version: undefined };
+    return source ?? { total: { ...total, cell: kept, known: [] }, version: undefined, held: true };
   });
+  const held = rows.some((row) => 'held' in row && row.total.cell.kind === 'protected');
   const version = rows.find((row) => row.version !== undefined)?.version;
   return {
     content: {
-      ...content,
+      ...(held ? saidKept(content, 'baseline') : content),
       changes: rows.map(({ total: { key, currency, cell } }) => ({
         ...changeRow(key, cell, totalCell(content, { key, currency })),
         ...(currency === undefined ? {} : { currency }),

@@ -174,6 +174,8 @@ export const funderReportContent = z.object({
   methods: z.array(methodRow),
   /** Parts that stand as in an earlier version, and in which: what changed since would tell of few sites. */
   carried: z.partialRecord(z.enum(groundParts), z.number()).default({}),
+  /** Parts of which figures are kept back for what they would tell beside other published reports. */
+  keptBack: z.array(z.enum(groundParts)).optional(),
 });
 
 export type FunderReportContent = z.infer<typeof funderReportContent>;

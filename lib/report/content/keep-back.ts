@@ -43,12 +43,17 @@ const keptParts: Partial<Record<GroundPart, (content: Content) => Partial<Conten
   }),
 };
 
+/** A report that says of a part that figures of it are kept back. */
+export function saidKept(content: Content, part: GroundPart): Content {
+  return { ...content, keptBack: [...new Set([...(content.keptBack ?? []), part])] };
+}
+
 /** A report whose part tells nothing: what can be done with one that no earlier report told. */
 export function keepBack({ content, ground }: BuiltReport, part: GroundPart): BuiltReport {
   const keptPart = keptParts[part];
   if (!keptPart) return { content, ground };
   return {
-    content: { ...content, ...keptPart(content) },
+    content: saidKept({ ...content, ...keptPart(content) }, part),
     ground: ground[part] === undefined ? ground : { ...ground, [part]: {} },
   };
 }

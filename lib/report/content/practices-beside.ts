@@ -1,6 +1,7 @@
 import { besideStretches } from './beside-stretches';
 import type { BuiltReport } from './build-content';
 import type { FunderReportContent, ReportCell } from './funder-report';
+import { saidKept } from './keep-back';
 import { samePeriod } from './same-period';
 import { sharesDays } from './shares-days';
 import { tellsFew } from './tells-few';
@@ -57,7 +58,7 @@ export function withoutPractices({ content, ground }: BuiltReport, tables: Reado
     tables.has(`${name} ${told.key}`) ? { key: told.key, kind: 'protected' } : told;
   return {
     content: {
-      ...content,
+      ...saidKept(content, 'practices'),
       practices: content.practices.map((row) => ({ ...row, sites: cell('first', row.sites) })),
       adopted: content.adopted.map((row) => ({
         ...row,

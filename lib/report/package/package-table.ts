@@ -40,7 +40,8 @@ function figureFields(table: DocumentTable, at: number, { protectedWord }: Repor
     of: (row: DocumentRow) => of(row) ?? '',
   });
   return [
-    ...(has(({ value }) => value !== undefined)
+    // A column of figures of which all are withheld stays one, so that the tables of two reports have the same columns.
+    ...(has(({ value }) => value !== undefined) || (column.numeric && table.rows.some(withheld))
       ? [numeric(key, `${header}: the figure, unrounded`, (row) => row.cells[at]?.value)]
       : []),
     ...(has(({ unit: own }) => own !== undefined)

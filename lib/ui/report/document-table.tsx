@@ -2,11 +2,23 @@ import type { DocumentCell, DocumentRow, DocumentTable } from '@/lib/report/docu
 import type { Column } from '../table/column-header';
 import { DataTable } from '../table/data-table';
 
+/** An interval may stand below its figure on a phone. */
+function CellText({ text, interval }: DocumentCell) {
+  const at = text.indexOf(' (');
+  if (interval === undefined || at < 0) return text;
+  return (
+    <>
+      {text.slice(0, at)} <br className="cell-break" />
+      {text.slice(at + 1)}
+    </>
+  );
+}
+
 function Cell({ cell, how }: { cell: DocumentCell | undefined; how: string }) {
   if (!cell) return null;
   return (
     <>
-      {cell.text}
+      <CellText {...cell} />
       {cell.below === undefined || cell.below === '' ? null : (
         <span className="cell-reason">{cell.below}</span>
       )}

@@ -29,7 +29,11 @@ const wordsIn = (words: ReportToTell['words'], place: WordPlace) => {
 
 const carriedNote = ({ content }: ReportToTell, part: GroundPart, { t }: ReportTongue): string[] => {
   const version = content.carried[part];
-  return version === undefined ? [] : [t('carried', { version, sites: content.rule.minSites })];
+  const sites = content.rule.minSites;
+  return [
+    ...(version === undefined ? [] : [t('carried', { version, sites })]),
+    ...(content.keptBack?.includes(part) ? [t('keptBack', { sites })] : []),
+  ];
 };
 
 function glance(report: ReportToTell, tongue: ReportTongue): DocumentSection {
@@ -58,7 +62,7 @@ function indicators(report: ReportToTell, tongue: ReportTongue): DocumentSection
 
 /** Which amounts beside the baseline stand as published before: those of the baseline, or those told above. */
 function carriedChanges(
-  { carried, rule, changes: rows }: FunderReportContent,
+  { carried, keptBack, rule, changes: rows }: FunderReportContent,
   { t }: ReportTongue,
 ): string[] {
   const above = (['harvest', 'residues', 'sales'] as const).some(
@@ -66,6 +70,7 @@ function carriedChanges(
   );
   return [
     ...(above ? [t('changes.carriedNow')] : []),
+    ...(keptBack?.includes('baseline') ? [t('keptBack', { sites: rule.minSites })] : []),
     ...(carried.baseline === undefined ? [] : [t('changes.carriedBefore', { sites: rule.minSites })]),
   ];
 }

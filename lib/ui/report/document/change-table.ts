@@ -15,8 +15,13 @@ function changeCell({ change }: Row, { t, locale }: ReportTongue): DocumentCell 
   return { text: `${sign}${formatPercent(change.percent, locale)}`, value: change.percent };
 }
 
-const totalCell = ({ currency }: Row, cell: ReportCell, tongue: ReportTongue) =>
-  currency === undefined ? amountCell(cell, tongue) : moneyCell(cell, currency, tongue);
+/** A total, and from how many sites it comes: a change may be one of who wrote things down. */
+function totalCell({ currency }: Row, cell: ReportCell, tongue: ReportTongue): DocumentCell {
+  const told = currency === undefined ? amountCell(cell, tongue) : moneyCell(cell, currency, tongue);
+  return cell.kind === 'shown' && cell.sites > 0
+    ? { ...told, below: tongue.t('changes.sites', { count: cell.sites }) }
+    : told;
+}
 
 /** The period beside the baseline period, with the change in percent of the baseline. */
 export function changeTable(rows: readonly Row[], tongue: ReportTongue): DocumentTable {

@@ -59,16 +59,20 @@ function costTable({ all, methods, currency }: Told, tongue: ReportTongue): Docu
 }
 
 /** What a kilogram cost and what was left of its price, by method. */
-export const costSection: IndicatorSection = ({ costs: told }, tongue) => {
+export const costSection: IndicatorSection = ({ costs: told, rule }, tongue) => {
   const { t, locale } = tongue;
   if (!told || told.batches === 0) return { paragraphs: [t('costs.none')] };
   const { batches, fullBatches, labourMinorPerHour, currency, missing } = told;
+  const nothingTold = [told.all, ...told.methods].every(({ cost }) => cost.kind === 'protected');
   return {
     paragraphs: [
       t('costs.note', { full: fullBatches, batches }),
       labourMinorPerHour === null
         ? t('costs.withoutWork')
         : t('costs.withWork', { hour: formatMoney({ minor: labourMinorPerHour, currency }, locale) }),
+      ...(nothingTold
+        ? [t('costs.allKept', { sites: rule.minSites, percent: formatNumber(rule.topTwoPercent, locale) })]
+        : []),
     ],
     tables: [costTable(told, tongue)],
     notes: [

@@ -23,7 +23,7 @@ export function methodWords(rows: readonly Row[], { t, words, own, locale }: Rep
     const yields = percentOf(row.yield);
     const named = {
       method: own({ en: row.methodEn, es: row.methodEs }),
-      container: words(`vocabulary.containerKind.${row.container}`),
+      container: words(`vocabulary.containerKind.${row.container}`).toLocaleLowerCase(locale),
     };
     const range = ({ value, interval }: NonNullable<typeof losses>) => ({
       value: formatNumber(value, locale, 0),

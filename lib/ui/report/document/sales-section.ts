@@ -37,13 +37,29 @@ const counted = ({ sales, salesWithCustomers }: Told, { t }: ReportTongue) =>
     ? undefined
     : t('sales.counted', { sales, counted: salesWithCustomers });
 
+/** The mass sold beside what the harvest says went to sale: of much of that nobody may have written down a price. */
+function besideHarvest({ sales, harvest, indicators }: FunderReportContent, tongue: ReportTongue): string[] {
+  const [only] = sales;
+  const sold = harvest.cells.find(({ key }) => key === 'sold');
+  if (sales.length !== 1 || only?.grams.kind !== 'shown' || sold?.kind !== 'shown') return [];
+  if (!indicators.includes('harvest')) return [];
+  return [
+    tongue.t('sales.besideHarvest', {
+      written: amountCell(only.grams, tongue).text,
+      sites: only.grams.sites,
+      sold: amountCell(sold, tongue).text,
+    }),
+  ];
+}
+
 /** Sales by outlet, each currency apart, with the mass sold and the customers counted. */
-export const salesSection: IndicatorSection = ({ sales }, tongue) => {
+export const salesSection: IndicatorSection = (content, tongue) => {
   const { t } = tongue;
+  const { sales } = content;
   if (sales.length === 0) return { paragraphs: [t('sales.none')] };
   const name = (label: string, { currency }: Told) => (sales.length === 1 ? label : `${label} (${currency})`);
   return {
-    paragraphs: [t('sales.note')],
+    paragraphs: [t('sales.note'), ...besideHarvest(content, tongue)],
     facts: sales.flatMap((told) => [
       {
         key: `mass ${told.currency}`,

@@ -82,6 +82,7 @@ export const trainingSection: IndicatorSection = ({ trainings: told, rule }, ton
     notes: [
       t('trainings.leftOut', { count: told.leftOutWithoutConsent }),
       t('trainings.answersNote'),
+      ...(told.answers.length === 0 ? [] : [t('trainings.rounded')]),
       t('trainings.protection', { people: rule.minSites }),
     ],
   };
