@@ -10,7 +10,7 @@ import { type ComparisonChoices, readComparisonChoices } from './comparison-choi
 import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './comparison-filter.input';
 import { judgeBatches } from './judged-batch';
 import { readBatchRows } from './read-batch-rows';
-import { readSiteRows } from './read-site-rows';
+import { readRememberedSiteRows } from './remembered-site-rows';
 
 /** So many sites have rows of their own on one page; totals are of all sites on every page. */
 const sitesPerPage = 25;
@@ -51,7 +51,8 @@ export async function readComparisonPage(
     return { ...about, comparison, page: 1, pages: 1, siteCount: Math.min(1, facts.length) };
   }
   const { today } = choices;
-  const { sums, apart, joining } = await rememberedWholeSums(context, filter, today);
+  const whole = await rememberedWholeSums(context, filter, today);
+  const { sums, apart } = whole;
   const chosen = new Set(sums.sites);
   const sites = choices.sites.filter(({ id }) => chosen.has(id));
   const pages = Math.max(1, Math.ceil(sites.length / sitesPerPage));
@@ -60,7 +61,7 @@ export async function readComparisonPage(
   const comparison = {
     total: rowOfSums({ ...sums, apart, today }, filter, filter.method, asOf),
     methods: rowsOfMethods({ sums, apart, today }, filter, asOf),
-    ...(await readSiteRows(context, filter, shown, joining, { today, asOf })),
+    ...(await readRememberedSiteRows(context, filter, shown, whole, { today, asOf })),
   };
   return { ...about, comparison, page, pages, siteCount: sites.length };
 }

@@ -13,16 +13,25 @@ import {
   type WholeSums,
   wholeOf,
 } from './read-whole-sums';
+import { type RowsOfSites, rowsThatHold } from './rows-of-sites';
 
 /** So many questions are remembered in a process, some six megabytes each in a network of a thousand sites. */
 const most = 12;
 /** When more sites than this were written since, all are read: one by one they would take longer. */
 const mostSites = 150;
 
+export type RememberedSums = WholeSums & {
+  /** Rows of sites that were read since they were last written, to be added to; undefined where nothing is remembered. */
+  readonly rowsOfSites?: RowsOfSites;
+};
+
+/** What is remembered of a question: what was read, and what that comes to for all methods or one. */
 type Remembered = {
   readonly read: SitesRead;
+  readonly wholes: Map<string | undefined, RememberedSums>;
   readonly apart: ReturnType<typeof apartOf>;
-  readonly wholes: Map<string | undefined, WholeSums>;
+  /** What still held of the rows of sites when this was read, by method. */
+  readonly rows: ReadonlyMap<string | undefined, RowsOfSites>;
 };
 const known = new Map<string, Remembered>();
 
@@ -40,17 +49,31 @@ async function readState({ db, actor }: ReadContext, since: bigint | null): Prom
   return state;
 }
 
-const versionOf = ({ sums, apart }: SitesRead) =>
-  sums.version === apart.version ? (sums.version ?? null) : null;
-
-/** The earlier of the states that the parts were read in. */
+/** The earlier of the states that the two parts were read in; null where one was not told. */
 function sinceOf(read: SitesRead | undefined): bigint | null {
   const [sums, apart] = [read?.sums.version, read?.apart.version];
   if (sums === undefined || apart === undefined) return null;
   return sums < apart ? sums : apart;
 }
 
-const begun = (read: SitesRead): Remembered => ({ read, apart: apartOf(read.apart), wholes: new Map() });
+function begun(read: SitesRead, before: Remembered | undefined): Remembered {
+  const rows = new Map([...(before?.wholes ?? [])].map(([method, { rowsOfSites }]) => [method, rowsOfSites]));
+  return {
+    read,
+    wholes: new Map(),
+    apart: apartOf(read.apart),
+    rows: before === undefined ? new Map() : rowsThatHold(rows, before.read, read),
+  };
+}
+
+function wholeIn({ read, wholes, apart, rows }: Remembered, method: string | undefined): RememberedSums {
+  const whole = wholes.get(method) ?? {
+    ...wholeOf(read, apart, method),
+    rowsOfSites: rows.get(method) ?? new Map(),
+  };
+  wholes.set(method, whole);
+  return whole;
+}
 
 /**
  * The sums within the filter as of today. What each site adds is remembered, and after a write only the sites that were
@@ -61,7 +84,7 @@ export async function rememberedWholeSums(
   context: ReadContext,
   wanted: OutcomesWanted,
   today: SiteDates,
-): Promise<WholeSums> {
+): Promise<RememberedSums> {
   const { actor } = context;
   if (actor.role !== 'coordinator' || actor.token !== undefined) return readWholeSums(context, wanted, today);
   const period = await readPeriod(context, wanted);
@@ -72,18 +95,21 @@ export async function rememberedWholeSums(
   const since = sinceOf(before?.read);
   const state = await readState(context, since);
   if (state === undefined) return readWholeSums(context, wanted, today);
-  // A database that is behind what it told before was restored.
-  const usable = since !== null && since <= state.version && state.sites <= mostSites;
-  const current = before !== undefined && versionOf(before.read) === state.version;
-  const own = current
-    ? before
-    : begun(await readSites(context, wanted, period, today, usable ? before?.read : undefined));
-  const whole = own.wholes.get(wanted.method) ?? wholeOf(own.read, own.apart, wanted.method);
-  own.wholes.set(wanted.method, whole);
-  // The one used last goes to the end; the first is the one unused for longest.
+  // Both parts are of one state where none of them came before the present one.
+  if (before === undefined || since !== state.version) {
+    // A database that is behind what it told before was restored.
+    const usable = since !== null && since <= state.version && state.sites <= mostSites ? before : undefined;
+    const own = begun(await readSites(context, wanted, period, today, usable?.read), usable);
+    return keep(key, own, wanted.method);
+  }
+  return keep(key, before, wanted.method);
+}
+
+/** The one used last goes to the end; the first is the one unused for longest. */
+function keep(key: string, own: Remembered, method: string | undefined): RememberedSums {
   known.delete(key);
   if (sinceOf(own.read) !== null) known.set(key, own);
   const [oldest] = known.keys();
   if (known.size > most && oldest !== undefined) known.delete(oldest);
-  return whole;
+  return wholeIn(own, method);
 }

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { Client } from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readAs } from '@/lib/access/scoped-db';
@@ -42,20 +43,21 @@ async function expectPlain(query: Record<string, string>, at = now) {
   expect(comparison.total).toEqual(plain.total);
   expect(sorted(comparison.methods)).toEqual(sorted(plain.methods));
   expect(sorted(comparison.sites)).toEqual(sorted(plain.sites));
+  expect(sorted(comparison.cells)).toEqual(sorted(plain.cells));
   const rows = await readAs(people.coordinator, (context) => readRowsBehind(context, query, at));
   expect(rows?.figures).toEqual(plain.total);
 }
 
 const always = { from: '2025-01-01', to: '2027-12-31', container: 'bag', species: 'all' };
-const twoSites = `select site_id from outcome_site_total where container = 'bag' and contamination_batches > 0
+const twoSites = `select site_id from batch_outcome where container = 'bag' and last_inspected_on >= contamination_assessed_on and not voided
   group by site_id order by site_id limit 2`;
 
-async function findOneMoreAt(site: string) {
+async function oneUnitMoreAt(site: string | undefined) {
   const { rowCount } = await admin.query(
-    `insert into finding (network_id, batch_id, site_id, found_on, units, sign, stage, action)
-     select network_id, batch_id, site_id, inoculated_on, 1, 'green', 'colonising', 'discarded' from batch_outcome
-     where container = 'bag' and site_id = $1 and contamination_class = 'counted' and contaminated_at_any_time + lost_clean < unit_count
-       and contamination_assessed_on >= inoculated_on limit 1`,
+    `update batch b set unit_count = b.unit_count + 1 where (b.network_id, b.id) in (
+       select network_id, batch_id from batch_outcome
+       where container = 'bag' and site_id = $1 and contamination_class = 'counted'
+         and last_inspected_on >= contamination_assessed_on order by inoculated_on, batch_id limit 1)`,
     [site],
   );
   expect(rowCount).toBe(1);
@@ -91,7 +93,7 @@ describe('sums that are remembered by site', () => {
         other?.site_id,
       ]);
     await change(1_000_000);
-    await findOneMoreAt(own?.site_id ?? '');
+    await oneUnitMoreAt(own?.site_id);
     const after = await pageOf(always);
     expect(after?.comparison.total.lostOtherUnits).toBe(before?.comparison.total.lostOtherUnits);
     expect(after?.comparison.total).not.toEqual(before?.comparison.total);
@@ -110,10 +112,56 @@ describe('sums that are remembered by site', () => {
     await expectPlain(always);
   });
 
+  it('are read again everywhere when a batch joins two runs of another site', async () => {
+    const network = people.coordinator.networkId;
+    const runs: string[] = [];
+    for (const code of ['JOIN-1', 'JOIN-2']) {
+      const { rows } = await admin.query<{ id: string }>(
+        `insert into treatment_run (network_id, code, site_id, method_id, started_at) values ($1, $2, $3, $4, '2026-01-01') returning id`,
+        [network, code, people.quarry, stock.hotWater],
+      );
+      runs.push(rows[0]?.id ?? '');
+    }
+    const treated = async (batch: string, site: string, run: string | undefined) =>
+      admin.query(
+        `insert into batch_component (network_id, batch_id, site_id, substrate_lot_id, method_id, treatment_run_id, role, mass_stage)
+         values ($1, $2, $3, $4, $5, $6, 'substrate', 'filled')`,
+        [network, batch, site, stock.straw, stock.hotWater, run],
+      );
+    const bagAt = async (site: string) => {
+      const id = randomUUID();
+      await admin.query(
+        `insert into batch (network_id, id, code, site_id, species_id, container_kind, unit_count, inoculated_on, method_id, mixed_method,
+           second_life, moisture_source, dry_mass_from, dry_assumed, contamination_assessed_on)
+         values ($1, $2::uuid, $2::text, $3, $4, 'bag', 5, '2025-12-01', $5, false, false, 'none', 'none', false, '2026-01-01')`,
+        [network, id, site, stock.oyster, stock.hotWater],
+      );
+      await admin.query(
+        `insert into look (network_id, batch_id, site_id, looked_on) values ($1, $2, $3, '2026-01-05')`,
+        [network, id, site],
+      );
+      return id;
+    };
+    // Each run at both sites: what joins them changes nothing that is kept of the batches at the other site.
+    for (const site of [people.quarry, people.millLane])
+      for (const run of runs) await treated(await bagAt(site), site, run);
+    const joining = await bagAt(people.millLane);
+    await treated(joining, people.millLane, runs[0]);
+    const runsAtQuarry = async () => {
+      const page = await pageOf(always);
+      return page?.comparison.sites.find(({ site }) => site === people.quarry)?.contamination.n.runs;
+    };
+    await expectPlain(always);
+    const before = (await runsAtQuarry()) ?? 0;
+    await treated(joining, people.millLane, runs[1]);
+    expect(await runsAtQuarry()).toBe(before - 1);
+    await expectPlain(always);
+  });
+
   it('are forgotten when the database is one of an earlier day', async () => {
     await expectPlain(always);
     const [own] = (await admin.query<{ site_id: string }>(twoSites)).rows;
-    await findOneMoreAt(own?.site_id ?? '');
+    await oneUnitMoreAt(own?.site_id);
     await admin.query(`update outcome_site_version set version = 1`);
     await admin.query(`update outcome_version set version = 1`);
     await expectPlain(always);

@@ -1,0 +1,58 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import type { RememberedSums } from '../outcomes/remembered-sums';
+import type { SiteRows } from '../outcomes/rows-of-sites';
+import type { ShownFigure } from '../shown-figure';
+import type { SiteDates } from './batch-facts';
+import type { ComparedRow } from './compare';
+import type { ComparisonFilter } from './comparison-filter.input';
+import { readSiteRows } from './read-site-rows';
+
+/** Of so many sites a question remembers the rows: two pages of them. */
+const most = 50;
+
+const now = <Figure extends ShownFigure | undefined>(figure: Figure, asOf: string): Figure =>
+  figure && { ...figure, asOf };
+
+function asOfNow(row: ComparedRow, asOf: string): ComparedRow {
+  return {
+    ...row,
+    contamination: now(row.contamination, asOf),
+    contaminationAtAnyTime: now(row.contaminationAtAnyTime, asOf),
+    yield: now(row.yield, asOf),
+    yieldOfCropped: now(row.yieldOfCropped, asOf),
+    logLifeBe: now(row.logLifeBe, asOf),
+  };
+}
+
+/** The rows of sites as `readSiteRows` has them; of those that nobody has written to since they were read, as remembered. */
+export async function readRememberedSiteRows(
+  context: ReadContext,
+  filter: ComparisonFilter,
+  sites: readonly string[],
+  { joining, rowsOfSites }: Pick<RememberedSums, 'joining' | 'rowsOfSites'>,
+  about: { readonly today: SiteDates; readonly asOf: string },
+): Promise<SiteRows> {
+  if (rowsOfSites === undefined) return readSiteRows(context, filter, sites, joining, about);
+  const missing = sites.filter((site) => !rowsOfSites.has(site));
+  const read =
+    missing.length === 0
+      ? { sites: [], cells: [] }
+      : await readSiteRows(context, filter, missing, joining, about);
+  const fresh = new Map(
+    missing.map((site) => {
+      const here = (row: ComparedRow) => row.site === site;
+      return [site, { sites: read.sites.filter(here), cells: read.cells.filter(here) }] as const;
+    }),
+  );
+  const shown = sites.flatMap((site) => fresh.get(site) ?? rowsOfSites.get(site) ?? []);
+  for (const [site, rows] of fresh) rowsOfSites.set(site, rows);
+  for (const oldest of rowsOfSites.keys()) {
+    if (rowsOfSites.size <= most) break;
+    rowsOfSites.delete(oldest);
+  }
+  return {
+    sites: shown.flatMap((rows) => rows.sites.map((row) => asOfNow(row, about.asOf))),
+    cells: shown.flatMap((rows) => rows.cells.map((row) => asOfNow(row, about.asOf))),
+  };
+}

@@ -1,0 +1,35 @@
+import type { Comparison } from '../comparison/compare';
+import type { SitesRead } from './read-whole-sums';
+
+/** The rows of one site and of each method there. */
+export type SiteRows = Pick<Comparison, 'sites' | 'cells'>;
+/** By site. */
+export type RowsOfSites = Map<string, SiteRows>;
+
+function joinedAt({ apart }: SitesRead, site: string): string {
+  const joining = (apart.sites.get(site) ?? []).flatMap((cell) => cell.joining);
+  return joining
+    .map(({ runIds }) => runIds.join())
+    .sort()
+    .join(' ');
+}
+
+/**
+ * Of rows by site (of each method, or of all), those that still hold after sites were read anew: clusters at a site hang on
+ * batches of several runs at any other, so where one of these is another nothing holds. They come in maps of their own:
+ * somebody who reads in the old state may still add to the old ones.
+ */
+export function rowsThatHold(
+  rows: ReadonlyMap<string | undefined, RowsOfSites | undefined>,
+  before: SitesRead,
+  read: SitesRead,
+): ReadonlyMap<string | undefined, RowsOfSites> {
+  const written = new Set([...read.sums.written, ...read.apart.written]);
+  if ([...written].some((site) => joinedAt(before, site) !== joinedAt(read, site))) return new Map();
+  return new Map(
+    [...rows].map(([method, own]) => [
+      method,
+      new Map([...(own ?? [])].filter(([site]) => !written.has(site))),
+    ]),
+  );
+}
