@@ -35,19 +35,23 @@ export default async function ReportsPage() {
             {
               key: 'title',
               header: t('columns.title'),
-              cell: (report) => <Link href={`/reports/${report.id}`}>{report.title}</Link>,
+              cell: (report) => (
+                <>
+                  <Link href={`/reports/${report.id}`}>{report.title}</Link>
+                  <span className="cell-reason">
+                    {t('period', {
+                      from: formatDate(report.from, locale),
+                      to: formatDate(report.to, locale),
+                    })}
+                  </span>
+                </>
+              ),
             },
             {
               key: 'version',
               header: t('columns.version'),
               numeric: true,
               cell: (report) => report.version,
-            },
-            {
-              key: 'period',
-              header: t('columns.period'),
-              cell: (report) =>
-                t('period', { from: formatDate(report.from, locale), to: formatDate(report.to, locale) }),
             },
             {
               key: 'state',

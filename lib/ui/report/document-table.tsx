@@ -2,6 +2,9 @@ import type { DocumentCell, DocumentRow, DocumentTable } from '@/lib/report/docu
 import type { Column } from '../table/column-header';
 import { DataTable } from '../table/data-table';
 
+/** Letters of a second line that still is a size, such as "48 batches, 901 units". */
+const mostOfSize = 30;
+
 /** An interval may stand below its figure on a phone. */
 function CellText({ text, interval }: DocumentCell) {
   const at = text.indexOf(' (');
@@ -20,7 +23,7 @@ function Cell({ cell, how }: { cell: DocumentCell | undefined; how: string }) {
     <>
       <CellText {...cell} />
       {cell.below === undefined || cell.below === '' ? null : (
-        <span className="cell-reason">{cell.below}</span>
+        <span className={cell.below.length > mostOfSize ? 'cell-reason' : 'cell-size'}>{cell.below}</span>
       )}
       {cell.history === undefined ? null : (
         <details className="figure-history no-print">
