@@ -22,6 +22,10 @@ export function SitePartView({ part, site, words }: Props) {
   return (
     <>
       <p className="answer-sentence">{sentence}</p>
+      <p>
+        {t(`site.next.${part.verdict}`)}{' '}
+        <Link href={`/questions/next?site=${part.siteId}` as Route}>{t('site.toNext', { site })}</Link>
+      </p>
       <div className="figures">
         <Figure label={t('site.raw')} view={view(part.raw)} />
         <Figure label={t('site.shrunk')} view={view(shrunk)} />
