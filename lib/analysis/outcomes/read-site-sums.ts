@@ -27,9 +27,9 @@ export type SumsOfSites = {
  * The sums of each site within the filter as of today, of every method: of all sites, or of those written since a state; and
  * the network's totals. Kept sums (of one material those that tell materials apart) hold whole quarters, and each batch as if
  * its day had come; `near` are the batches that are different today: those at the period's ends (`inside`), and those whose
- * day lies ahead at their site (`young`, `unripe`). These leave the database as columns, one row a class, and are added up
- * here. One statement, so that no write comes between its parts. Sums are taken in double precision, exact for whole numbers
- * up to 2^53 and several times faster than in numeric.
+ * day lies ahead at their site (`young`, `unripe`). These leave the database as columns, one row a class. One statement, so
+ * that no write comes between its parts. Sums are taken in double precision, exact for whole numbers up to 2^53 and several
+ * times faster than in numeric. What is answered adds up, when the caller has the time.
  */
 export async function readSiteSums(
   { db, actor }: ReadContext,
@@ -37,7 +37,7 @@ export async function readSiteSums(
   period: SplitPeriod,
   today: SiteDates,
   since: Since,
-): Promise<SumsOfSites> {
+): Promise<() => SumsOfSites> {
   const network = actor.networkId;
   const { from, to, species, container, material } = boundsOf(wanted);
   const [years, quarters] = [[...period.years], [...period.quarters]];
@@ -126,6 +126,10 @@ export async function readSiteSums(
       (select version from outcome_version where network_id = ${network}::uuid) as version,
       (select sites::text[] from written) as written
     from (select *, ${container} = 'log' as log from sums) s`;
+  return () => sumsOf(lists);
+}
+
+function sumsOf(lists: Lists | undefined): SumsOfSites {
   const sites = new Map<string, SiteSums>();
   if (lists) addKept(lists, sites);
   // The shapes are the statement's own.
