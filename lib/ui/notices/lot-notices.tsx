@@ -31,10 +31,16 @@ export async function LotNotices({ lotKind, lotId, notices, standing, actor, mar
       {notices.length === 0 ? null : <h2>{t('heading')}</h2>}
       {notices.map((notice) => (
         <article key={notice.id} className="signal">
-          {notice.withdrawn === null ? null : (
-            <p>{t('wasWithdrawn', { when: when(notice.withdrawn.at), reason: notice.withdrawn.reason })}</p>
+          {notice.withdrawn === null ? (
+            <NoticeText notice={notice} language={actor.language} naming={false} />
+          ) : (
+            <details>
+              <summary>
+                {t('wasWithdrawn', { when: when(notice.withdrawn.at), reason: notice.withdrawn.reason })}
+              </summary>
+              <NoticeText notice={notice} language={actor.language} naming={false} />
+            </details>
           )}
-          <NoticeText notice={notice} language={actor.language} naming={false} />
           <p className="quiet">
             {t('at', { when: when(notice.at) })}
             {notice.readAt === null ? null : ` ${t('readAt', { when: when(notice.readAt) })}`}
@@ -66,7 +72,7 @@ export async function LotNotices({ lotKind, lotId, notices, standing, actor, mar
         </article>
       ))}
       {mayWrite ? (
-        <p className="no-print">
+        <p className="no-print mt-4">
           <ButtonLink href={`/lot-notices/new/${lotKind}/${lotId}` as Route} plain>
             {t('new.link')}
           </ButtonLink>

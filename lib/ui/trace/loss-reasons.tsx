@@ -12,10 +12,10 @@ export async function LossReasons({ went, words }: Props) {
   // What took most first.
   const most = <K,>(counts: Iterable<readonly [K, number]>) => [...counts].sort(([, a], [, b]) => b - a);
   const signs = most(went.signs).map(
-    ([sign, units]) => `${units} ${lower(vocabulary(`contaminationSign.${sign}`))}`,
+    ([sign, units]) => `${lower(vocabulary(`contaminationSign.${sign}`))} (${units})`,
   );
   const causes = most(went.causes).map(
-    ([cause, units]) => `${units} ${lower(vocabulary(`lossCause.${cause}`))}`,
+    ([cause, units]) => `${lower(vocabulary(`lossCause.${cause}`))} (${units})`,
   );
   return (
     <>
