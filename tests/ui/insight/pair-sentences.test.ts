@@ -1,20 +1,12 @@
-import { createTranslator } from 'next-intl';
 import { expect, test } from 'vitest';
 import type { MethodPair } from '@/lib/analysis/method-question/methods-answer';
 import type { ShownFigure } from '@/lib/analysis/shown-figure';
-import { formatNumber } from '@/lib/ui/format/number-text';
-import type { InsightWords } from '@/lib/ui/insight/insight-words';
 import { pairSentence, yieldSentences } from '@/lib/ui/insight/pair-sentences';
-import { loadMessages } from '@/lib/ui/messages/load-messages';
 import { contaminationHistory } from '../figure/contaminated-bags';
+import { sentenceWords } from './sentence-words';
 
-const words = {
-  t: createTranslator({ locale: 'en-US', messages: loadMessages('en'), namespace: 'insight' }),
-  names: { siteName: (id: string) => id },
-  inSentence: (method: string) => method,
-  units: 'bags',
-  number: (value: number, digits = 0) => formatNumber(value, 'en-US', digits),
-} as unknown as InsightWords;
+const words = sentenceWords('en');
+const palabras = sentenceWords('es');
 
 const between = (low: number, high: number): ShownFigure => ({
   ...contaminationHistory,
@@ -44,9 +36,12 @@ test('limits stand in one writing, with a decimal where one of them is near noth
 });
 
 test('an interval that leaves out nothing, and still does not tell, says why', () => {
-  expect(pairSentence(pair({ points: between(2, 9) }), words)).toMatch(/looked at alone .* by chance/);
-  const [alone] = yieldSentences(pair({ yieldPoints: between(-13, -3) }), words);
-  expect(alone).toMatch(/looked at alone, bath gives 3 to 13 points .* more than lime/);
+  const alone = pair({ points: between(2, 9), yieldPoints: between(-13, -3) });
+  expect(pairSentence(alone, words)).toMatch(/looked at alone .* may come up by chance/);
+  expect(pairSentence(alone, palabras)).toMatch(/por sí sola.* puede salir por azar/);
+  const [of] = yieldSentences(alone, words);
+  expect(of).toMatch(/looked at alone, bath gives 3 to 13 points .* more than lime .* may come up by chance/);
+  expect(yieldSentences(alone, palabras)[0]).toContain('puede salir por azar');
 });
 
 test('what would tell is said of the yield, too', () => {
