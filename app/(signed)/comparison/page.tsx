@@ -8,6 +8,7 @@ import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-pa
 import { ComparisonChart } from '@/lib/ui/comparison/comparison-chart';
 import { comparisonChips } from '@/lib/ui/comparison/comparison-chips';
 import { comparisonFields, comparisonValues } from '@/lib/ui/comparison/comparison-fields';
+import { contaminationRange } from '@/lib/ui/comparison/comparison-sentence';
 import { ComparisonTable } from '@/lib/ui/comparison/comparison-table';
 import { placeNames } from '@/lib/ui/comparison/place-names';
 import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
@@ -16,6 +17,8 @@ import { yieldKind } from '@/lib/ui/comparison/yield-kind';
 import { Figure } from '@/lib/ui/figure/figure';
 import { loadFigureViews } from '@/lib/ui/figure/load-figure-views';
 import { FilterForm } from '@/lib/ui/form/filter-form';
+import { formatNumber } from '@/lib/ui/format/number-text';
+import { asInside } from '@/lib/ui/insight/next-names';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
@@ -44,6 +47,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
   const { container } = filter;
   const common = { container, timeZone: actor.networkTimeZone, massUnit: actor.massUnit };
   const kind = yieldKind(container);
+  const range = kind === 'bed' ? undefined : contaminationRange(methods);
   const rowsOf = (query: string) => `/comparison/rows?${query}` as Route;
   return (
     <>
@@ -55,6 +59,16 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
         values={comparisonValues(filter)}
         chips={comparisonChips(filter, names)}
       />
+      {range === undefined ? null : (
+        <p className="answer-sentence">
+          {t('answer', {
+            low: formatNumber(range.low, locale, 1),
+            high: formatNumber(range.high, locale, 1),
+            lowest: asInside(names.methodName(range.lowest)),
+            highest: asInside(names.methodName(range.highest)),
+          })}
+        </p>
+      )}
       <div className="figures">
         <Figure
           label={t('contaminationTotal')}

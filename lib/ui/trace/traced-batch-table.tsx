@@ -55,7 +55,6 @@ export async function TracedBatchTable({ trace, went, words }: Props) {
             </>
           ),
         },
-        { key: 'through', header: t('columns.through'), cell: through },
         {
           key: 'inoculatedOn',
           header: t('columns.inoculatedOn'),
@@ -68,7 +67,6 @@ export async function TracedBatchTable({ trace, went, words }: Props) {
             </>
           ),
         },
-        { key: 'state', header: t('columns.state'), cell: stateOf },
         { key: 'live', header: t('columns.live'), numeric: true, cell: ({ live }) => live },
         {
           key: 'contaminated',
@@ -83,6 +81,8 @@ export async function TracedBatchTable({ trace, went, words }: Props) {
           numeric: true,
           cell: (batch) => totalMass(went.picked.get(batch.id) ?? 0),
         },
+        { key: 'state', header: t('columns.state'), cell: stateOf },
+        { key: 'through', header: t('columns.through'), cell: through },
       ]}
     />
   );
