@@ -40,26 +40,30 @@ const usually = <T>(usual: T, ...rare: T[]) =>
     { weight: 2, arbitrary: fc.constantFrom(usual, ...rare) },
   );
 
+const questions = [
+  'intake-units-of-lines',
+  'intake-one-unit',
+  'already-recorded',
+  'mass-per-unit-large',
+  'spawn-rate-unusual',
+];
 const line = fc.record({
   // Of two sites: the member cannot see who has FAR-1.
   code: fc.constantFrom('OLD-1', 'old 1', 'NEW-1', 'new 1', 'NEW-2', 'NEW-3', 'KTR-7', 'FAR-1'),
   species: usually('oyster', 'shiitake'),
-  inoculatedOn: fc.constantFrom('2026-04-01', '2026-04-01', '2026-04-02'),
+  inoculatedOn: usually('2026-04-01', '2026-04-02'),
   unitCount: usually<string | undefined>('4', undefined, '1', '0'),
   lot: usually('straw', 'nowhere'),
-  weighedOn: fc.constantFrom(undefined, '2026-05-12', '2026-05-12', '2026-05-19', '2026-03-01'),
-  fresh: fc.constantFrom(undefined, '410', '410', '700', '5000', '90000', 'some'),
-  contaminated: fc.constantFrom(undefined, undefined, '0', '1', '1', '2', '30'),
-  foundOn: fc.constantFrom(undefined, '2026-05-01', '2026-05-02'),
-  sign: fc.constantFrom(undefined, 'other', 'green'),
+  weighedOn: fc.oneof(
+    usually<string | undefined>('2026-05-12', undefined, '2026-03-01'),
+    fc.constant('2026-05-19'),
+  ),
+  fresh: usually<string | undefined>('410', undefined, '700', '5000', '90000', 'some'),
+  contaminated: usually<string | undefined>('1', undefined, '0', '2', '30'),
+  foundOn: usually<string | undefined>('2026-05-01', undefined, '2026-05-02'),
+  sign: usually<string | undefined>('other', undefined, 'green'),
   note: fc.constantFrom(undefined, 'wet'),
-  confirmed: fc.subarray([
-    'intake-units-of-lines',
-    'intake-one-unit',
-    'already-recorded',
-    'mass-per-unit-large',
-    'spawn-rate-unusual',
-  ]),
+  confirmed: fc.oneof({ weight: 3, arbitrary: fc.constant(questions) }, fc.subarray(questions)),
 });
 type Line = typeof line extends fc.Arbitrary<infer T> ? T : never;
 
@@ -151,7 +155,7 @@ describe('lines of a notebook that are taken in groups', () => {
     const kinds = { new: 0, there: 0, needs: 0 };
     await fc.assert(
       fc.asyncProperty(
-        fc.array(line, { minLength: 2, maxLength: 24 }),
+        fc.array(line, { minLength: 10, maxLength: 24 }),
         fc.constantFrom(5, 500),
         async (lines, atOnce) => {
           const rows = lines.map(rowOf);
@@ -161,10 +165,11 @@ describe('lines of a notebook that are taken in groups', () => {
           for (const { kind } of alone.answers) kinds[kind] += 1;
         },
       ),
-      { numRuns: runs },
+      { numRuns: runs, seed: 20261126 },
     );
-    // A test of refusals alone would prove little.
-    expect(kinds.new).toBeGreaterThan(runs);
-    expect(kinds.needs).toBeGreaterThan(runs);
+    // A test of refusals alone would prove little. Of 25 runs 186 lines were new, 8 there already and 220 refused or asked about.
+    expect(kinds.new).toBeGreaterThan(runs * 4);
+    expect(kinds.there).toBeGreaterThan(runs / 10);
+    expect(kinds.needs).toBeGreaterThan(runs * 4);
   });
 });

@@ -49,20 +49,25 @@ async function outcome<T>(
   return seen;
 }
 
+/** Mostly the first, so that most rows come to something. */
+const usually = <T>(usual: T, ...rare: T[]) =>
+  fc.oneof({ weight: 6, arbitrary: fc.constant(usual) }, { weight: 1, arbitrary: fc.constantFrom(...rare) });
+
+const questions = ['intake-no-time', 'intake-no-end', 'ph-above-saturation'];
 const run = fc.record({
   code: fc.constantFrom('BATH-1', 'T-1', 'T-2', 'T-3', null),
-  site: fc.constantFrom('millLane', 'quarry', 'nowhere'),
-  method: fc.constantFrom('lime', 'lime', 'steam', 'untreated'),
-  startedAt: fc.constantFrom('2026-05-01 18:00', '2026-05-02 06:00', '2026-07-20 09:00', '2026-09-01 08:00'),
-  endedAt: fc.constantFrom('', '2026-05-02 10:00', '2026-05-02 10:00', '2026-04-01 08:00'),
-  minutes: fc.constantFrom('', '', '960', '30'),
-  lime: fc.constantFrom('', '500'),
-  celsius: fc.constantFrom('', '15', '70'),
-  ph: fc.constantFrom('', '12.4', '13.9'),
-  endCelsius: fc.constantFrom('', '22'),
-  endPh: fc.constantFrom('', '12.1', '14'),
+  site: usually<'millLane' | 'quarry' | 'nowhere'>('millLane', 'quarry', 'nowhere'),
+  method: usually<'lime' | 'steam' | 'untreated'>('lime', 'steam', 'untreated'),
+  startedAt: usually('2026-05-01 18:00', '2026-05-02 06:00', '2026-07-20 09:00', '2026-09-01 08:00'),
+  endedAt: usually('2026-05-02 10:00', '', '2026-04-01 08:00'),
+  minutes: usually('', '960', '30'),
+  lime: usually('500', ''),
+  celsius: usually('15', '', '70'),
+  ph: usually('12.4', '', '13.9'),
+  endCelsius: usually('22', ''),
+  endPh: usually('12.1', '', '14'),
   timeAssumed: fc.boolean(),
-  confirmed: fc.subarray(['intake-no-time', 'intake-no-end', 'ph-above-saturation']),
+  confirmed: fc.oneof({ weight: 3, arbitrary: fc.constant(questions) }, fc.subarray(questions)),
 });
 type Run = typeof run extends fc.Arbitrary<infer T> ? T : never;
 
@@ -113,7 +118,7 @@ describe('treatments of a table that are taken many at once', () => {
         .sort();
     let made = 0;
     await fc.assert(
-      fc.asyncProperty(fc.array(run, { minLength: 1, maxLength: 20 }), async (drawn) => {
+      fc.asyncProperty(fc.array(run, { minLength: 10, maxLength: 20 }), async (drawn) => {
         const asked = drawn.map(inputOf);
         const together = await outcome((context) => bringTreatments(context, asked), standing);
         const alone = await outcome(async (context) => {
@@ -127,9 +132,10 @@ describe('treatments of a table that are taken many at once', () => {
         expect(together).toEqual(alone);
         made += (alone.standing?.length ?? 0) - 1;
       }),
-      { numRuns: runs },
+      { numRuns: runs, seed: 20261126 },
     );
-    expect(made).toBeGreaterThan(runs / 2);
+    // A test of refusals alone would prove little. Of 25 draws 86 runs were made.
+    expect(made).toBeGreaterThan(runs * 2);
   });
 });
 
