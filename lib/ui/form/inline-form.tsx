@@ -16,10 +16,12 @@ type Props = {
   readonly submitLabel: string;
   readonly words: FormWords;
   readonly values?: FormState['values'];
+  /** Where the page has another next step. */
+  readonly plain?: boolean;
 };
 
 /** A form of one or two boxes in the midst of a page that is about something else; works with and without script. */
-export function InlineForm({ action, label, fields, submitLabel, words, values: begin = {} }: Props) {
+export function InlineForm({ action, label, fields, submitLabel, words, values: begin = {}, plain }: Props) {
   const [state, act, pending] = useActionState(action, emptyFormState);
   const formId = useId();
   const values = Object.keys(state.values).length > 0 ? state.values : begin;
@@ -34,7 +36,11 @@ export function InlineForm({ action, label, fields, submitLabel, words, values: 
       </div>
       <QuestionPanel questions={state.questions} words={words} />
       <div className="form-end">
-        <button type="submit" className="button button-action" aria-disabled={pending}>
+        <button
+          type="submit"
+          className={`button ${plain ? 'button-plain' : 'button-action'}`}
+          aria-disabled={pending}
+        >
           {pending ? words.saving : submitLabel}
         </button>
       </div>

@@ -18,7 +18,7 @@ export async function layoutFields({ layout, offers, sample }: IntakeView): Prom
     const cells = sample.flatMap(({ cells }) => (cells[index]?.trim() ? [cells[index].trim()] : []));
     const example = cells
       .slice(0, examplesShown)
-      .map((cell) => `“${cell.slice(0, exampleLength)}”`)
+      .map((cell) => t('understood.quoted', { cell: cell.slice(0, exampleLength) }))
       .join(', ');
     const units = offers.find((offer) => offer.name === column.field)?.units ?? [];
     return [

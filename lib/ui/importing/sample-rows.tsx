@@ -15,7 +15,7 @@ export async function SampleRows({ layout, sample }: Pick<IntakeView, 'layout' |
       rows={sample}
       rowKey={({ line }) => String(line)}
       columns={[
-        { key: 'line', header: t('needs.line'), cell: ({ line }) => line },
+        { key: 'line', header: t('needs.line'), narrow: true, cell: ({ line }) => line },
         ...layout.columns.map((_, index) => ({
           key: `column ${index}`,
           header: columnName(layout.headers, index, unnamed),

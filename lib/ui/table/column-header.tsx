@@ -8,6 +8,8 @@ export type Column<Row> = {
   /** Unit of every figure in the column, shown under its name. */
   readonly unit?: string;
   readonly numeric?: boolean;
+  /** A first column that is as wide as what stands in it, such as the number of a row. */
+  readonly narrow?: boolean;
   /** Words of several lines, which would fill a phone where the column is as narrow as its longest word. */
   readonly roomy?: boolean;
   readonly cell: (row: Row) => ReactNode;

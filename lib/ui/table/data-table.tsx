@@ -63,7 +63,7 @@ export function DataTable<Row>({ caption, columns, rows, rowKey, groupOf, isTota
 
 function cellOf<Row>(column: Column<Row>, row: Row, first: boolean): ReactNode {
   return first ? (
-    <th key={column.key} scope="row">
+    <th key={column.key} scope="row" className={column.narrow ? 'narrow' : undefined}>
       {column.cell(row)}
     </th>
   ) : (

@@ -61,6 +61,7 @@ export default async function ImportedFilePage({ params, searchParams }: PagePro
           values={settle.values}
           submitLabel={t('settle.submit')}
           words={words}
+          plain={file.counts.new > 0}
         />
       )}
       {working || rows.length === 0 ? null : <NeedyRows file={file} rows={rows} before={before} />}
@@ -76,6 +77,7 @@ export default async function ImportedFilePage({ params, searchParams }: PagePro
             values={layoutValues(file)}
             submitLabel={t('understood.submit')}
             words={words}
+            plain
           />
         </details>
       )}
