@@ -15,7 +15,7 @@ import {
 } from './read-whole-sums';
 import { type RowsOfSites, rowsThatHold } from './rows-of-sites';
 
-/** So many questions are remembered in a process, some six megabytes each in a network of a thousand sites. */
+/** So many questions are remembered in a process, some twelve megabytes each in a network of a thousand sites. */
 const most = 12;
 /** When more sites than this were written since, all are read: one by one they would take longer. */
 const mostSites = 150;
