@@ -1,23 +1,16 @@
-import type {
-  LossesAnswer,
-  LossSource,
-  SourceShare,
-  VariationPart,
-} from '@/lib/analysis/loss-question/losses-answer';
+import type { LossesAnswer, LossSource, VariationPart } from '@/lib/analysis/loss-question/losses-answer';
 import type { InsightWords } from './insight-words';
-
-type Told = Extract<SourceShare, { kind: 'share' }>;
-
-const isTold = (source: SourceShare): source is Told => source.kind === 'share' && source.told;
+import { roundedTogether } from './rounded-together';
+import { isTold, type KnownShare, shareText } from './share-words';
 
 /** What can be told first: each source that matters, largest share first, then what cannot be told, then what is left. */
 export function lossesSentences({ contamination }: LossesAnswer, words: InsightWords): string[] {
-  const { t, number } = words;
+  const { t } = words;
   if (contamination.kind === 'cannot') return [t(`losses.cannot.${contamination.reason}`)];
   const sources = contamination.sources.filter(({ source }) => source !== 'rest');
   const told = sources.filter(isTold).sort((a, b) => b.percent.estimate - a.percent.estimate);
   const rest = contamination.sources.find(
-    (source): source is Told => source.source === 'rest' && isTold(source),
+    (source): source is KnownShare => source.source === 'rest' && isTold(source),
   );
   const untold = sources.filter((source) => !isTold(source)).map(({ source }) => source);
   const { list, either } = joined(words);
@@ -26,16 +19,7 @@ export function lossesSentences({ contamination }: LossesAnswer, words: InsightW
       ? t('losses.noneTold')
       : t('losses.told', {
           sources: list(told.map(({ source }) => t(`losses.source.${source}`))),
-          parts: list(
-            told.map(({ source, percent }) =>
-              t('losses.part', {
-                source: t(`losses.source.${source}`),
-                percent: number(percent.estimate),
-                low: number(percent.low),
-                high: number(percent.high),
-              }),
-            ),
-          ),
+          parts: list(told.map((share) => shareText(share, words))),
         }),
     untold.length === 0
       ? ''
@@ -43,29 +27,22 @@ export function lossesSentences({ contamination }: LossesAnswer, words: InsightW
           'losses.would',
           { what: list(untold.map((source) => t(`losses.wouldTell.${source}`))) },
         )}`,
-    rest === undefined ? '' : t('losses.restTold', { percent: number(rest.percent.estimate) }),
+    rest === undefined ? '' : t('losses.restTold', { percent: alone(rest.percent.estimate, words) }),
   ].filter((sentence) => sentence !== '');
 }
 
 /** The same of the yield, in one sentence. */
 export function yieldSentence(part: VariationPart, words: InsightWords): string {
-  const { t, number } = words;
+  const { t } = words;
   if (part.kind === 'cannot') return t('losses.yieldCannot');
   const told = part.sources
     .filter(isTold)
     .filter(({ source }) => source !== 'rest')
     .sort((a, b) => b.percent.estimate - a.percent.estimate);
   const rest = part.sources.find(({ source }) => source === 'rest');
-  const left = rest?.kind === 'share' ? number(rest.percent.estimate) : '–';
+  const left = rest?.kind === 'share' ? alone(rest.percent.estimate, words) : '–';
   if (told.length === 0) return t('losses.yieldNone', { rest: left });
-  const parts = told.map(({ source, percent }) =>
-    t('losses.part', {
-      source: t(`losses.source.${source}`),
-      percent: number(percent.estimate),
-      low: number(percent.low),
-      high: number(percent.high),
-    }),
-  );
+  const parts = told.map((share) => shareText(share, words));
   const { list } = joined(words);
   const sources = list(told.map(({ source }) => t(`losses.source.${source}`)));
   return t('losses.yieldTold', { sources, parts: list(parts), rest: left });
@@ -80,6 +57,8 @@ export function sourcesToActOn({ contamination }: LossesAnswer): LossSource[] {
     .map(({ source }) => source);
   return told.length === 0 ? contamination.sources.map(({ source }) => source) : told;
 }
+
+const alone = (value: number, words: InsightWords): string => roundedTogether([value], words)[0] ?? '';
 
 function joined({ language }: InsightWords) {
   const and = new Intl.ListFormat(language, { type: 'conjunction' });
