@@ -35,19 +35,24 @@ export async function readingFields({ days, temperatureUnit, method }: ReadingOp
   ];
 }
 
-export async function endFields({ days, temperatureUnit }: Options): Promise<FieldSpec[]> {
+type EndOptions = Options & { readonly loadCelsiusAtSpawning: number | null };
+
+/** What is asked as a run ends; a temperature of the load that was written down before is not asked for again. */
+export async function endFields(options: EndOptions): Promise<FieldSpec[]> {
+  const { days, temperatureUnit, loadCelsiusAtSpawning } = options;
   const t = await getTranslations('treatments');
   const label = (name: Parameters<typeof t>[0]) => sentenceCase(t(name));
+  const load: FieldSpec = {
+    kind: 'temperature',
+    name: 'loadCelsiusAtSpawning',
+    label: label('fields.loadCelsiusAtSpawning'),
+    hint: t('hints.loadCelsiusAtSpawning'),
+    units: temperatureUnits(temperatureUnit),
+    optional: true,
+  };
   return [
     { kind: 'moment', name: 'endedAt', label: label('fields.endedAt'), quick: days },
-    {
-      kind: 'temperature',
-      name: 'loadCelsiusAtSpawning',
-      label: label('fields.loadCelsiusAtSpawning'),
-      hint: t('hints.loadCelsiusAtSpawning'),
-      units: temperatureUnits(temperatureUnit),
-      optional: true,
-    },
+    ...(loadCelsiusAtSpawning === null ? [load] : []),
     { kind: 'hidden', name: 'id' },
     { kind: 'hidden', name: 'revision' },
   ];

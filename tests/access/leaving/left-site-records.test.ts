@@ -40,6 +40,7 @@ let closed: string;
 let look: string;
 let noted: string;
 let run: string;
+let measured: string;
 let participant: string;
 
 const closing = {
@@ -67,6 +68,8 @@ beforeAll(async () => {
     note: 'Juna Merrow mixed it',
   };
   run = (await arrange(coordinator, startTreatmentInput, startTreatment, started)).id;
+  const warm = { ...started, loadCelsiusAtSpawning: 24 };
+  measured = (await arrange(coordinator, startTreatmentInput, startTreatment, warm)).id;
   participant = (
     await arrange(coordinator, addParticipantInput, addParticipant, {
       ...{ siteId: millLane, name: 'Juna Merrow', countedOn: '2026-05-01' },
@@ -124,6 +127,19 @@ describe('what a site recorded, once it has left', () => {
     await expect(
       admin.query('update treatment_run set ended_at = $2 where id = $1', [run, at(-30)]),
     ).rejects.toThrow('the site has left the network');
+  });
+
+  it('keeps the temperature of a load that was written down; the end of a run adds one only where there is none', async () => {
+    const endedAt = '2026-07-20T08:30:00Z';
+    const end = (more: object) =>
+      as(endTreatmentInput, endTreatment, { id: measured, revision: 1, endedAt, ...more });
+    expect(await end({ loadCelsiusAtSpawning: 61 })).toEqual(left);
+    expect(await end({})).toMatchObject({ kind: 'ok' });
+    const { rows } = await admin.query(
+      'select load_celsius_at_spawning::float as celsius from treatment_run where id = $1',
+      [measured],
+    );
+    expect(rows).toEqual([{ celsius: 24 }]);
   });
 
   it('may have the note of a batch and of a run taken out', async () => {

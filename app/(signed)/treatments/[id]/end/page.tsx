@@ -27,6 +27,7 @@ export default async function EndTreatmentPage({ params }: PageProps<'/treatment
         await endFields({
           days: await recentDays(todayInZone(zone, now), run.siteLeftAt && todayInZone(zone, run.siteLeftAt)),
           temperatureUnit: actor.temperatureUnit,
+          loadCelsiusAtSpawning: run.loadCelsiusAtSpawning,
         })
       }
       values={{ id, revision: String(run.revision), ...nowValues('endedAt', run.siteLeftAt ?? now, zone) }}
