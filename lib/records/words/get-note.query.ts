@@ -8,7 +8,9 @@ export async function getNote(
   { db }: ReadContext,
   kind: NotedKind,
   id: string,
-): Promise<{ code: string; revision: number; note: string } | undefined> {
+): Promise<{ code: string; revision: number; note: string; voided: boolean } | undefined> {
   const noted = await notedTable(db, kind).find(id);
-  return noted === null || noted.note === null ? undefined : { ...noted, note: noted.note };
+  if (noted === null || noted.note === null) return undefined;
+  const { code, revision, note, voidedAt } = noted;
+  return { code, revision, note, voided: voidedAt !== null };
 }

@@ -17,7 +17,7 @@ export async function takeOutNote(
   const noted = await table.find(id);
   if (!noted) return notFound;
   if (noted.note === null) return ok({ id });
-  const { count } = await table.empty({ id, revision, voidedAt: null });
+  const { count } = await table.empty({ id, revision });
   if (count === 1) return ok({ id });
   const after = await table.find(id);
   return after === null || after.revision === revision

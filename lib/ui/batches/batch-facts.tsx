@@ -117,7 +117,12 @@ export async function BatchFacts({ page, language, unit }: Props) {
             batch.note === null ? (
               ''
             ) : (
-              <NoteText kind="batch" id={batch.id} note={batch.note} left={batch.siteLeft} />
+              <NoteText
+                kind="batch"
+                id={batch.id}
+                note={batch.note}
+                fixed={batch.siteLeft || batch.voidReason !== null}
+              />
             ),
           ),
         ]}

@@ -7,17 +7,17 @@ type Props = {
   readonly kind: NotedKind;
   readonly id: string;
   readonly note: string;
-  /** The site has left: nothing is corrected there any more, but a note can be taken out. */
-  readonly left: boolean;
+  /** Its site has left or it is voided: nothing is corrected any more, but the note can be taken out. */
+  readonly fixed: boolean;
 };
 
 /** The note of a record; where it cannot be corrected any more, with the way to take it out. */
-export async function NoteText({ kind, id, note, left }: Props) {
+export async function NoteText({ kind, id, note, fixed }: Props) {
   const t = await getTranslations('common.takeOut');
   return (
     <>
       {note}
-      {left ? (
+      {fixed ? (
         <>
           {' '}
           <Link className="no-print" href={`/words/${kind}/${id}` as Route}>

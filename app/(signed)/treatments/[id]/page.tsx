@@ -5,6 +5,7 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
 import { formatMass } from '@/lib/growing/format-quantity';
+import { isId } from '@/lib/records/fields/id-field';
 import { getTreatment } from '@/lib/records/treatment/get-treatment.query';
 import { CostLink } from '@/lib/ui/costs/cost-link';
 import { InlineForm } from '@/lib/ui/form/inline-form';
@@ -38,9 +39,7 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
-  const run = /^[0-9a-f-]{36}$/i.test(id)
-    ? await readAs(actor, (context) => getTreatment(context, id, now))
-    : undefined;
+  const run = isId(id) ? await readAs(actor, (context) => getTreatment(context, id, now)) : undefined;
   if (!run) return <NotThere />;
   const t = await getTranslations('treatments');
   const locale = await getLocale();
@@ -117,7 +116,7 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
           ),
           ...optional(
             t('columns.note'),
-            run.note === null ? null : <NoteText kind="treatment-run" id={id} note={run.note} left={left} />,
+            run.note === null ? null : <NoteText kind="treatment-run" id={id} note={run.note} fixed={left} />,
           ),
         ]}
       />

@@ -5,14 +5,18 @@ import { requireActor } from '@/lib/access/current';
 import { parseInput } from '@/lib/access/parse-input';
 import { readAs } from '@/lib/access/scoped-db';
 import { getNote } from '@/lib/records/words/get-note.query';
-import { notedInput } from '@/lib/records/words/take-out-note.input';
+import { type NotedKind, notedInput } from '@/lib/records/words/take-out-note.input';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { voidFields } from '@/lib/ui/history/void-fields';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { takeOutNoteAction } from './actions';
 
-const pathOf = { batch: '/batches', 'treatment-run': '/treatments' } as const;
+/** Where the record is read: a voided run has its history alone. */
+function pathOf(kind: NotedKind, voided: boolean): string {
+  if (kind === 'batch') return '/batches';
+  return voided ? '/history' : '/treatments';
+}
 
 export default async function TakeOutNotePage({ params }: PageProps<'/words/[kind]/[id]'>) {
   const actor = await requireActor('coordinator', 'member');
@@ -21,7 +25,7 @@ export default async function TakeOutNotePage({ params }: PageProps<'/words/[kin
   const { kind, id } = wanted.value;
   const found = await readAs(actor, (context) => getNote(context, kind, id));
   if (!found) return <NotThere />;
-  const back = `${pathOf[kind]}/${id}`;
+  const back = `${pathOf(kind, found.voided)}/${id}`;
   const t = await getTranslations('common');
   return (
     <RecordForm
