@@ -7,6 +7,7 @@ import { DataTable } from '../table/data-table';
 import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
 import { lossesSentences, sourcesToActOn, yieldSentence } from './losses-sentences';
+import { littleAtMost, littleBelow, mattersLittle } from './share-words';
 import { TellingExamplesView } from './telling-examples-view';
 
 /** Where losses come from, in words; who stands out; a first step for each source; every share with its interval. */
@@ -71,12 +72,14 @@ function Shares({ part, of, words }: SharesProps) {
       ? t(`losses.why.${source.reason}`, {
           other: source.sameAs === null ? '–' : t(`losses.source.${source.sameAs}`),
         })
-      : t(source.told ? 'losses.isTold' : 'losses.notTold');
+      : mattersLittle(source)
+        ? t('losses.mattersLittle', { high: littleAtMost(source, words) })
+        : t(source.told ? 'losses.isTold' : 'losses.notTold');
   return (
     <>
       <DotIntervalChart
         title={t(`losses.chart.${of}`)}
-        reading={t('losses.chartReading')}
+        reading={t('losses.chartReading', { little: `${number(littleBelow)} %` })}
         unit="%"
         rows={shares.map((share, index) =>
           toChartRow(

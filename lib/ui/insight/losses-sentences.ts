@@ -1,9 +1,12 @@
 import type { LossesAnswer, LossSource, VariationPart } from '@/lib/analysis/loss-question/losses-answer';
 import type { InsightWords } from './insight-words';
 import { roundedTogether } from './rounded-together';
-import { isTold, type KnownShare, shareText } from './share-words';
+import { isTold, type KnownShare, littleAtMost, mattersLittle, shareText } from './share-words';
 
-/** What can be told first: each source that matters, largest share first, then what cannot be told, then what is left. */
+/**
+ * What can be told first: each source that matters, largest share first, then what matters little, what cannot be told, and
+ * what is left.
+ */
 export function lossesSentences({ contamination }: LossesAnswer, words: InsightWords): string[] {
   const { t } = words;
   if (contamination.kind === 'cannot') return [t(`losses.cannot.${contamination.reason}`)];
@@ -12,14 +15,32 @@ export function lossesSentences({ contamination }: LossesAnswer, words: InsightW
   const rest = contamination.sources.find(
     (source): source is KnownShare => source.source === 'rest' && isTold(source),
   );
-  const untold = sources.filter((source) => !isTold(source)).map(({ source }) => source);
+  const little = sources.filter(mattersLittle);
+  const untold = sources
+    .filter((source) => !isTold(source) && !mattersLittle(source))
+    .map(({ source }) => source);
+  const noneTold =
+    little.length === 0 ? 'noneTold' : untold.length === 0 ? 'noneMatters' : ('noneToldSome' as const);
   const { list, either } = joined(words);
   return [
     told.length === 0
-      ? t('losses.noneTold')
+      ? t(`losses.${noneTold}`)
       : t('losses.told', {
           sources: list(told.map(({ source }) => t(`losses.source.${source}`))),
           parts: list(told.map((share) => shareText(share, words))),
+        }),
+    little.length === 0
+      ? ''
+      : t('losses.little', {
+          count: little.length,
+          parts: list(
+            little.map((share) =>
+              t('losses.littlePart', {
+                source: t(`losses.source.${share.source}`),
+                high: littleAtMost(share, words),
+              }),
+            ),
+          ),
         }),
     untold.length === 0
       ? ''
@@ -48,14 +69,15 @@ export function yieldSentence(part: VariationPart, words: InsightWords): string 
   return t('losses.yieldTold', { sources, parts: list(parts), rest: left });
 }
 
-/** Sources of which a first step is worth telling: those that matter, or all while none can be told. */
+/** Sources of which a first step is worth telling: those that matter, or while none can be told all that may. */
 export function sourcesToActOn({ contamination }: LossesAnswer): LossSource[] {
   if (contamination.kind === 'cannot') return [];
   const told = contamination.sources
     .filter(isTold)
     .sort((a, b) => b.percent.estimate - a.percent.estimate)
     .map(({ source }) => source);
-  return told.length === 0 ? contamination.sources.map(({ source }) => source) : told;
+  const may = contamination.sources.filter((source) => !mattersLittle(source)).map(({ source }) => source);
+  return told.length === 0 ? may : told;
 }
 
 const alone = (value: number, words: InsightWords): string => roundedTogether([value], words)[0] ?? '';

@@ -4,7 +4,20 @@ import { roundedTogether } from './rounded-together';
 
 export type KnownShare = Extract<SourceShare, { kind: 'share' }>;
 
+type LittleShare = KnownShare & { readonly told: false };
+
 export const isTold = (source: SourceShare): source is KnownShare => source.kind === 'share' && source.told;
+
+/** A source that may not matter at all, and matters little where its share ends below so many of 100 parts. Our choice. */
+export const littleBelow = 5;
+
+export const mattersLittle = (source: SourceShare): source is LittleShare =>
+  source.kind === 'share' && !source.told && source.percent.high < littleBelow;
+
+/** The most that a source that matters little can be of 100 parts. */
+export function littleAtMost({ percent }: LittleShare, { t, number }: InsightWords): string {
+  return percent.high < 0.05 ? t('losses.under', { value: number(0.1, 1) }) : number(percent.high, 1);
+}
 
 /**
  * The share of a source with its limits, as precise as "it matters" needs: a limit above zero is never written as zero,
