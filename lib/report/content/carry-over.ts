@@ -4,11 +4,12 @@ import type { BuiltReport } from './build-content';
 import { carryChanges } from './carry-changes';
 import type { FunderReportContent } from './funder-report';
 import { type GroundPart, groundParts } from './ground';
-import { keepBack } from './keep-back';
+import { partsHiddenTogether } from './hidden-together';
 import { partsBesideDays } from './parts-beside-days';
 import { partsThatTell } from './parts-that-tell';
 import { practicesThatTell, withoutPractices } from './practices-beside';
 import { samePeriod } from './same-period';
+import { tellLess } from './tell-less';
 import { tellsPart } from './tells-part';
 import { baselineTotals } from './told-totals';
 
@@ -50,7 +51,10 @@ const tellingOf = (built: BuiltReport, parts: readonly GroundPart[]) =>
 
 /** Parts that would tell of few sites beside one of the earlier reports; the changes apart. */
 function partsToHold(built: BuiltReport, earlier: readonly BuiltReport[]): Set<GroundPart> {
-  const byDays = besideStretches(built, earlier, heldWhole).map(({ part }) => part);
+  const byDays = [
+    ...besideStretches(built, earlier, heldWhole).map(({ part }) => part),
+    ...partsHiddenTogether(built, earlier, built.content.rule),
+  ];
   return new Set([
     ...byDays.flatMap((part) => (ofHarvest.includes(part) ? tellingOf(built, ofHarvest) : [part])),
     ...earlier.flatMap((one) => [
@@ -64,16 +68,28 @@ function partsToHold(built: BuiltReport, earlier: readonly BuiltReport[]): Set<G
 
 /**
  * Holds a report against those that readers have of the same days: a part of it that, less an earlier one, would tell
- * what few sites changed stands as it did in the latest that told it over the same period, or is kept back where none
- * did. `earlier` begins with the latest; each of them was held against those before it, so that what stands again tells
+ * what few sites changed stands as it did in the latest that told it over the same period; where none did, as few of its
+ * numbers as possible are kept back. `earlier` begins with the latest; each of them was held against those before it, so that what stands again tells
  * nothing new. Practices beside reports over other days are kept back one by one.
  */
 export function carryOver(built: BuiltReport, earlier: readonly EarlierReport[]): BuiltReport {
   const ofPeriod = earlier.filter((one) => samePeriod(one.content, built.content));
   let report = withoutPractices(built, practicesThatTell(built, earlier));
+  const settled = new Set<GroundPart>();
   for (const part of partsToHold(report, earlier)) {
+    if (settled.has(part)) continue;
     const source = ofPeriod.find((one) => tellsPart(one, part));
-    report = source ? carryPart(report, part, source) : keepBack(report, part);
+    const together = ofHarvest.includes(part) ? tellingOf(report, ofHarvest) : [part];
+    if (source) {
+      report = carryPart(report, part, source);
+      continue;
+    }
+    const safe = (version: BuiltReport) => {
+      const held = partsToHold(version, earlier);
+      return !together.some((one) => held.has(one));
+    };
+    for (const one of together) settled.add(one);
+    report = tellLess(report, together, safe);
   }
   return carryChanges(report, earlier);
 }

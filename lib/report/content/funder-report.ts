@@ -23,6 +23,8 @@ const heads = z.discriminatedUnion('kind', [
 const figure = z.looseObject({ kind: z.enum(['figure', 'counts', 'cannot']) });
 
 const methodRow = z.object({
+  /** Of its sums in the ground; reports built before have none. */
+  key: z.string().optional(),
   container: z.string(),
   methodEn: z.string(),
   methodEs: z.string(),

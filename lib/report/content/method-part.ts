@@ -61,6 +61,7 @@ export function methodPart(
   return {
     content: {
       methods: figures.map((row) => ({
+        key: keyOf(row),
         container: row.container,
         methodEn: row.methodEn,
         methodEs: row.methodEs,

@@ -82,7 +82,9 @@ export function stretchTells(
     sites.length,
   );
   const derived = newlyDerived(fresh, amountsOf(fresh), places);
-  if (derived.some(({ amounts }) => amountsTell(amounts, rule))) return true;
+  // What a report may tell standing alone, its own table has judged: of methods by how many sites made the batches.
+  const alone = ({ from, until }: Derived) => from === fresh.from && until === fresh.until;
+  if (derived.some((one) => !alone(one) && amountsTell(one.amounts, rule))) return true;
   const joined = [places.get(fresh.from)?.group, places.get(fresh.until)?.group];
   const others = derivedOf(places).filter(({ group }) => !joined.includes(group));
   if ((derived.length * others.length ** 2) / 2 > mostCombinations) return true;
