@@ -6,7 +6,7 @@ import { levelledFigure } from './levelled-figure';
 import type { MethodPair } from './methods-answer';
 import { neededForLoss, neededForYield, whatWouldTell } from './what-would-tell';
 import { type Company, whyRawDiffers } from './why-raw-differs';
-import { asPercentMore, yieldDifference } from './yield-differences';
+import { asPercentMore, type YieldDifference, yieldDifference } from './yield-differences';
 
 /** All pairs are looked at together: a pair tells when it does after Holm's adjustment for the others. */
 const significance = 0.05;
@@ -44,8 +44,7 @@ export function methodPairs(ground: PairGround): MethodPair[] {
     const typical = percent.reduce((sum, value) => sum + value, 0) / Math.max(1, percent.length);
     const ofYield = yieldDifference(all, first, second);
     const ofCropped = yieldDifference(cropped, first, second);
-    const yieldTells =
-      ofYield.kind === 'difference' && ofYield.holmPValue <= significance && !holdsZero(ofYield.value);
+    const yieldTells = tellsAmongAll(ofYield);
     return [
       {
         first,
@@ -84,6 +83,7 @@ export function methodPairs(ground: PairGround): MethodPair[] {
             ? null
             : whatWouldTell(first, second, neededForYield(all.fit), weighed),
         croppedPercent: ofCropped.kind === 'difference' ? asPercentMore(ofCropped.value) : null,
+        croppedTells: tellsAmongAll(ofCropped),
       },
     ];
   });
@@ -99,6 +99,10 @@ function losingMoreFirst(difference: RateDifference): RateDifference {
     second: difference.first,
     points: { estimate: -estimate, low: -high, high: -low },
   };
+}
+
+function tellsAmongAll(of: YieldDifference): of is Extract<YieldDifference, { kind: 'difference' }> {
+  return of.kind === 'difference' && of.holmPValue <= significance && !holdsZero(of.value);
 }
 
 function holdsZero({ low, high }: { readonly low: number; readonly high: number }): boolean {

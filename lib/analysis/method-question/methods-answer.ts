@@ -57,6 +57,8 @@ export type MethodPair = {
   readonly yieldWould: WhatWouldTell | null;
   /** Among batches that cropped: percent more (or less) of the first, with limits; null where it cannot be told. */
   readonly croppedPercent: Limited | null;
+  /** Whether that tells, all pairs taken together (Holm). */
+  readonly croppedTells: boolean;
 };
 
 /** One method at one site, and how the site does whatever it uses: odds of losing a unit against a typical site. */

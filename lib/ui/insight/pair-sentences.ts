@@ -92,7 +92,8 @@ export function yieldSentences(pair: MethodPair, words: InsightWords): string[] 
     const [percent = ''] = roundedTogether([Math.abs(cropped.estimate)], words);
     const [low = '', high = ''] = roundedTogether([cropped.low, cropped.high], words);
     const way = cropped.estimate >= 0 ? 'more' : 'less';
-    const key = alone(cropped.low, cropped.high) ? 'methods.cropped' : 'methods.croppedMaybe';
+    const maybe = alone(cropped.low, cropped.high) ? 'methods.croppedAlone' : 'methods.croppedMaybe';
+    const key = pair.croppedTells ? 'methods.cropped' : maybe;
     sentences.push(t(key, { first, second, percent, way, low, high }));
   }
   return sentences.map(sentenceCase);

@@ -27,6 +27,7 @@ const pair = (changes: Partial<MethodPair>): MethodPair => ({
   yieldVerdict: 'cannot-tell',
   yieldWould: { kind: 'batches', method: 'lime', batches: 1, siteId: 'Mill Lane', points: 10 },
   croppedPercent: null,
+  croppedTells: false,
   ...changes,
 });
 
@@ -50,9 +51,13 @@ test('what would tell is said of the yield, too', () => {
   ]);
 });
 
-test('a crop that differs by no more than chance is not called more or less without saying so', () => {
-  const said = (low: number, high: number) =>
-    yieldSentences(pair({ croppedPercent: { estimate: -8, low, high } }), words)[1];
-  expect(said(-18, 4)).toContain('which may be chance');
-  expect(said(-18, -4)).not.toContain('chance');
+test('a crop is said to differ only where it does among all pairs', () => {
+  const said = (low: number, high: number, croppedTells: boolean, language = words) =>
+    yieldSentences(pair({ croppedPercent: { estimate: -8, low, high }, croppedTells }), language)[1];
+  expect(said(-18, 4, false)).toContain('which may be chance');
+  expect(said(-18, -4, false)).toMatch(/looked at alone \(−18 to −4\s%\), but .* may come up by chance/);
+  expect(said(-18, -4, false, palabras)).toMatch(
+    /por sí solos \(−18 a −4\s%\), pero .* puede salir por azar/,
+  );
+  expect(said(-18, -4, true)).toMatch(/gave 8\s% less than bath \(−18 to −4\s%\)\.$/);
 });
