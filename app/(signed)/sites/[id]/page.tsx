@@ -3,12 +3,12 @@ import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { todayInZone } from '@/lib/growing/calendar-date';
 import { listPlaces } from '@/lib/records/condition/list-places.query';
 import { getSite } from '@/lib/records/site/get-site.query';
 import { getSiteMethods } from '@/lib/records/site-method/get-site-methods.query';
 import { SitePlaces } from '@/lib/ui/conditions/site-places';
 import { formatDate } from '@/lib/ui/format/date-text';
-import { formatInstant } from '@/lib/ui/format/instant-text';
 import { DefinitionList } from '@/lib/ui/page/definition-list';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
@@ -48,7 +48,7 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
       {site.left === null ? null : (
         <Notice tone="watch">
           {leaving('site.left', {
-            date: formatInstant(new Date(site.left.at), site.timeZone, locale),
+            date: formatDate(todayInZone(site.timeZone, new Date(site.left.at)), locale),
             figures: site.left.figures,
           })}
         </Notice>
@@ -75,12 +75,18 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
       <p>
         <Link href={`/batches?site=${site.id}` as Route}>{t('seeBatches')}</Link>
       </p>
-      <p>
-        <Link href={`/questions/next?site=${site.id}` as Route}>{next('link')}</Link>
-      </p>
-      <p>
-        <Link href={`/questions/records?site=${site.id}#site-${site.id}` as Route}>{watch('siteLink')}</Link>
-      </p>
+      {site.left === null ? (
+        <>
+          <p>
+            <Link href={`/questions/next?site=${site.id}` as Route}>{next('link')}</Link>
+          </p>
+          <p>
+            <Link href={`/questions/records?site=${site.id}#site-${site.id}` as Route}>
+              {watch('siteLink')}
+            </Link>
+          </p>
+        </>
+      ) : null}
       {methods === undefined ? null : (
         <p>
           <Link href={`/sites/${site.id}/methods` as Route}>{t('methods.link')}</Link>

@@ -56,7 +56,7 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
       <p>
         <Status tone={judgement.tone} word={judgement.word} />
       </p>
-      {clock === undefined ? null : <RunClock {...clock} />}
+      {clock === undefined || left ? null : <RunClock {...clock} />}
       <p className="lead">{judgement.sentence}</p>
       <FallsNote run={run} temperatureUnit={actor.temperatureUnit} />
       {run.endedAt === null && mine && !left ? (

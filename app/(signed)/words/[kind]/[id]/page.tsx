@@ -38,7 +38,7 @@ export default async function TakeOutNotePage({ params }: PageProps<'/words/[kin
       tone="bad"
       after={<Link href={back as Route}>{t('cancel')}</Link>}
     >
-      <blockquote>{found.note}</blockquote>
+      <blockquote className="my-6 text-lg">{found.note}</blockquote>
       <p>{t('takeOut.explain')}</p>
     </RecordForm>
   );
