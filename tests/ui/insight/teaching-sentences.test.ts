@@ -1,17 +1,9 @@
-import { createTranslator } from 'next-intl';
 import { expect, test } from 'vitest';
 import type { NextChoice, Teaching } from '@/lib/analysis/next-question/next-answer';
-import { formatNumber } from '@/lib/ui/format/number-text';
-import type { InsightWords } from '@/lib/ui/insight/insight-words';
 import { teachingSentences } from '@/lib/ui/insight/next-sentences';
-import { loadMessages } from '@/lib/ui/messages/load-messages';
+import { sentenceWords } from './sentence-words';
 
-const words = {
-  t: createTranslator({ locale: 'en-US', messages: loadMessages('en'), namespace: 'insight' }),
-  inSentence: (method: string) => method,
-  units: 'bags',
-  number: (value: number, digits = 0) => formatNumber(value, 'en-US', digits),
-} as unknown as InsightWords;
+const words = sentenceWords('en');
 
 function said(from: number, to: number): string[] {
   const teaching: Teaching = {
