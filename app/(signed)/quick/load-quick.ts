@@ -3,6 +3,7 @@ import { getLocale, getMessages } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
+import { isId } from '@/lib/records/fields/id-field';
 import { listOpenBatches } from '@/lib/records/shed/list-open-batches.query';
 import type { QuickProps } from '@/lib/ui/quick/quick-props';
 import { quickWordsOf } from '@/lib/ui/quick/quick-words';
@@ -13,7 +14,7 @@ type Query = Promise<Record<string, string | string[] | undefined>>;
 export type SavedHere = { readonly kind: string; readonly record: string; readonly batchId: string };
 
 function idIn(text: string | string[] | undefined): string | undefined {
-  return typeof text === 'string' && /^[0-9a-f-]{36}$/i.test(text) ? text.toLowerCase() : undefined;
+  return typeof text === 'string' && isId(text) ? text.toLowerCase() : undefined;
 }
 
 /** What a quick entry's page hands to its form, and what the address says was saved. */

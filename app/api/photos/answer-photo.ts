@@ -2,6 +2,7 @@ import type { Signed } from '@/lib/access/session-lookup';
 import { acceptPhoto, type PhotoPost } from '@/lib/intake/accept-photo';
 import { fromSameOrigin } from '@/lib/intake/from-same-origin';
 import { serverTrouble } from '@/lib/intake/server-trouble';
+import { isId } from '@/lib/records/fields/id-field';
 import { mostPhotoMegabytes } from '@/lib/records/photo/photo.input';
 import { answerReader, refusalResponse } from '@/lib/ui/entry/problem-response';
 
@@ -10,7 +11,7 @@ const mostBytes = (mostPhotoMegabytes + 1) * 1024 * 1024;
 
 /** A form goes on to a page: the batch with its photos, or the form again with what was wrong. */
 function goOn({ result, batchId, findingId }: PhotoPost): Response {
-  const at = /^[0-9a-f-]{36}$/i.test(batchId) ? batchId : '';
+  const at = isId(batchId) ? batchId : '';
   const problem = result.kind === 'invalid' ? (result.errors[0]?.code ?? 'try-again') : 'not-there';
   const path =
     result.kind === 'ok'

@@ -1,5 +1,6 @@
 import { currentActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { isId } from '@/lib/records/fields/id-field';
 import { getPhoto } from '@/lib/records/photo/get-photo.query';
 import { outsideStore } from '@/lib/records/photo/photo-store';
 
@@ -9,7 +10,7 @@ const absent = () => new Response(null, { status: 404, headers: { 'cache-control
 export async function GET(request: Request, { params }: RouteContext<'/photos/[id]'>): Promise<Response> {
   const { id } = await params;
   const actor = await currentActor();
-  if (!actor || !/^[0-9a-f-]{36}$/i.test(id)) return absent();
+  if (!actor || !isId(id)) return absent();
   const size = new URL(request.url).searchParams.get('size') === 'small' ? 'small' : 'full';
   const found = await readAs(actor, (context) => getPhoto(context, id, size));
   const image = found?.kind === 'outside' ? await outsideStore()?.get(found.name) : found?.image;

@@ -1,7 +1,10 @@
 import { z } from 'zod';
-import { optionalIdField } from './id-field';
+import { isCalendarDate } from '@/lib/growing/calendar-date';
+import { isId, optionalIdField } from './id-field';
 
 export const lotsPerPage = 50;
+/** The database knows no year 0. */
+const firstDay = '0001-01-01';
 
 /** The filter in the address of a list of lots: `of` is the material or the species. */
 export const lotFilterInput = z.object({
@@ -14,5 +17,5 @@ export type LotFilter = z.output<typeof lotFilterInput>;
 /** Where a page of a list goes on: after this date and id. */
 export function lotCursor(after: string | null): { date: string; id: string } | undefined {
   const [date = '', id = ''] = (after ?? '').split('_');
-  return /^\d{4}-\d{2}-\d{2}$/.test(date) && /^[0-9a-f-]{36}$/.test(id) ? { date, id } : undefined;
+  return isCalendarDate(date) && date >= firstDay && isId(id) ? { date, id } : undefined;
 }

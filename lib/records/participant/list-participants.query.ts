@@ -1,11 +1,12 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { isId } from '../fields/id-field';
 import { type ProgrammeFilter, programmeRowsPerPage } from '../programme/programme-filter.input';
 import { participantInclude, participantView } from './participant-view';
 
 /** Participants that the actor may see, last added first, a page at a time; erased ones are not listed. */
 export async function listParticipants({ db }: ReadContext, filter: ProgrammeFilter) {
-  const after = /^[0-9a-f-]{36}$/.test(filter.after ?? '') ? filter.after : null;
+  const after = filter.after !== null && isId(filter.after) ? filter.after : null;
   const rows = await db.participant.findMany({
     where: {
       voidedAt: null,

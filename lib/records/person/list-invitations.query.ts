@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { isId } from '../fields/id-field';
 import { invitationViews, waiting } from './invitation-view';
 import { linkNeverMade } from './link-never-made';
 
@@ -18,7 +19,7 @@ export async function listInvitations(context: ReadContext, after: string | null
   const rows = await db.invitation.findMany({
     where: {
       ...{ networkId, ...waiting },
-      ...(after !== null && /^[0-9a-f-]{36}$/.test(after) ? { id: { lt: after } } : {}),
+      ...(after !== null && isId(after) ? { id: { lt: after } } : {}),
     },
     orderBy: { id: 'desc' },
     take: invitationsPerPage + 1,

@@ -1,8 +1,10 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { isId } from '../fields/id-field';
 
 /** The methods of the network and whether a site can use each: as said there, otherwise whether it has used it. */
 export async function getSiteMethods({ db, actor }: ReadContext, siteId: string) {
+  if (!isId(siteId)) return undefined;
   if (actor.role === 'member' && !actor.siteIds.includes(siteId)) return undefined;
   const site = await db.site.findFirst({ where: { id: siteId, voidedAt: null, leftAt: null } });
   if (!site) return undefined;

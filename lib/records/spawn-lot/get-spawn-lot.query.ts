@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { isId } from '../fields/id-field';
 import { asCalendarDate } from '../fields/stored-date';
 import { type SpawnLotView, spawnLotInclude, spawnLotView } from './spawn-lot-view';
 
@@ -16,6 +17,7 @@ export async function getSpawnLot(
   { db }: ReadContext,
   id: string,
 ): Promise<(SpawnLotView & { children: { id: string; code: string }[]; batches: SpawnUse[] }) | undefined> {
+  if (!isId(id)) return undefined;
   const row = await db.spawnLot.findFirst({
     where: { id },
     include: { ...spawnLotInclude, children: { where: { voidedAt: null }, orderBy: { id: 'asc' } } },

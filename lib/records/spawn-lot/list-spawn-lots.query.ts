@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { isId } from '../fields/id-field';
 import { type LotFilter, lotsPerPage } from '../fields/lot-filter.input';
 import { type SpawnLotView, spawnLotInclude, spawnLotView } from './spawn-lot-view';
 
@@ -8,7 +9,7 @@ export async function listSpawnLots(
   { db }: ReadContext,
   filter: LotFilter,
 ): Promise<{ lots: SpawnLotView[]; next: string | undefined }> {
-  const after = filter.after !== null && /^[0-9a-f-]{36}$/.test(filter.after) ? filter.after : undefined;
+  const after = filter.after !== null && isId(filter.after) ? filter.after : undefined;
   const rows = await db.spawnLot.findMany({
     where: {
       voidedAt: null,

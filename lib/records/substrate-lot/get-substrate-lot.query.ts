@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { isId } from '../fields/id-field';
 import { type SubstrateLotView, substrateLotInclude, substrateLotView } from './substrate-lot-view';
 
 export type LotUse = { readonly batchId: string; readonly code: string; readonly siteName: string };
@@ -9,6 +10,7 @@ export async function getSubstrateLot(
   { db }: ReadContext,
   id: string,
 ): Promise<(SubstrateLotView & { batches: LotUse[] }) | undefined> {
+  if (!isId(id)) return undefined;
   const row = await db.substrateLot.findFirst({ where: { id }, include: substrateLotInclude });
   if (!row) return undefined;
   const uses = await db.batch.findMany({

@@ -1,6 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { lotsPerPage } from '../fields/lot-filter.input';
+import { lotCursor, lotsPerPage } from '../fields/lot-filter.input';
 import { sitesAsShown } from '../sharing/sites-as-shown';
 import type { TreatmentFilter } from './treatment-filter.input';
 import { treatmentWhere } from './treatment-where';
@@ -8,10 +8,7 @@ import { treatmentWhere } from './treatment-where';
 /** Runs that the actor may see, latest started first, a page at a time. */
 export async function listTreatments(context: ReadContext, filter: TreatmentFilter) {
   const { db } = context;
-  const [at = '', id = ''] = (filter.after ?? '').split('_');
-  const startedAt = new Date(at);
-  const after =
-    Number.isNaN(startedAt.getTime()) || !/^[0-9a-f-]{36}$/.test(id) ? undefined : { startedAt, id };
+  const after = placeOf(filter.after);
   const rows = await db.treatmentRun.findMany({
     where: {
       ...treatmentWhere(filter),
@@ -46,4 +43,11 @@ export async function listTreatments(context: ReadContext, filter: TreatmentFilt
     runs,
     next: rows.length > lotsPerPage && last ? `${last.startedAt.toISOString()}_${last.id}` : undefined,
   };
+}
+
+function placeOf(after: string | null): { startedAt: Date; id: string } | undefined {
+  const [at = '', id = ''] = (after ?? '').split('_');
+  const [day = ''] = at.split('T');
+  const startedAt = new Date(at);
+  return lotCursor(`${day}_${id}`) && !Number.isNaN(startedAt.getTime()) ? { startedAt, id } : undefined;
 }

@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { lotCursor } from '../fields/lot-filter.input';
 import { asCalendarDate, asDate } from '../fields/stored-date';
 import type { WeighingFilter } from './weighing-filter.input';
 import { type WeighingView, weighingInclude, weighingView } from './weighing-view';
@@ -12,7 +13,7 @@ export async function listWeighings(
   { db }: ReadContext,
   filter: WeighingFilter,
 ): Promise<{ weighings: WeighingView[]; next: string | undefined }> {
-  const after = filter.after === null ? undefined : cursorOf(filter.after);
+  const after = lotCursor(filter.after);
   const rows = await db.weighing.findMany({
     where: {
       ...weighingWhere(filter),
@@ -20,8 +21,8 @@ export async function listWeighings(
         ? {}
         : {
             OR: [
-              { weighedOn: { lt: after.weighedOn } },
-              { weighedOn: after.weighedOn, id: { lt: after.id } },
+              { weighedOn: { lt: asDate(after.date) } },
+              { weighedOn: asDate(after.date), id: { lt: after.id } },
             ],
           }),
     },
@@ -35,11 +36,4 @@ export async function listWeighings(
     weighings: shown.map(weighingView),
     next: rows.length > weighingsPerPage && last ? `${asCalendarDate(last.weighedOn)}_${last.id}` : undefined,
   };
-}
-
-function cursorOf(after: string): { weighedOn: Date; id: string } | undefined {
-  const [date = '', id = ''] = after.split('_');
-  return /^\d{4}-\d{2}-\d{2}$/.test(date) && /^[0-9a-f-]{36}$/.test(id)
-    ? { weighedOn: asDate(date), id }
-    : undefined;
 }

@@ -7,6 +7,7 @@ import { singleBatchContamination } from '@/lib/analysis/single-batch-contaminat
 import { newId } from '@/lib/base/new-id';
 import { getBatch } from '@/lib/records/batch/get-batch.query';
 import { getBatchConditions } from '@/lib/records/condition/get-batch-conditions.query';
+import { isId } from '@/lib/records/fields/id-field';
 import { listPhotos } from '@/lib/records/photo/list-photos.query';
 import { BatchFacts } from '@/lib/ui/batches/batch-facts';
 import { BatchFigures } from '@/lib/ui/batches/batch-figures';
@@ -43,7 +44,7 @@ export default async function BatchPage({ params, searchParams }: PageProps<'/ba
   const { id } = await params;
   const { saved: asked, unit } = await searchParams;
   const actor = await requireActor('coordinator', 'member');
-  const read = /^[0-9a-f-]{36}$/i.test(id)
+  const read = isId(id)
     ? await readAs(actor, async (context) => {
         const now = new Date();
         const found = await getBatch(context, id, now);

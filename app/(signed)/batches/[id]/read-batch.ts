@@ -1,3 +1,4 @@
+import { isId } from '@/lib/records/fields/id-field';
 import 'server-only';
 import type { Actor } from '@/lib/access/actor';
 import { requireActor } from '@/lib/access/current';
@@ -10,7 +11,7 @@ export type ReadBatch = { readonly actor: Actor; readonly page: BatchPage };
 export async function readBatch(params: Promise<{ id: string }>): Promise<ReadBatch | undefined> {
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
-  if (!/^[0-9a-f-]{36}$/i.test(id)) return undefined;
+  if (!isId(id)) return undefined;
   const page = await readAs(actor, (context) => getBatch(context, id, new Date()));
   return page && page.batch.voidReason === null ? { actor, page } : undefined;
 }

@@ -1,3 +1,4 @@
+import { isId } from '@/lib/records/fields/id-field';
 import 'server-only';
 import type { Actor } from '@/lib/access/actor';
 import type { ReadContext } from '@/lib/access/context';
@@ -34,8 +35,7 @@ export async function loadStart(
   asked: string | string[] | undefined,
   now: Date,
 ): Promise<Start | undefined> {
-  const which =
-    asked === 'last' || (typeof asked === 'string' && /^[0-9a-f-]{36}$/i.test(asked)) ? asked : null;
+  const which = asked === 'last' || (typeof asked === 'string' && isId(asked)) ? asked : null;
   const repeat = which === null ? undefined : await getRepeat(context, which, now);
   if (asked !== undefined && asked !== 'last' && repeat === undefined) return undefined;
   const choices = await listStartChoices(context, repeat?.treatment?.runId ?? null);

@@ -3,6 +3,7 @@ import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { formatMass } from '@/lib/growing/format-quantity';
+import { isId } from '@/lib/records/fields/id-field';
 import { listLotNotices } from '@/lib/records/lot-notice/list-lot-notices.query';
 import { getSubstrateLot } from '@/lib/records/substrate-lot/get-substrate-lot.query';
 import { getWhereabouts } from '@/lib/records/trace/get-whereabouts.query';
@@ -25,7 +26,7 @@ import { markNoticeReadAction } from '../../lot-notices/actions';
 export default async function SubstrateLotPage({ params, searchParams }: PageProps<'/substrate-lots/[id]'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
-  const read = /^[0-9a-f-]{36}$/i.test(id)
+  const read = isId(id)
     ? await readAs(actor, async (context) => ({
         lot: await getSubstrateLot(context, id),
         went: await getWhereabouts(context, 'substrate-lot', id),

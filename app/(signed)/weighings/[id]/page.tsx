@@ -3,6 +3,7 @@ import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { isId } from '@/lib/records/fields/id-field';
 import { getWeighing } from '@/lib/records/weighing/get-weighing.query';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { DefinitionList } from '@/lib/ui/page/definition-list';
@@ -16,9 +17,7 @@ export default async function WeighingPage({ params, searchParams }: PageProps<'
   const { id } = await params;
   const { saved } = await searchParams;
   const actor = await requireActor('coordinator', 'member');
-  const weighing = /^[0-9a-f-]{36}$/i.test(id)
-    ? await readAs(actor, (context) => getWeighing(context, id))
-    : undefined;
+  const weighing = isId(id) ? await readAs(actor, (context) => getWeighing(context, id)) : undefined;
   if (!weighing) return <NotThere />;
   const t = await getTranslations('weighings');
   const common = await getTranslations('common');

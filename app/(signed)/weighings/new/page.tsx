@@ -4,6 +4,7 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
 import { todayInZone } from '@/lib/growing/calendar-date';
+import { isId } from '@/lib/records/fields/id-field';
 import { listWeighableBatches } from '@/lib/records/weighing/list-weighable-batches.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
@@ -20,7 +21,7 @@ export default async function NewWeighingPage({ searchParams }: PageProps<'/weig
   const { batch } = await searchParams;
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
-  const also = typeof batch === 'string' && /^[0-9a-f-]{36}$/i.test(batch) ? { also: [batch] } : {};
+  const also = typeof batch === 'string' && isId(batch) ? { also: [batch] } : {};
   const batches = await readAs(actor, (context) => listWeighableBatches(context, { now, ...also }));
   const t = await getTranslations('weighings');
   const chosen = batches.find((one) => one.id === batch);

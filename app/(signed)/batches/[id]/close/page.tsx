@@ -2,6 +2,7 @@ import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { getBatchStanding } from '@/lib/records/batch/get-batch-standing.query';
+import { isId } from '@/lib/records/fields/id-field';
 import { closeFields } from '@/lib/ui/batches/close-fields';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
@@ -12,7 +13,7 @@ import { closeBatchAction } from './actions';
 export default async function CloseBatchPage({ params }: PageProps<'/batches/[id]/close'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
-  const batch = /^[0-9a-f-]{36}$/i.test(id)
+  const batch = isId(id)
     ? await readAs(actor, (context) => getBatchStanding(context, id, new Date()))
     : undefined;
   if (!batch || batch.closed) return <NotThere />;

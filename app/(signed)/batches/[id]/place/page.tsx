@@ -6,6 +6,7 @@ import { newId } from '@/lib/base/new-id';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { getBatchConditions } from '@/lib/records/condition/get-batch-conditions.query';
 import { listPlaces } from '@/lib/records/condition/list-places.query';
+import { isId } from '@/lib/records/fields/id-field';
 import { placeBatchFields } from '@/lib/ui/conditions/place-fields';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
@@ -20,7 +21,7 @@ export default async function PlaceBatchPage({ params }: PageProps<'/batches/[id
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
-  const found = /^[0-9a-f-]{36}$/i.test(id)
+  const found = isId(id)
     ? await readAs(actor, async (context) => {
         const batch = await getBatchConditions(context, id, now);
         return batch && { batch, places: await listPlaces(context, batch.siteId) };

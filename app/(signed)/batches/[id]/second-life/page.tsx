@@ -4,6 +4,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
 import { getBatchStanding } from '@/lib/records/batch/get-batch-standing.query';
 import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
+import { isId } from '@/lib/records/fields/id-field';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { ContainerChips } from '@/lib/ui/batches/container-chips';
 import { secondLifeContainers } from '@/lib/ui/batches/second-life-containers';
@@ -24,7 +25,7 @@ export default async function SecondLifePage({
   const container = secondLifeContainers.find((kind) => kind === asked) ?? 'bed';
   const actor = await requireActor('coordinator', 'member');
   const { batch, sites, others } = await readAs(actor, async (context) => ({
-    batch: /^[0-9a-f-]{36}$/i.test(id) ? await getBatchStanding(context, id, new Date()) : undefined,
+    batch: isId(id) ? await getBatchStanding(context, id, new Date()) : undefined,
     sites: await listSites(context),
     others: await listSourceBatches(context),
   }));

@@ -1,6 +1,7 @@
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { isId } from '@/lib/records/fields/id-field';
 import { getNotice } from '@/lib/records/lot-notice/get-notice.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
@@ -12,9 +13,7 @@ import { withdrawNoticeAction } from '../../actions';
 export default async function WithdrawNoticePage({ params }: PageProps<'/lot-notices/[id]/withdraw'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator');
-  const notice = /^[0-9a-f-]{36}$/i.test(id)
-    ? await readAs(actor, (context) => getNotice(context, id))
-    : undefined;
+  const notice = isId(id) ? await readAs(actor, (context) => getNotice(context, id)) : undefined;
   if (!notice || notice.withdrawn !== null) return <NotThere />;
   const t = await getTranslations('notices');
   return (

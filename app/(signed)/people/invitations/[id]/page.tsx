@@ -3,6 +3,7 @@ import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { isId } from '@/lib/records/fields/id-field';
 import { getInvitation } from '@/lib/records/person/get-invitation.query';
 import { Heading } from '@/lib/ui/page/heading';
 import { NotThere } from '@/lib/ui/page/not-there';
@@ -12,7 +13,7 @@ import { renewInvitationAction, withdrawInvitationAction } from '../actions';
 export default async function InvitationPage({ params }: PageProps<'/people/invitations/[id]'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator');
-  const invitation = /^[0-9a-f-]{36}$/i.test(id)
+  const invitation = isId(id)
     ? await readAs(actor, (context) => getInvitation(context, id, new Date()))
     : undefined;
   if (!invitation) return <NotThere />;

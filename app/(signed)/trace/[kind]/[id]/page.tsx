@@ -1,5 +1,6 @@
 import { requireActor } from '@/lib/access/current';
 import { readSnapshot } from '@/lib/access/scoped-db';
+import { isId } from '@/lib/records/fields/id-field';
 import { getTrace } from '@/lib/records/trace/get-trace.query';
 import { tracedKinds } from '@/lib/records/trace/trace-link';
 import { formatInstant } from '@/lib/ui/format/instant-text';
@@ -17,7 +18,7 @@ export default async function TracePage({ params }: PageProps<'/trace/[kind]/[id
   const actor = await requireActor('coordinator', 'member');
   const kind = tracedKinds.find((one) => one === asked);
   const trace =
-    kind === undefined || !/^[0-9a-f-]{36}$/i.test(id)
+    kind === undefined || !isId(id)
       ? undefined
       : await readSnapshot(actor, (context) => getTrace(context, kind, id));
   if (!trace) return <NotThere />;

@@ -1,6 +1,7 @@
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { isId } from '@/lib/records/fields/id-field';
 import { getTrialResult } from '@/lib/report/trial/get-trial-result.query';
 import { formatInstant } from '@/lib/ui/format/instant-text';
 import { Heading } from '@/lib/ui/page/heading';
@@ -11,9 +12,7 @@ import { showTrialResultAction } from '../../actions';
 export default async function TrialResultPage({ params }: PageProps<'/trials/[id]/result'>) {
   const { id } = await params;
   const actor = await requireActor();
-  const result = /^[0-9a-f-]{36}$/i.test(id)
-    ? await readAs(actor, (context) => getTrialResult(context, id))
-    : undefined;
+  const result = isId(id) ? await readAs(actor, (context) => getTrialResult(context, id)) : undefined;
   if (!result) return <NotThere />;
   const t = await getTranslations('trials.result');
   const locale = await getLocale();

@@ -1,6 +1,7 @@
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { isId } from '@/lib/records/fields/id-field';
 import { getSlot } from '@/lib/records/trial/get-slot.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
@@ -13,9 +14,7 @@ import { assignSlotAction } from '../../actions';
 export default async function SlotPage({ params }: PageProps<'/trials/slots/[slot]'>) {
   const { slot: id } = await params;
   const actor = await requireActor('coordinator', 'member');
-  const slot = /^[0-9a-f-]{36}$/i.test(id)
-    ? await readAs(actor, (context) => getSlot(context, id))
-    : undefined;
+  const slot = isId(id) ? await readAs(actor, (context) => getSlot(context, id)) : undefined;
   if (!slot) return <NotThere />;
   const t = await getTranslations('trials');
   const locale = await getLocale();

@@ -1,6 +1,7 @@
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { isId } from '@/lib/records/fields/id-field';
 import { getWeighing } from '@/lib/records/weighing/get-weighing.query';
 import { listWeighableBatches } from '@/lib/records/weighing/list-weighable-batches.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
@@ -16,7 +17,7 @@ import { correctWeighingAction } from '../../actions';
 export default async function CorrectWeighingPage({ params }: PageProps<'/weighings/[id]/correct'>) {
   const { id } = await params;
   const actor = await requireActor('coordinator', 'member');
-  const found = /^[0-9a-f-]{36}$/i.test(id)
+  const found = isId(id)
     ? await readAs(actor, async (context) => {
         const weighing = await getWeighing(context, id);
         if (!weighing || weighing.voided !== null) return undefined;

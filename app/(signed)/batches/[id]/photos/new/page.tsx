@@ -1,5 +1,6 @@
 import { getTranslations } from 'next-intl/server';
 import { newId } from '@/lib/base/new-id';
+import { isId } from '@/lib/records/fields/id-field';
 import { mostPhotoMegabytes, mostPhotosPerBatch } from '@/lib/records/photo/photo.input';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { sentenceCase } from '@/lib/ui/format/sentence-case';
@@ -7,8 +8,6 @@ import { dynamicWords } from '@/lib/ui/i18n/dynamic-words';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { PhotoForm } from '@/lib/ui/photo/photo-form';
 import { readBatch } from '../../read-batch';
-
-const id36 = /^[0-9a-f-]{36}$/i;
 
 /** A picture of a batch, or of a finding of it. Posts to a handler of its own: a picture is larger than a form. */
 export default async function NewPhotoPage({ params, searchParams }: PageProps<'/batches/[id]/photos/new'>) {
@@ -18,7 +17,7 @@ export default async function NewPhotoPage({ params, searchParams }: PageProps<'
   const { problem, finding } = await searchParams;
   const t = await getTranslations('photos');
   const words = await dynamicWords();
-  const findingId = typeof finding === 'string' && id36.test(finding) ? finding : '';
+  const findingId = typeof finding === 'string' && isId(finding) ? finding : '';
   const code = typeof problem === 'string' && words.has(`errors.${problem}`) ? problem : undefined;
   const most = code === 'too-many-photos' ? mostPhotosPerBatch : mostPhotoMegabytes;
   return (

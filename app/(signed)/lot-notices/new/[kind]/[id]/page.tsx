@@ -3,6 +3,7 @@ import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
+import { isId } from '@/lib/records/fields/id-field';
 import { listNoticeSites } from '@/lib/records/lot-notice/list-notice-sites.query';
 import { noticedKinds } from '@/lib/records/lot-notice/lot-notice.input';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
@@ -21,7 +22,7 @@ export default async function NewNoticePage({
   const actor = await requireActor('coordinator');
   const lotKind = noticedKinds.find((one) => one === kind);
   const choices =
-    lotKind === undefined || !/^[0-9a-f-]{36}$/i.test(id)
+    lotKind === undefined || !isId(id)
       ? undefined
       : await readAs(actor, (context) => listNoticeSites(context, lotKind, id));
   if (lotKind === undefined || !choices) return <NotThere />;

@@ -2,8 +2,7 @@ import 'server-only';
 import type { Actor } from '@/lib/access/actor';
 import { readAs } from '@/lib/access/scoped-db';
 import { getPlace, type PlaceView } from '@/lib/records/condition/get-place.query';
-
-const uuid = /^[0-9a-f-]{36}$/i;
+import { isId } from '@/lib/records/fields/id-field';
 
 /** The place of an address, if it is one of that site and the actor's to see. */
 export async function loadPlace(
@@ -11,7 +10,7 @@ export async function loadPlace(
   address: { readonly id: string; readonly place: string },
   now: Date,
 ): Promise<PlaceView | undefined> {
-  if (!uuid.test(address.place)) return undefined;
+  if (!isId(address.place)) return undefined;
   const place = await readAs(actor, (context) => getPlace(context, address.place, now));
   return place?.site.id === address.id ? place : undefined;
 }

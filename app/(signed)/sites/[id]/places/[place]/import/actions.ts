@@ -12,12 +12,11 @@ import { splitTable } from '@/lib/intake/conditions/split-table';
 import { importConditionsInput } from '@/lib/records/condition/condition.input';
 import { getPlace } from '@/lib/records/condition/get-place.query';
 import { importConditions } from '@/lib/records/condition/import-conditions.command';
+import { isId } from '@/lib/records/fields/id-field';
 import type { ImportState } from '@/lib/ui/conditions/import-state';
 import { lookedAt } from '@/lib/ui/conditions/looked-at';
 import { toFormState } from '@/lib/ui/form/to-form-state';
 import { postedLayout, postedTable } from './read-posted';
-
-const uuid = /^[0-9a-f-]{36}$/i;
 
 /** Looks at a posted table and shows how it was understood; takes it in when asked to and every line can be read. */
 export async function importConditionsAction(_state: ImportState, data: FormData): Promise<ImportState> {
@@ -26,9 +25,7 @@ export async function importConditionsAction(_state: ImportState, data: FormData
   const t = await getTranslations('conditions.import');
   const refuse = (text: string): ImportState => ({ errors: [{ field: 'text', text }], table: null });
   const placeId = String(data.get('placeId') ?? '');
-  const place = uuid.test(placeId)
-    ? await readAs(actor, (context) => getPlace(context, placeId, now))
-    : undefined;
+  const place = isId(placeId) ? await readAs(actor, (context) => getPlace(context, placeId, now)) : undefined;
   const text = await postedTable(data);
   if (place === undefined || text === undefined) return refuse(t('nothingPasted'));
   if (text === 'too-large') return refuse(t('tooLarge'));
