@@ -59,6 +59,22 @@ describe('the print of a report', () => {
     expect(said.filter((text) => !read.includes(plain(text)))).toEqual([]);
   });
 
+  it('begins stories on the page of their heading, wherever on a page that falls', async () => {
+    const report = sampleDocument();
+    const stories = report.sections.filter(({ key }) => key === 'stories');
+    const [told] = stories.flatMap((section) => section.stories ?? []);
+    const lines = (count: number) => Array.from({ length: count }, (_, at) => `Line ${at}.`);
+    for (let count = 22; count <= 40; count += 1) {
+      const before = { key: 'glance', heading: 'At a glance', paragraphs: lines(count) };
+      const pdf = await openPdf(await print({ ...report, sections: [before, ...stories] }));
+      const pages = await Promise.all(
+        (await pagesOf(pdf)).map(async (page) => plain((await textOf(page)).join(''))),
+      );
+      const at = pages.findIndex((page) => page.includes(plain(stories[0]?.heading ?? '')));
+      expect(pages[at], `after ${count} lines`).toContain(plain(told?.title ?? ''));
+    }
+  });
+
   it('is tagged: title, language, headings, tables with their heads and the picture with its description', async () => {
     const pdf = await openPdf(await print(sampleDocument()));
     expect(await pdf.getMarkInfo()).toMatchObject({ Marked: true });

@@ -3,7 +3,7 @@ import type { DocumentSection } from '../document/report-document';
 import { type Paper, sheet } from './paper';
 import { writeFacts } from './write-facts';
 import { writeFigureNotes } from './write-figure-notes';
-import { writeStory } from './write-story';
+import { storyBegins, writeStory } from './write-story';
 import { writeTable } from './write-table';
 import { writeText } from './write-text';
 
@@ -25,7 +25,10 @@ export function writeSection(
   const part = document.struct('Sect');
   structure.add(part);
   const plain = { tag: 'P', sizePt: sheet.body, below: 5 } as const;
-  const heading = { tag: 'H2', sizePt: 14, bold: true, above: 16, below: 5, keepWith: 60 } as const;
+  // Stories begin on the page of their heading.
+  const [first] = section.stories ?? [];
+  const begins = first ? storyBegins(paper, first, pictures.get(first.id)) : 0;
+  const heading = { tag: 'H2', sizePt: 14, bold: true, above: 16, below: 5, keepWith: 60 + begins } as const;
   writeText(paper, part, section.heading, heading);
   document.outline.addItem(section.heading);
   for (const said of section.words?.split(/\n{2,}/) ?? []) writeText(paper, part, said, plain);

@@ -5,6 +5,17 @@ import { writeText } from './write-text';
 
 const tallest = 230;
 
+/** Height that the picture of a story takes, and how much smaller it is drawn than it is. */
+function pictureFit({ width }: Paper, { picture }: DocumentStory, image: Uint8Array | undefined) {
+  if (!picture || !image) return { scale: 0, height: 0 };
+  const scale = Math.min(width / picture.widthPx, tallest / picture.heightPx, 1);
+  return { scale, height: picture.heightPx * scale };
+}
+
+/** Space that the beginning of a story takes: its title, its picture and a line. */
+export const storyBegins = (paper: Paper, story: DocumentStory, image: Uint8Array | undefined): number =>
+  pictureFit(paper, story, image).height + 60;
+
 /** A story with its picture, which a screen reader hears described. */
 export function writeStory(
   paper: Paper,
@@ -12,11 +23,10 @@ export function writeStory(
   story: DocumentStory,
   image: Uint8Array | undefined,
 ): void {
-  const { document, left, width } = paper;
+  const { document, left } = paper;
   const { picture } = story;
   const shown = picture && image ? { picture, image } : undefined;
-  const scale = shown ? Math.min(width / shown.picture.widthPx, tallest / shown.picture.heightPx, 1) : 0;
-  const height = shown ? shown.picture.heightPx * scale : 0;
+  const { scale, height } = pictureFit(paper, story, image);
   const shownWidth = shown ? shown.picture.widthPx * scale : 0;
   writeText(paper, parent, story.title, {
     tag: 'H3',
