@@ -29,7 +29,7 @@ const keptTrainings = ({ answers, ...rest }: NonNullable<Content['trainings']>) 
 
 /** What each part is when it tells nothing; practices are kept back one by one, a baseline with the changes. */
 const keptParts: Partial<Record<GroundPart, (content: Content) => Partial<Content>>> = {
-  glance: () => ({ batchesStarted: { key: 'total', kind: 'protected' } }),
+  glance: () => ({ peopleActive: nothing, batchesStarted: { key: 'total', kind: 'protected' } }),
   harvest: ({ harvest }) => ({ harvest: keptTable(harvest) }),
   protein: ({ protein }) => ({
     protein: protein.map((row) => ({ ...row, fresh: kept(row.fresh), range: nothing })),

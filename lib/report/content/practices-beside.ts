@@ -7,9 +7,6 @@ import { sharesDays } from './shares-days';
 import { tellsFew } from './tells-few';
 import { tellsPart } from './tells-part';
 
-/** Where a practice stands is a state at the end of a period and no sum of its days: any two may be subtracted. */
-const isState = (table: string) => table.startsWith('standing ');
-
 const growersOf = ({ adopted }: FunderReportContent, practice: string): number | undefined => {
   const growers = adopted.find((row) => row.practice === practice)?.growers;
   return growers?.kind === 'shown' ? growers.people : undefined;
@@ -43,7 +40,7 @@ export function practicesThatTell(built: BuiltReport, earlier: readonly BuiltRep
       const tables = own
         .filter(([table, now]) => {
           const then = one.ground.practices?.[table] ?? [];
-          return (shared || isState(table)) && tellsFew(then, now, rule, true);
+          return shared && tellsFew(then, now, rule, true);
         })
         .map(([table]) => table);
       return [...tables, ...(shared ? growersThatTell(built.content, one.content) : [])];

@@ -3,6 +3,7 @@ import { fewestHidden, type Sized } from './fewest-hidden';
 import type { GroundPart, GroundSum } from './ground';
 import { hideCells } from './hide-cells';
 import { keepBack, saidKept } from './keep-back';
+import { glanceLess, trainingsLess } from './people-less';
 import { tellsFew } from './tells-few';
 import { type TablePart, toldTable, withTable } from './told-tables';
 
@@ -81,6 +82,8 @@ const lessOf: Partial<Record<GroundPart, (report: BuiltReport, safe: Safe) => Bu
   protein: harvestLess,
   residues: (report, safe) => tableLess(report, 'residues', safe),
   methods: methodsLess,
+  trainings: trainingsLess,
+  glance: glanceLess,
 };
 
 /**
@@ -91,6 +94,6 @@ export function tellLess(report: BuiltReport, parts: readonly GroundPart[], safe
   const [first] = parts;
   const less = first && lessOf[first]?.(report, safe);
   if (!less) return parts.reduce(keepBack, report);
-  const changed = parts.filter((part) => less.ground[part] !== report.ground[part]);
+  const changed = parts.filter((part) => parts.length === 1 || less.ground[part] !== report.ground[part]);
   return { ...less, content: changed.reduce(saidKept, less.content) };
 }
