@@ -46,6 +46,21 @@ describe('the workbook of a report', () => {
       }
   });
 
+  it('tells the unit of a figure that stands alone beside its number', async () => {
+    const sheets = await readSheets(Buffer.from(await reportWorkbook(report, words)));
+    const lines = sheets.flatMap(({ data }) => data);
+    expect(lines.find(([label]) => label === 'Mass sold')?.slice(0, 3)).toEqual([
+      'Mass sold',
+      475.3,
+      '475.3 kg',
+    ]);
+    expect(lines.find(([label]) => label === 'Batches started')?.slice(0, 3)).toEqual([
+      'Batches started',
+      1204,
+      null,
+    ]);
+  });
+
   it('takes no words for a formula', async () => {
     const raw = unzipSync(await reportWorkbook(report, words));
     const sheets = Object.entries(raw).filter(([name]) => name.includes('worksheets/'));
@@ -103,7 +118,7 @@ describe('the data package of a report', () => {
       ['eaten', '88', '88.0\u00a0kg'],
       ['total', '412.39', '412.4\u00a0kg'],
     ]);
-    expect(table('facts').map(({ value }) => value)).toEqual(['14', 'protected', '1204']);
+    expect(table('facts').map(({ value }) => value)).toEqual(['14', 'protected', '1204', '475.3']);
     const told = rows.filter(({ group }) => group !== undefined);
     const methods = table('methods');
     expect(methods).toHaveLength(told.length);

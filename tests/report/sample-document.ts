@@ -56,6 +56,7 @@ export const sampleDocument = (containers = 3): ReportDocument => ({
         { key: 'sites', label: 'Sites active', text: '14', value: 14 },
         { key: 'people', label: 'People recording, each counted once', text: 'protected' },
         { key: 'batches', label: 'Batches started', text: '1,204', value: 1204 },
+        { key: 'sold', label: 'Mass sold', text: '475.3 kg', value: 475.3 },
       ],
     },
     {

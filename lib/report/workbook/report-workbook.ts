@@ -8,6 +8,8 @@ export type { WorkbookWords };
 
 type Rows = (SheetCell | null)[][];
 
+const withUnit = /[\p{L}\p{Sc}%]/u;
+
 /** Names of sheets: at most 31 letters, none of those a workbook forbids, each once. */
 function sheetName(heading: string, at: number): string {
   return `${at + 1} ${heading.replaceAll(/[\\/?*[\]:']/g, ' ')}`.slice(0, 31).trim();
@@ -21,6 +23,8 @@ function sectionRows(section: DocumentSection, words: WorkbookWords): Rows {
     ...(section.facts ?? []).map(({ label, text, value }) => [
       textCell(label),
       numberCell(value) ?? textCell(text),
+      // A mass or an amount beside its number as it is read: with its unit.
+      value !== undefined && withUnit.test(text) ? textCell(text) : null,
     ]),
     ...(section.tables ?? []).flatMap((table) => [[], ...tableRows(table, words)]),
     ...(section.stories ?? []).flatMap(({ title, words: told, withdrawal }) => [
