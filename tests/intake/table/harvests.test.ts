@@ -79,7 +79,7 @@ beforeAll(async () => {
     const made = await runAs(people.member, startBatchInput, startBatch, raw, { now });
     if (made.kind !== 'ok') throw new Error(JSON.stringify(made));
   }
-});
+}, 120_000);
 
 describe('ten thousand harvests with five hundred bad ones', () => {
   it('are understood, checked without a write, added once, and the bad ones come back as they were', async () => {
