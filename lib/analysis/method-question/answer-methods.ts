@@ -53,6 +53,8 @@ export async function answerMethods(data: MethodsData, fitModel: Fit): Promise<M
       lotLogits: contamination ? modesOf(contamination.fit, 'spawn lot') : new Map<string, number>(),
     },
     correlation: contamination ? batchCorrelation(contamination.fit, counted) : 0,
+    siteByMethod:
+      contamination?.fit.varianceComponents.find(({ term }) => term === 'site x method')?.variance ?? 0,
     weighed,
     all,
     cropped,

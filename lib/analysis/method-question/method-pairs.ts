@@ -2,9 +2,10 @@ import type { AdjustedRates, RateDifference } from '../adjusted/adjusted-rates';
 import type { WeighedBatch } from '../adjusted/efficiency-request';
 import type { FitAnswer } from '../fitting/fit-request';
 import type { ShownFigure } from '../shown-figure';
+import { neededForLoss, neededForYield, worthKnowing } from './batches-needed';
 import { levelledFigure } from './levelled-figure';
 import type { MethodPair } from './methods-answer';
-import { neededForLoss, neededForYield, whatWouldTell } from './what-would-tell';
+import { whatWouldTell } from './what-would-tell';
 import { type Company, whyRawDiffers } from './why-raw-differs';
 import { asPercentMore, type YieldDifference, yieldDifference } from './yield-differences';
 
@@ -19,6 +20,8 @@ export type PairGround = {
   readonly company: Company;
   /** Correlation of units of one batch. */
   readonly correlation: number;
+  /** By how much methods differ from site to site in losses: variance of the model, on the logit scale. */
+  readonly siteByMethod: number;
   readonly weighed: readonly WeighedBatch[];
   readonly all: FitAnswer | undefined;
   readonly cropped: FitAnswer | undefined;
@@ -28,7 +31,9 @@ const rateOf = (figure: ShownFigure | undefined) => (figure?.kind === 'figure' ?
 
 /** Every pair of methods that have adjusted rates, with what it tells, why raw figures differ, or what would tell. */
 export function methodPairs(ground: PairGround): MethodPair[] {
-  const { rates, rawOf, company, correlation, weighed, all, cropped } = ground;
+  const { rates, rawOf, company, correlation, siteByMethod, weighed, all, cropped } = ground;
+  const lossPairs = rates.differences.filter(({ kind }) => kind === 'difference').length;
+  const yieldPairs = all?.means.method?.pairs.filter(({ kind }) => kind === 'estimate').length ?? 0;
   return rates.differences.map(losingMoreFirst).flatMap((difference): MethodPair[] => {
     const { first, second } = difference;
     const [one, other] = [rawOf(first), rawOf(second)];
@@ -64,11 +69,11 @@ export function methodPairs(ground: PairGround): MethodPair[] {
             : whyRawDiffers(first, second, rawPoints, known.points.estimate, company),
         would: tells
           ? null
-          : whatWouldTell(
-              first,
-              second,
-              neededForLoss(typical, correlation, company.batches),
-              company.batches,
+          : whatWouldTell(first, second, worthKnowing.loss, company.batches, (sites) =>
+              neededForLoss(
+                { percent: typical, correlation, siteByMethod, batches: company.batches },
+                { sites, pairs: lossPairs },
+              ),
             ),
         yieldPoints: levelledFigure(
           [one.yield, other.yield],
@@ -81,7 +86,9 @@ export function methodPairs(ground: PairGround): MethodPair[] {
         yieldWould:
           yieldTells || ofYield.kind === 'cannot' || all === undefined
             ? null
-            : whatWouldTell(first, second, neededForYield(all.fit), weighed),
+            : whatWouldTell(first, second, worthKnowing.yield, weighed, (sites) =>
+                neededForYield(all.fit, { sites, pairs: yieldPairs }),
+              ),
         croppedPercent: ofCropped.kind === 'difference' ? asPercentMore(ofCropped.value) : null,
         croppedTells: tellsAmongAll(ofCropped),
       },

@@ -24,19 +24,26 @@ export type WhyRawDiffers =
     }
   | { readonly kind: 'lots'; readonly method: string; readonly lotsLose: 'less' | 'more' };
 
-/** What would tell two methods apart that cannot be told apart yet. */
+/** What would help to tell two methods apart that cannot be told apart yet. */
 export type WhatWouldTell =
-  /** About so many more batches of the method at the site. */
+  /** About so many more batches of one or both at sites that use both, some of which are named. */
   | {
       readonly kind: 'batches';
-      readonly method: string;
-      readonly batches: number;
-      readonly siteId: string;
+      readonly lacks: readonly { readonly method: string; readonly batches: number }[];
+      readonly siteIds: readonly string[];
       /** The difference that these would tell, in points. */
       readonly points: number;
     }
-  /** Batches enough, but too few sites use both: the next site to try the method. */
-  | { readonly kind: 'sites'; readonly method: string; readonly siteId: string }
+  /** Another site that uses both: the next to try the method. `enough`: there are batches enough for so many points. */
+  | {
+      readonly kind: 'sites';
+      readonly method: string;
+      readonly siteId: string;
+      readonly enough: boolean;
+      readonly points: number;
+    }
+  /** Nothing to reckon a number of batches with. */
+  | { readonly kind: 'unreckoned' }
   /** Both are used at every site; only time adds to it. */
   | { readonly kind: 'time' };
 

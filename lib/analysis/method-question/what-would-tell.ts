@@ -1,102 +1,64 @@
-import { clustersNeeded } from '@/lib/stats/planning/clusters-needed';
-import { twoMeansSampleSize } from '@/lib/stats/planning/two-means-sample-size';
-import { twoProportionsSampleSize } from '@/lib/stats/planning/two-proportions-sample-size';
 import type { CountedBatch } from '../adjusted/contamination-request';
-import type { PlainFit } from '../fitting/plain-fit';
+import type { BatchesNeeded } from './batches-needed';
 import type { WhatWouldTell } from './methods-answer';
-
-/** Differences that would change what a grower does: units in 100, and points of biological efficiency. Our choice. */
-const worthKnowing = { loss: 5, yield: 10 } as const;
-const power = 0.8;
-const significance = 0.05;
-
-/** Batches of each method that it takes; null where no number is enough. */
-type Needed = { readonly ofEach: number | null; readonly points: number };
 
 type Placed = Pick<CountedBatch, 'siteId' | 'methodKey'>;
 
+/** So many sites that use both are named. */
+const sitesNamed = 3;
+
 /**
- * Batches of each method to see a difference of `worthKnowing` in 100 with a power of 80 %.
+ * What would help to tell two methods apart: the batches of each that it takes at sites that use both, less those there are;
+ * or one more site that uses both, where batches at these sites alone would not do.
  *
- * @param percent a typical rate of the two. @param correlation of units of one batch.
+ * @param points the difference that is to be told. @param neededAt what it takes at so many sites that use both.
  */
-export function neededForLoss(
-  percent: number,
-  correlation: number,
-  batches: readonly CountedBatch[],
-): Needed {
-  const points = worthKnowing.loss;
-  const base = Math.min(0.98, Math.max(0.02, percent / 100));
-  const size = twoProportionsSampleSize({
-    first: Math.max(0.001, base - points / 200),
-    second: Math.min(0.999, base + points / 200),
-    power,
-    significance,
-    ratio: 1,
-  });
-  if (size.kind === 'cannot-compute') return { ofEach: null, points };
-  const units = batches.map((batch) => batch.units);
-  const meanSize = units.reduce((sum, one) => sum + one, 0) / units.length;
-  const spread = Math.sqrt(units.reduce((sum, one) => sum + (one - meanSize) ** 2, 0) / units.length);
-  const needed = clustersNeeded(size.firstGroup, {
-    meanSize: Math.max(1, meanSize),
-    intraClusterCorrelation: Math.min(1, Math.max(0, correlation)),
-    sizeVariation: spread / meanSize,
-  });
-  return { ofEach: needed.clustersPerGroupWhole, points };
-}
-
-/**
- * Batches of each method to see a difference of so many points of biological efficiency with a power of 80 %, batches differing
- * by lots, runs and the rest as the model found; each a treatment run of its own.
- */
-export function neededForYield({
-  varianceComponents,
-  residualStandardDeviation,
-}: Pick<PlainFit, 'varianceComponents' | 'residualStandardDeviation'>): Needed {
-  const points = worthKnowing.yield;
-  const variance = varianceComponents
-    .filter(({ term }) => term !== 'site' && term !== 'site x method')
-    .reduce((sum, one) => sum + one.variance, (residualStandardDeviation ?? 0) ** 2);
-  if (variance === 0) return { ofEach: null, points };
-  const size = twoMeansSampleSize({
-    difference: points,
-    standardDeviation: Math.sqrt(variance),
-    power,
-    significance,
-    design: 'independent',
-  });
-  return { ofEach: size.kind === 'cannot-compute' ? null : size.perGroupWhole, points };
-}
-
-/** What would tell two methods apart: the batches that it takes at sites that use both, less those there are. */
 export function whatWouldTell(
   first: string,
   second: string,
-  { ofEach, points }: Needed,
+  points: number,
   batches: readonly Placed[],
+  neededAt: (sites: number) => BatchesNeeded,
 ): WhatWouldTell {
   const counts = countsBySite(batches, first, second);
   const both = counts.filter(({ ofFirst, ofSecond }) => ofFirst > 0 && ofSecond > 0);
-  const have = {
-    [first]: both.reduce((sum, { ofFirst }) => sum + ofFirst, 0),
-    [second]: both.reduce((sum, { ofSecond }) => sum + ofSecond, 0),
-  };
-  const method = (have[first] ?? 0) <= (have[second] ?? 0) ? first : second;
-  const more = ofEach === null ? 0 : ofEach - (have[method] ?? 0);
-  if (more <= 0) return anotherSite(counts, first, second);
-  const siteId = nextSite(counts, method === first);
-  return siteId === undefined ? { kind: 'time' } : { kind: 'batches', method, batches: more, siteId, points };
+  const another = (enough: boolean) => anotherSite(counts, first, second, { enough, points });
+  if (both.length === 0) return another(false);
+  const needed = neededAt(both.length);
+  if (needed.kind === 'unreckoned') return { kind: 'unreckoned' };
+  if (needed.kind === 'more-sites') return another(false);
+  const ofFirst = both.reduce((sum, count) => sum + count.ofFirst, 0);
+  const ofSecond = both.reduce((sum, count) => sum + count.ofSecond, 0);
+  const lacks = [
+    { method: first, batches: enoughBeside(ofSecond, needed.ofEach) - ofFirst },
+    { method: second, batches: enoughBeside(ofFirst, needed.ofEach) - ofSecond },
+  ].filter((lack) => lack.batches > 0);
+  if (lacks.length === 0) return another(true);
+  const siteIds = [...both]
+    .sort((a, b) => b.ofFirst + b.ofSecond - a.ofFirst - a.ofSecond)
+    .slice(0, sitesNamed)
+    .map(({ siteId }) => siteId);
+  return { kind: 'batches', lacks, siteIds, points };
+}
+
+/** Batches of one method beside so many of the other that tell as much as `ofEach` of both: 1/a + 1/b = 2/n. */
+function enoughBeside(other: number, ofEach: number): number {
+  return other > ofEach ? Math.ceil(1 / (2 / ofEach - 1 / other)) : ofEach;
 }
 
 /** The site that has used one of them most and the other never: what batches cannot add, one more site can. */
-function anotherSite(counts: readonly SiteCount[], first: string, second: string): WhatWouldTell {
+function anotherSite(
+  counts: readonly SiteCount[],
+  first: string,
+  second: string,
+  said: { readonly enough: boolean; readonly points: number },
+): WhatWouldTell {
   const [best] = counts
     .filter(({ ofFirst, ofSecond }) => (ofFirst === 0) !== (ofSecond === 0))
     .sort((a, b) => b.ofFirst + b.ofSecond - a.ofFirst - a.ofSecond);
   return best === undefined
     ? { kind: 'time' }
-    : { kind: 'sites', method: best.ofFirst === 0 ? first : second, siteId: best.siteId };
+    : { kind: 'sites', method: best.ofFirst === 0 ? first : second, siteId: best.siteId, ...said };
 }
 
 type SiteCount = { readonly siteId: string; readonly ofFirst: number; readonly ofSecond: number };
@@ -112,11 +74,4 @@ function countsBySite(batches: readonly Placed[], first: string, second: string)
   return [...counts]
     .map(([siteId, count]) => ({ siteId, ...count }))
     .sort((a, b) => (a.siteId < b.siteId ? -1 : 1));
-}
-
-/** The site with most batches of the other method and fewest of the wanted one. */
-function nextSite(counts: readonly SiteCount[], firstWanted: boolean): string | undefined {
-  const lack = ({ ofFirst, ofSecond }: SiteCount) => (firstWanted ? ofSecond - ofFirst : ofFirst - ofSecond);
-  const [best] = counts.filter((count) => lack(count) > 0).sort((a, b) => lack(b) - lack(a));
-  return best?.siteId;
 }

@@ -27,6 +27,9 @@ export function MethodsAnswerView({ answer, words }: { answer: MethodsAnswer; wo
       ),
     ),
   );
+  const reckoned = answer.pairs.some(
+    ({ would, yieldWould }) => would?.kind === 'batches' || yieldWould?.kind === 'batches',
+  );
   const between = (first: string, second: string) =>
     t('methods.difference', { first: names.methodName(first), second: names.methodName(second) });
   return (
@@ -63,6 +66,7 @@ export function MethodsAnswerView({ answer, words }: { answer: MethodsAnswer; wo
           ))}
         </>
       )}
+      {reckoned ? <p className="quiet">{t('methods.wouldNote')}</p> : null}
       <h2>{t('methods.useHeading')}</h2>
       <MethodsUse answer={answer} words={words} />
       <MethodCurvesView answer={answer} words={words} />

@@ -1,7 +1,8 @@
-import type { MethodPair, WhatWouldTell } from '@/lib/analysis/method-question/methods-answer';
+import type { MethodPair } from '@/lib/analysis/method-question/methods-answer';
 import { sentenceCase } from '../format/sentence-case';
 import type { InsightWords } from './insight-words';
 import { roundedTogether } from './rounded-together';
+import { wouldSentence } from './would-sentence';
 
 /** Limits that leave out 0 although all pairs taken together do not tell. */
 const alone = (low: number, high: number) => low > 0 || high < 0;
@@ -52,19 +53,6 @@ function whySentence({ why, rawPoints }: MethodPair, adjusted: number, words: In
   if (why.kind === 'lots') return t(`methods.${way}.lots`, { method, lose: why.lotsLose, raw });
   const sites = why.siteIds.map((id) => names.siteName(id)).join(', ');
   return t(`methods.${way}.sites`, { method, lose: why.sitesLose, sites, raw });
-}
-
-function wouldSentence(
-  would: WhatWouldTell | null,
-  of: 'would' | 'yieldWould',
-  { t, names, inSentence, number }: InsightWords,
-): string {
-  if (would === null) return '';
-  if (would.kind === 'time') return t('methods.would.time');
-  const place = { method: inSentence(would.method), site: names.siteName(would.siteId) };
-  return would.kind === 'sites'
-    ? t('methods.would.sites', place)
-    : t(`methods.${of}.batches`, { ...place, count: would.batches, points: number(would.points) });
 }
 
 /** What the two give: biological efficiency with total losses as 0, and among batches that cropped. */

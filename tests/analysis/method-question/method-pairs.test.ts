@@ -78,6 +78,7 @@ const pairs = (of: FitAnswer) =>
     rawOf: () => figures,
     company: { batches: simulatedLots(network), siteLogits: new Map(), lotLogits: new Map() },
     correlation: 0.1,
+    siteByMethod: 0,
     weighed: [],
     all: undefined,
     cropped: of,

@@ -1,41 +1,58 @@
 import { expect, it } from 'vitest';
-import { neededForYield, whatWouldTell } from '@/lib/analysis/method-question/what-would-tell';
+import type { BatchesNeeded } from '@/lib/analysis/method-question/batches-needed';
+import { whatWouldTell } from '@/lib/analysis/method-question/what-would-tell';
 
 const batches = (siteId: string, methodKey: string, count: number) =>
   Array.from({ length: count }, () => ({ siteId, methodKey }));
 const farm = [...batches('farm', 'bath', 20), ...batches('farm', 'lime', 8)];
+const ofEach = (count: number) => (): BatchesNeeded => ({ kind: 'of-each', ofEach: count });
 
-it('asks for the batches that are missing, at the site where they tell most', () => {
-  expect(whatWouldTell('bath', 'lime', { ofEach: 30, points: 5 }, farm)).toEqual({
+it('asks for the batches that each method lacks, at sites that use both', () => {
+  const few = [...batches('mill', 'lime', 2), ...batches('mill', 'steam', 3), ...batches('yard', 'lime', 9)];
+  expect(whatWouldTell('lime', 'steam', 10, few, ofEach(59))).toEqual({
     kind: 'batches',
-    method: 'lime',
-    batches: 22,
-    siteId: 'farm',
-    points: 5,
+    lacks: [
+      { method: 'lime', batches: 57 },
+      { method: 'steam', batches: 56 },
+    ],
+    siteIds: ['mill'],
+    points: 10,
   });
 });
 
-it('asks a site that knows one of the methods only for the other, where there are batches enough', () => {
+it('asks for fewer of one where there are more than enough of the other, and for none of that', () => {
+  // 12 beside 20 tell as much as 15 of each: 1/12 + 1/20 = 2/15.
+  expect(whatWouldTell('bath', 'lime', 5, farm, ofEach(15))).toMatchObject({
+    lacks: [{ method: 'lime', batches: 4 }],
+  });
+});
+
+it('reckons for as many sites as use both', () => {
+  const asked: number[] = [];
+  const all = [...farm, ...batches('court', 'lime', 9), ...batches('mill', 'lime', 1)];
+  whatWouldTell('bath', 'lime', 5, [...all, ...batches('mill', 'bath', 1)], (sites) => {
+    asked.push(sites);
+    return { kind: 'of-each', ofEach: 40 };
+  });
+  expect(asked).toEqual([2]);
+});
+
+it('asks a site that knows one of the methods only for the other, and says whether there are batches enough', () => {
   const all = [...farm, ...batches('court', 'lime', 9)];
-  const enough = { ofEach: 5, points: 5 };
-  expect(whatWouldTell('bath', 'lime', enough, all)).toEqual({
-    kind: 'sites',
-    method: 'bath',
-    siteId: 'court',
+  const court = { kind: 'sites', method: 'bath', siteId: 'court', points: 5 };
+  expect(whatWouldTell('bath', 'lime', 5, all, ofEach(5))).toEqual({ ...court, enough: true });
+  expect(whatWouldTell('bath', 'lime', 5, all, () => ({ kind: 'more-sites' }))).toEqual({
+    ...court,
+    enough: false,
   });
-  expect(whatWouldTell('bath', 'lime', enough, farm)).toEqual({ kind: 'time' });
+  const apart = [...batches('farm', 'bath', 4), ...batches('court', 'lime', 3)];
+  expect(whatWouldTell('bath', 'lime', 5, apart, ofEach(5))).toMatchObject({ kind: 'sites', enough: false });
+  expect(whatWouldTell('bath', 'lime', 5, farm, ofEach(5))).toEqual({ kind: 'time' });
 });
 
-it('reckons batches for a difference of yield from what batches of one site and method differ by', () => {
-  const needed = (residual: number, run: number) =>
-    neededForYield({
-      varianceComponents: [
-        { term: 'site', levels: 12, variance: 400, standardDeviation: 20 },
-        { term: 'run', levels: 90, variance: run, standardDeviation: Math.sqrt(run) },
-      ],
-      residualStandardDeviation: residual,
-    });
-  // R: power.t.test(delta = 10, sd = 20, power = 0.8)$n is 63.77.
-  expect(needed(Math.sqrt(300), 100)).toEqual({ ofEach: 64, points: 10 });
-  expect(needed(20, 0)).toEqual({ ofEach: 64, points: 10 });
+it('does not call batches enough where none could be reckoned', () => {
+  const all = [...farm, ...batches('court', 'lime', 9)];
+  expect(whatWouldTell('bath', 'lime', 5, all, () => ({ kind: 'unreckoned' }))).toEqual({
+    kind: 'unreckoned',
+  });
 });

@@ -25,7 +25,12 @@ const pair = (changes: Partial<MethodPair>): MethodPair => ({
   would: null,
   yieldPoints: between(-9, 3),
   yieldVerdict: 'cannot-tell',
-  yieldWould: { kind: 'batches', method: 'lime', batches: 1, siteId: 'Mill Lane', points: 10 },
+  yieldWould: {
+    kind: 'batches',
+    lacks: [{ method: 'lime', batches: 1 }],
+    siteIds: ['Mill Lane'],
+    points: 10,
+  },
   croppedPercent: null,
   croppedTells: false,
   ...changes,
@@ -45,10 +50,33 @@ test('an interval that leaves out nothing, and still does not tell, says why', (
   expect(yieldSentences(alone, palabras)[0]).toContain('puede salir por azar');
 });
 
-test('what would tell is said of the yield, too', () => {
+test('what would help to tell is said of the yield, too', () => {
   expect(yieldSentences(pair({}), words)).toEqual([
-    'In yield the two cannot be told apart yet (−9 to 3 points of biological efficiency, total losses counting as 0). About 1 more batch of lime at Mill Lane would tell a difference of 10 points.',
+    'In yield the two cannot be told apart yet (−9 to 3 points of biological efficiency, total losses counting as 0). About 1 more batch of lime, at sites that use both (such as Mill Lane), would help to tell a difference of 10 points.',
   ]);
+});
+
+test('what both methods lack is named of both, at sites that use both', () => {
+  const lacks = [
+    { method: 'lime', batches: 57 },
+    { method: 'bath', batches: 1 },
+  ];
+  const would = { kind: 'batches', lacks, siteIds: ['Mill Lane', 'Court'], points: 5 } as const;
+  expect(pairSentence(pair({ would }), words)).toMatch(
+    /\. About 57 more batches of lime and 1 more batch of bath, at sites that use both \(such as Mill Lane and Court\), would help to tell a difference of 5 in 100\.$/,
+  );
+  expect(pairSentence(pair({ would }), palabras)).toMatch(
+    /\. Con alrededor de 57 lotes más con lime y 1 lote más con bath, en sitios que usan ambos \(por ejemplo Mill Lane y Court\), sería más fácil distinguir una diferencia de 5 de cada 100\.$/,
+  );
+});
+
+test('batches are said to be enough only where that was reckoned', () => {
+  const would = { kind: 'sites', method: 'lime', siteId: 'Court', points: 5 } as const;
+  const said = (of: MethodPair['would'], language = words) => pairSentence(pair({ would: of }), language);
+  expect(said({ ...would, enough: true })).toContain('batches enough to tell a difference of 5 in 100');
+  expect(said({ ...would, enough: false })).toMatch(/\. Too few sites use both: Court could try lime/);
+  expect(said({ kind: 'unreckoned' })).toMatch(/\. How many batches would tell cannot be reckoned yet/);
+  expect(said({ kind: 'unreckoned' }, palabras)).toMatch(/\. Aún no se puede calcular/);
 });
 
 test('a crop is said to differ only where it does among all pairs', () => {
