@@ -83,17 +83,19 @@ export async function findReferences(
   const bare = (text: string) => plainCode(text).replaceAll(' ', '');
   const rows = await named[of](context, [...new Set(texts.map(bare))]);
   const [exact, forms, plain] = [keyed(rows, written), keyed(rows, codeForm), keyed(rows, plainCode)];
-  const formsOfPlain = new Map<string, Set<string>>();
+  const formOf = new Map<string, string>();
+  const ofSeveralForms = new Set<string>();
   for (const text of texts) {
-    const key = plainCode(text);
-    formsOfPlain.set(key, (formsOfPlain.get(key) ?? new Set()).add(codeForm(text)));
+    const [key, form] = [plainCode(text), codeForm(text)];
+    const before = formOf.get(key);
+    if (before === undefined) formOf.set(key, form);
+    else if (before !== form) ofSeveralForms.add(key);
   }
   return (text) => {
     const found = exact.get(written(text)) ?? forms.get(codeForm(text));
     if (found !== undefined) return found;
     const loose = plain.get(plainCode(text));
-    const oneForm = (formsOfPlain.get(plainCode(text))?.size ?? 0) <= 1;
-    return loose === undefined || oneForm ? loose : null;
+    return loose === undefined || !ofSeveralForms.has(plainCode(text)) ? loose : null;
   };
 }
 
