@@ -112,6 +112,19 @@ describe('what is kept of batches', () => {
     expect(new Set(whats)).toEqual(new Set(['site total', 'network total']));
   });
 
+  it('is seen to be wrong when a site has no version, or one ahead of its network', async () => {
+    for (const change of [
+      'delete from outcome_site_version where site_id = (select site_id from batch_outcome limit 1)',
+      'update outcome_site_version set version = version + 1000000',
+    ]) {
+      await admin.query('begin');
+      await admin.query(change);
+      const whats = (await wrong()).map((row) => (row as { what: string }).what);
+      await admin.query('rollback');
+      expect(new Set(whats)).toEqual(new Set(['site version']));
+    }
+  });
+
   it('cannot be written by the application', async () => {
     await expect(
       readAs(people.coordinator, ({ db }) =>
