@@ -1,7 +1,7 @@
 import type { MethodPair } from '@/lib/analysis/method-question/methods-answer';
 import { sentenceCase } from '../format/sentence-case';
 import type { InsightWords } from './insight-words';
-import { roundedTogether } from './rounded-together';
+import { roundedAboveZero, roundedTogether } from './rounded-together';
 import { wouldSentence } from './would-sentence';
 
 /** Limits that leave out 0 although all pairs taken together do not tell. */
@@ -24,12 +24,12 @@ export function pairSentence(pair: MethodPair, words: InsightWords): string {
   }
   const { low, high } = points.interval;
   if (pair.verdict === 'cannot-tell') {
-    const [from = '', to = ''] = roundedTogether([low, high], words);
+    const [from = '', to = ''] = roundedAboveZero([low, high], words);
     const key = alone(low, high) ? 'methods.cannotTellAlone' : 'methods.cannotTell';
     return `${t(key, { first: a, second: b, units, low: from, high: to })} ${would}`.trim();
   }
   const more = pair.verdict === 'more';
-  const [from = '', to = ''] = roundedTogether(more ? [low, high] : [-high, -low], words);
+  const [from = '', to = ''] = roundedAboveZero(more ? [low, high] : [-high, -low], words);
   const [value = ''] = roundedTogether([Math.abs(points.value)], words);
   const tells = t('methods.tells', {
     first: more ? a : b,
@@ -65,7 +65,7 @@ export function yieldSentences(pair: MethodPair, words: InsightWords): string[] 
     const { low, high } = points.interval;
     const more = pair.yieldVerdict === 'more' || (pair.yieldVerdict === 'cannot-tell' && low > 0);
     const ordered = more ? { first, second } : { first: second, second: first };
-    const [from = '', to = ''] = roundedTogether(more ? [low, high] : [-high, -low], words);
+    const [from = '', to = ''] = roundedAboveZero(more ? [low, high] : [-high, -low], words);
     if (pair.yieldVerdict !== 'cannot-tell') {
       const [value = ''] = roundedTogether([Math.abs(points.value)], words);
       sentences.push(t('methods.yieldTells', { ...ordered, points: value, low: from, high: to }));

@@ -1,6 +1,6 @@
 import type { SourceShare } from '@/lib/analysis/loss-question/losses-answer';
 import type { InsightWords } from './insight-words';
-import { roundedTogether } from './rounded-together';
+import { roundedAboveZero } from './rounded-together';
 
 export type KnownShare = Extract<SourceShare, { kind: 'share' }>;
 
@@ -16,7 +16,7 @@ export const mattersLittle = (source: SourceShare): source is LittleShare =>
 
 /** The most that a source that matters little can be of 100 parts. */
 export function littleAtMost({ percent }: LittleShare, { t, number }: InsightWords): string {
-  return percent.high < 0.05 ? t('losses.under', { value: number(0.1, 1) }) : number(percent.high, 1);
+  return percent.high < 0.05 ? t('under', { value: number(0.1, 1) }) : number(percent.high, 1);
 }
 
 /**
@@ -24,11 +24,8 @@ export function littleAtMost({ percent }: LittleShare, { t, number }: InsightWor
  * which would say that it may not matter.
  */
 export function shareText({ source, percent }: KnownShare, words: InsightWords): string {
-  const { t, number } = words;
+  const { t } = words;
   const values = [percent.estimate, percent.low, percent.high];
-  const nothing = number(0, 1);
-  const [estimate = '', low = '', high = ''] = roundedTogether(values, words).map((text, index) =>
-    text === nothing && (values[index] ?? 0) > 0 ? t('losses.under', { value: number(0.1, 1) }) : text,
-  );
+  const [estimate = '', low = '', high = ''] = roundedAboveZero(values, words);
   return t('losses.part', { source: t(`losses.source.${source}`), percent: estimate, low, high });
 }

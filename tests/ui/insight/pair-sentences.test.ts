@@ -50,6 +50,12 @@ test('an interval that leaves out nothing, and still does not tell, says why', (
   expect(yieldSentences(alone, palabras)[0]).toContain('puede salir por azar');
 });
 
+test('a limit that leaves out nothing is not written as nothing', () => {
+  const near = pair({ points: between(0.03, 9), yieldPoints: between(-18.7, -0.02) });
+  expect(pairSentence(near, words)).toContain('between under 0.1 and 9.0 bags');
+  expect(yieldSentences(near, palabras)[0]).toContain('de menos de 0.1 a 18.7 puntos');
+});
+
 test('what would help to tell is said of the yield, too', () => {
   expect(yieldSentences(pair({}), words)).toEqual([
     'In yield the two cannot be told apart yet (−9 to 3 points of biological efficiency, total losses counting as 0). About 1 more batch of lime, at sites that use both (such as Mill Lane), would help to tell a difference of 10 points.',
