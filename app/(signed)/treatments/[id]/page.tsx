@@ -1,4 +1,5 @@
 import type { Route } from 'next';
+import { redirect } from 'next/navigation';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ReactNode } from 'react';
 import { requireActor } from '@/lib/access/current';
@@ -7,6 +8,7 @@ import { newId } from '@/lib/base/new-id';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { isId } from '@/lib/records/fields/id-field';
 import { getTreatment } from '@/lib/records/treatment/get-treatment.query';
+import { getNote } from '@/lib/records/words/get-note.query';
 import { CostLink } from '@/lib/ui/costs/cost-link';
 import { InlineForm } from '@/lib/ui/form/inline-form';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
@@ -40,7 +42,14 @@ export default async function TreatmentPage({ params }: PageProps<'/treatments/[
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
   const run = isId(id) ? await readAs(actor, (context) => getTreatment(context, id, now)) : undefined;
-  if (!run) return <NotThere />;
+  if (!run) {
+    const noted = isId(id)
+      ? await readAs(actor, (context) => getNote(context, 'treatment-run', id))
+      : undefined;
+    // Voided: its history tells why, and takes the note out.
+    if (noted?.voided) redirect(`/history/${id}` as Route);
+    return <NotThere />;
+  }
   const t = await getTranslations('treatments');
   const locale = await getLocale();
   const judgement = await loadJudgement(run, actor.temperatureUnit);
