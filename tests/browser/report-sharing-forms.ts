@@ -18,11 +18,11 @@ export async function tellStory(page: Page, report: string, title: string): Prom
   return `${report}/stories`;
 }
 
+/** The demo's own: of two reports over days that meet, published at one moment, the second has to be built anew. */
 async function publishedReport(page: Page): Promise<string> {
-  const report = await buildReport(page, `Link ${Date.now()}`);
-  await page.getByRole('button', { name: 'Publish this report' }).click();
-  await page.getByRole('link', { name: 'Links for funders without an account' }).waitFor();
-  return report;
+  await page.goto('/reports');
+  const link = page.getByRole('link', { name: 'Larkmoor Growers: the last year' });
+  return (await link.getAttribute('href')) ?? '';
 }
 
 /** Forms of stories and links of a report. */
