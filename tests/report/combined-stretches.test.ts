@@ -2,24 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BuiltReport } from '@/lib/report/content/build-content';
 import { carryOver, tellsBeside } from '@/lib/report/content/carry-over';
-import { rule } from './random-network';
+import { bySite, dayOf, daysLeft, few, lastDay, type Stretch, signsOf, stretch } from './stretches-of-days';
 import { type YearOfSites, yearReport } from './year-report';
 
-const lastDay = 10;
-
 type Picked = { readonly siteId: string; readonly day: number; readonly grams: number };
-type Stretch = { readonly first: number; readonly last: number };
-
-/** Mostly quarters and halves, so that stretches begin and end together, as those of real reports do. */
-const day = fc.oneof(
-  { weight: 3, arbitrary: fc.constantFrom(1, 4, 6) },
-  fc.integer({ min: 1, max: lastDay }),
-);
-const stretch = fc.tuple(day, day).map(
-  ([one, other]): Stretch => ({
-    ...{ first: Math.min(one, other), last: Math.max(one, other) },
-  }),
-);
 const story = fc.integer({ min: 5, max: 12 }).chain((sites) =>
   fc.record({
     rows: fc.array(
@@ -34,44 +20,10 @@ const story = fc.integer({ min: 5, max: 12 }).chain((sites) =>
   }),
 );
 
-function bySite(rows: readonly Picked[], holds: (row: Picked) => boolean): Record<string, number> {
-  const sums: Record<string, number> = {};
-  for (const row of rows.filter(holds)) sums[row.siteId] = (sums[row.siteId] ?? 0) + row.grams;
-  return sums;
-}
-
-const dayOf = (at: number) => `2025-05-${String(at).padStart(2, '0')}`;
-
 function built(rows: readonly Picked[], { first, last }: Stretch): BuiltReport {
-  const sites: YearOfSites = bySite(rows, (row) => row.day >= first && row.day <= last);
+  const sites: YearOfSites = bySite(rows.filter((row) => row.day >= first && row.day <= last));
   const { content, ground } = yearReport(2025, sites);
   return { content: { ...content, from: dayOf(first), to: dayOf(last) }, ground };
-}
-
-/** Days of a union of stretches, added and subtracted, when each is left once or not at all; written down anew. */
-function daysLeft(stretches: readonly Stretch[], signs: readonly number[]): Set<number> | undefined {
-  const left = new Set<number>();
-  for (let at = 1; at <= lastDay; at += 1) {
-    const times = stretches.reduce(
-      (sum, { first, last }, index) => sum + (at >= first && at <= last ? (signs[index] ?? 0) : 0),
-      0,
-    );
-    if (times < 0 || times > 1) return undefined;
-    if (times === 1) left.add(at);
-  }
-  return left;
-}
-
-/** Every way to take some of the stretches once more, once less or not. */
-function signsOf(count: number): number[][] {
-  return count === 0 ? [[]] : signsOf(count - 1).flatMap((rest) => [-1, 0, 1].map((sign) => [...rest, sign]));
-}
-
-function few(sums: Readonly<Record<string, number>>): boolean {
-  const amounts = Object.values(sums).sort((a, b) => b - a);
-  const all = amounts.reduce((sum, amount) => sum + amount, 0);
-  const topTwo = (amounts[0] ?? 0) + (amounts[1] ?? 0);
-  return all > 0 && (amounts.length < rule.minSites || 100 * topTwo >= rule.topTwoPercent * all);
 }
 
 const shown = ({ content }: BuiltReport) => content.harvest.total.kind === 'shown';
@@ -93,7 +45,7 @@ describe('three and more stretches of days', { timeout: 120_000 }, () => {
         found.held += seen.length - told.length;
         for (const signs of signsOf(told.length)) {
           const left = daysLeft(told, signs);
-          if (left && left.size > 0 && few(bySite(rows, (row) => left.has(row.day))))
+          if (left && left.size > 0 && few(rows.filter((row) => left.has(row.day))))
             expect([told, signs]).toEqual([]);
         }
       }),

@@ -6,22 +6,14 @@ import { carryOver, tellsBeside } from '@/lib/report/content/carry-over';
 import type { ReportCell } from '@/lib/report/content/funder-report';
 import { proteinPart } from '@/lib/report/content/protein-part';
 import { harvestCells, type Picked, rule, speciesCells } from './random-network';
+import { dayOf, daysLeft, few, lastDay, type Stretch, signsOf, stretch } from './stretches-of-days';
 import { evenYear, yearReport } from './year-report';
 
-const lastDay = 10;
 const destinations = ['sold', 'donated', 'kept', 'composted'] as const;
 const kinds = ['oyster', 'shiitake', 'lions_mane'] as const;
 
 type Dated = Picked & { readonly day: number };
-type Stretch = { readonly first: number; readonly last: number };
 
-const day = fc.oneof(
-  { weight: 3, arbitrary: fc.constantFrom(1, 4, 6) },
-  fc.integer({ min: 1, max: lastDay }),
-);
-const stretch = fc
-  .tuple(day, day)
-  .map(([one, other]): Stretch => ({ first: Math.min(one, other), last: Math.max(one, other) }));
 const picked = (sites: number) =>
   fc.record({
     siteId: fc.integer({ min: 1, max: sites }).map((site) => `site ${site}`),
@@ -41,7 +33,6 @@ const story = fc.integer({ min: 6, max: 12 }).chain((sites) =>
   }),
 );
 
-const dayOf = (at: number) => `2025-05-${String(at).padStart(2, '0')}`;
 const inside =
   ({ first, last }: Stretch) =>
   (row: Dated) =>
@@ -80,36 +71,6 @@ function knows(total: ReportCell, cells: readonly ReportCell[], keys: ReadonlySe
   const hidden = cells.filter((cell) => !isShown(cell));
   const within = hidden.filter(({ key }) => keys.has(key));
   return within.length === 0 || (isShown(total) && within.length === hidden.length);
-}
-
-function few(rows: readonly Dated[]): boolean {
-  const sums = new Map<string, number>();
-  for (const { siteId, grams } of rows) sums.set(siteId, (sums.get(siteId) ?? 0) + grams);
-  const amounts = [...sums.values()].sort((a, b) => b - a);
-  const all = amounts.reduce((sum, amount) => sum + amount, 0);
-  return (
-    all > 0 &&
-    (amounts.length < rule.minSites ||
-      100 * ((amounts[0] ?? 0) + (amounts[1] ?? 0)) >= rule.topTwoPercent * all)
-  );
-}
-
-function signsOf(count: number): number[][] {
-  return count === 0 ? [[]] : signsOf(count - 1).flatMap((rest) => [-1, 0, 1].map((sign) => [...rest, sign]));
-}
-
-/** Days that stretches, added and subtracted, leave once each; undefined where some are left twice or less than not at all. */
-function daysLeft(stretches: readonly Stretch[], signs: readonly number[]): Set<number> | undefined {
-  const left = new Set<number>();
-  for (let at = 1; at <= lastDay; at += 1) {
-    const times = stretches.reduce(
-      (sum, { first, last }, index) => sum + (at >= first && at <= last ? (signs[index] ?? 0) : 0),
-      0,
-    );
-    if (times < 0 || times > 1) return undefined;
-    if (times === 1) left.add(at);
-  }
-  return left;
 }
 
 const subsetsOf = (keys: readonly string[]) =>

@@ -1,8 +1,8 @@
 import 'server-only';
-import type { Readable } from 'node:stream';
 import { parse } from 'csv-parse';
-import { type Entry, openPromise, type ZipFile } from 'yauzl';
+import { openPromise } from 'yauzl';
 import { z } from 'zod';
+import { zipParts, zipStream } from '@/lib/base/zip-parts';
 
 const descriptorInput = z.object({
   $schema: z.string(),
@@ -29,29 +29,10 @@ export type OpenedPackage = {
 const mostDescriptorBytes = 5_000_000;
 const rowsPerPart = 2000;
 
-function entriesOf(zip: ZipFile): Promise<Map<string, Entry>> {
-  return new Promise((resolve, reject) => {
-    const entries = new Map<string, Entry>();
-    zip.on('entry', (entry: Entry) => {
-      entries.set(entry.fileName, entry);
-      zip.readEntry();
-    });
-    zip.once('end', () => resolve(entries));
-    zip.once('error', reject);
-    zip.readEntry();
-  });
-}
-
-function streamOf(zip: ZipFile, entry: Entry): Promise<Readable> {
-  return new Promise((resolve, reject) => {
-    zip.openReadStream(entry, (error, stream) => (error ? reject(error) : resolve(stream)));
-  });
-}
-
 /** Opens an archive made by `writePackage`; throws with the reason for anything else. */
 export async function openPackage(file: string): Promise<OpenedPackage> {
   const zip = await openPromise(file, { lazyEntries: true, autoClose: false });
-  const entries = await entriesOf(zip);
+  const entries = await zipParts(zip);
   const entryOf = (name: string) => {
     const entry = entries.get(name);
     if (!entry) throw new Error(`the archive has no ${name}`);
@@ -60,12 +41,12 @@ export async function openPackage(file: string): Promise<OpenedPackage> {
   const described = entryOf('datapackage.json');
   if (described.uncompressedSize > mostDescriptorBytes) throw new Error('datapackage.json is too large');
   const chunks: Buffer[] = [];
-  for await (const chunk of await streamOf(zip, described)) chunks.push(chunk as Buffer);
+  for await (const chunk of await zipStream(zip, described)) chunks.push(chunk as Buffer);
   const descriptor = descriptorInput.parse(JSON.parse(Buffer.concat(chunks).toString('utf8')));
   return {
     descriptor,
     async *rows(path) {
-      const source = await streamOf(zip, entryOf(path));
+      const source = await zipStream(zip, entryOf(path));
       const lines = source.pipe(
         parse({ columns: true, cast: (value, { header }) => (header || value !== '' ? value : null) }),
       );

@@ -2,7 +2,8 @@ import type { BuiltReport } from './build-content';
 import { fewestHidden } from './fewest-hidden';
 import { trainingHeads } from './trainings-tell';
 
-type Safe = (version: BuiltReport) => boolean;
+/** Whether a version of a report tells of no few sites or people beside those that readers have. */
+export type Safe = (version: BuiltReport) => boolean;
 
 const nothing = { kind: 'protected' } as const;
 const named = (keys: readonly string[]) => keys.map((key) => ({ key, amount: 0 }));

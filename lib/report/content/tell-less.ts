@@ -3,11 +3,9 @@ import { fewestHidden, type Sized } from './fewest-hidden';
 import type { GroundPart, GroundSum } from './ground';
 import { hideCells } from './hide-cells';
 import { keepBack, saidKept } from './keep-back';
-import { glanceLess, trainingsLess } from './people-less';
+import { glanceLess, type Safe, trainingsLess } from './people-less';
 import { tellsFew } from './tells-few';
 import { type TablePart, toldTable, withTable } from './told-tables';
-
-type Safe = (version: BuiltReport) => boolean;
 
 const sizeOf = ({ bySite }: GroundSum) => Object.values(bySite).reduce((sum, amount) => sum + amount, 0);
 

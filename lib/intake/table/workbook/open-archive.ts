@@ -1,6 +1,7 @@
 import 'server-only';
 import type { Readable } from 'node:stream';
-import { type Entry, fromBufferPromise, type ZipFile } from 'yauzl';
+import { fromBufferPromise } from 'yauzl';
+import { zipParts, zipStream } from '@/lib/base/zip-parts';
 
 /** What reaches further than any table may is not read to its end. */
 export class TooLong extends Error {}
@@ -14,31 +15,11 @@ export type Archive = {
 // A workbook has a few parts and one of each sheet, picture and drawing.
 const mostEntries = 10_000;
 
-function entriesOf(zip: ZipFile): Promise<Map<string, Entry>> {
-  return new Promise((resolve, reject) => {
-    const entries = new Map<string, Entry>();
-    zip.on('entry', (entry: Entry) => {
-      entries.set(entry.fileName, entry);
-      if (entries.size > mostEntries) reject(new TooLong('entries'));
-      else zip.readEntry();
-    });
-    zip.once('end', () => resolve(entries));
-    zip.once('error', reject);
-    zip.readEntry();
-  });
-}
-
-function streamOf(zip: ZipFile, entry: Entry): Promise<Readable> {
-  return new Promise((resolve, reject) => {
-    zip.openReadStream(entry, (error, stream) => (error ? reject(error) : resolve(stream)));
-  });
-}
-
 /** Opens an archive (APPNOTE.TXT 4.3). What its parts say of their sizes is not believed: bytes count as they come. */
 export async function openArchive(bytes: Uint8Array, mostUnpacked: number): Promise<Archive> {
   const buffer = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const zip = await fromBufferPromise(buffer, { lazyEntries: true });
-  const entries = await entriesOf(zip);
+  const entries = await zipParts(zip, { most: mostEntries, tooMany: () => new TooLong('entries') });
   let left = mostUnpacked;
 
   async function* counted(stream: Readable): AsyncGenerator<Uint8Array> {
@@ -53,7 +34,7 @@ export async function openArchive(bytes: Uint8Array, mostUnpacked: number): Prom
     read: async (name) => {
       const entry = entries.get(name);
       if (entry === undefined) throw new Error(`no part ${name}`);
-      return counted(await streamOf(zip, entry));
+      return counted(await zipStream(zip, entry));
     },
   };
 }
