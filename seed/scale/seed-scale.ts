@@ -46,12 +46,16 @@ try {
   // Where the operator allows it, the keys of rows that were made to fit are not looked up again one by one.
   await owner.query(`select set_config('session_replication_role', 'replica', true)
     where has_parameter_privilege('session_replication_role', 'SET')`);
+  await owner.query(`do $$ begin
+    execute format('grant temporary on database %I to pinset_definer', current_database()); end $$`);
   await owner.query('set local role pinset_definer');
   await owner.query(numberFunctions);
   await step('plan', planTables(plan));
   for (const sql of [...stockStatements(plan), ...eventStatements(plan)])
     await step(/public\.(\w+)/.exec(sql)?.[1] ?? '', sql);
   await owner.query('reset role');
+  await owner.query(`do $$ begin
+    execute format('revoke temporary on database %I from pinset_definer', current_database()); end $$`);
   for (const table of written) await owner.query(`alter table public.${table} enable trigger user`);
   await owner.query('commit');
   await step('vacuum analyze', 'vacuum analyze');
