@@ -7,7 +7,7 @@ import { Heading } from '@/lib/ui/page/heading';
 
 /** The questions that have a page. */
 export default async function QuestionsPage() {
-  await requireActor('coordinator');
+  const { massUnit } = await requireActor('coordinator');
   const t = await getTranslations('insight.index');
   return (
     <>
@@ -16,7 +16,7 @@ export default async function QuestionsPage() {
       {questions.map((question) => (
         <section key={question}>
           <h2>
-            <Link href={`/questions/${question}` as Route}>{t(question)}</Link>
+            <Link href={`/questions/${question}` as Route}>{t(question, { unit: massUnit })}</Link>
           </h2>
           <p>{t(`${question}Note`)}</p>
         </section>

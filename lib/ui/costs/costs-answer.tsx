@@ -8,7 +8,7 @@ import type { CostsWords } from './costs-words';
 
 type Props = { readonly answer: CostsAnswer; readonly words: CostsWords };
 
-/** What a kilogram cost in one sentence, then what is missing, then the tables behind it. */
+/** What a kilogram or a pound cost in one sentence, then what is missing, then the tables behind it. */
 export function CostsAnswerView({ answer, words }: Props) {
   const { t, money } = words;
   const { batches, labourMinorPerHour, missing } = answer;
@@ -55,22 +55,22 @@ export function CostsAnswerView({ answer, words }: Props) {
           />
         </>
       )}
-      <p className="quiet">{t('method')}</p>
+      <p className="quiet">{t('method', { unit: words.massUnit })}</p>
     </>
   );
 }
 
 function sentenceOf({ batches, fullBatches, methods }: CostsAnswer, words: CostsWords): string {
-  const { t, locale, money, method } = words;
-  if (batches === 0) return t('noBatches');
-  if (fullBatches === 0) return t('noneFull', { all: batches });
+  const { t, locale, massUnit: unit, money, perUnit, method } = words;
+  if (batches === 0) return t('noBatches', { unit });
+  if (fullBatches === 0) return t('noneFull', { all: batches, unit });
   const parts = methods
     .flatMap(({ key, cost }) =>
-      cost.kind === 'figure' ? [{ name: method(key), cost: money(cost.minorPerKg) }] : [],
+      cost.kind === 'figure' ? [{ name: method(key), cost: money(perUnit(cost.minorPerKg)) }] : [],
     )
     .sort((a, b) => a.name.localeCompare(b.name, locale))
     .map(({ name, cost }) => t('answerPart', { cost, method: asInside(name) }));
-  if (parts.length === 0) return t('nothingPicked');
+  if (parts.length === 0) return t('nothingPicked', { unit });
   const list = new Intl.ListFormat(locale, { type: 'conjunction' });
-  return t('answer', { parts: list.format(parts), full: fullBatches, all: batches });
+  return t('answer', { parts: list.format(parts), full: fullBatches, all: batches, unit });
 }

@@ -1,4 +1,5 @@
 import type { CostGroup, PerKilogram } from '@/lib/analysis/costs/cost-group';
+import { massIn } from '@/lib/growing/per-mass-unit';
 import { formatNumber } from '../format/number-text';
 import { DataTable } from '../table/data-table';
 import type { CostsWords } from './costs-words';
@@ -9,9 +10,9 @@ type Props = {
   readonly words: CostsWords;
 };
 
-/** Cost and margin of a kilogram by method or site, in the order of their names. */
+/** Cost and margin of a kilogram or a pound by method or site, in the order of their names. */
 export function CostsTable({ by, groups, words }: Props) {
-  const { t, locale, currency, amount, limits } = words;
+  const { t, locale, massUnit, currency, amount, perUnit, limits } = words;
   const name = by === 'method' ? words.method : words.site;
   const rows = [...groups].sort((a, b) => name(a.key).localeCompare(name(b.key), locale));
   const figure = (shown: PerKilogram) =>
@@ -19,7 +20,7 @@ export function CostsTable({ by, groups, words }: Props) {
       <span className="cell-reason">{t(`cannot.${shown.reason}`)}</span>
     ) : (
       <>
-        {amount(shown.minorPerKg)}{' '}
+        {amount(perUnit(shown.minorPerKg))}{' '}
         {shown.interval.kind === 'interval' ? (
           <>
             <br className="cell-break" />
@@ -39,14 +40,14 @@ export function CostsTable({ by, groups, words }: Props) {
         { key: 'name', header: t(`columns.${by}`), cell: ({ key }) => name(key) },
         {
           key: 'cost',
-          header: t('columns.cost'),
+          header: t('columns.cost', { unit: massUnit }),
           unit: currency,
           numeric: true,
           cell: ({ cost }) => figure(cost),
         },
         {
           key: 'margin',
-          header: t('columns.margin'),
+          header: t('columns.margin', { unit: massUnit }),
           unit: currency,
           numeric: true,
           cell: ({ margin, fullBatches }) => (
@@ -67,17 +68,17 @@ export function CostsTable({ by, groups, words }: Props) {
         {
           key: 'picked',
           header: t('columns.picked'),
-          unit: 'kg',
+          unit: massUnit,
           numeric: true,
-          cell: ({ freshGrams }) => formatNumber(freshGrams / 1000, locale, 1),
+          cell: ({ freshGrams }) => formatNumber(massIn(massUnit, freshGrams), locale, 1),
         },
         {
           key: 'labour',
-          header: t('columns.labour'),
+          header: t('columns.labour', { unit: massUnit }),
           unit: 'min',
           numeric: true,
           cell: ({ labourMinutesPerKg }) =>
-            labourMinutesPerKg === null ? '–' : formatNumber(labourMinutesPerKg, locale, 0),
+            labourMinutesPerKg === null ? '–' : formatNumber(perUnit(labourMinutesPerKg), locale, 0),
         },
         { key: 'missing', header: t('columns.missing'), cell: (group) => words.missing(group) },
       ]}

@@ -32,7 +32,7 @@ type Props<Answer> = {
 export async function QuestionFrame<Answer>(props: Props<Answer>) {
   const { question, actor, asked, known, levels = false } = props;
   const t = await getTranslations('insight');
-  const heading = t(`index.${question}`);
+  const heading = t(`index.${question}`, { unit: actor.massUnit });
   if (!known)
     return (
       <>

@@ -18,12 +18,12 @@ export default async function CostsQuestionPage({ searchParams }: PageProps<'/qu
   const address = await searchParams;
   const answer = await readAs(actor, (context) => readCosts(context, address, new Date()));
   const { period, currency } = answer;
-  const words = await costsWords(answer, actor.language);
+  const words = await costsWords(answer, actor);
   const { t, locale } = words;
   const insight = await getTranslations('insight');
   return (
     <>
-      <Heading text={insight('index.costs')} />
+      <Heading text={insight('index.costs', { unit: actor.massUnit })} />
       <p className="lead">
         {t('scope', { from: formatDate(period.from, locale), to: formatDate(period.to, locale), currency })}
       </p>

@@ -1,4 +1,5 @@
 import type { PerKilogram } from '@/lib/analysis/costs/cost-group';
+import { perMassUnit } from '@/lib/growing/per-mass-unit';
 import type { FunderReportContent } from '@/lib/report/content/funder-report';
 import type { DocumentCell, DocumentTable } from '@/lib/report/document/report-document';
 import { formatMoney } from '../../format/money-text';
@@ -11,19 +12,20 @@ type Told = NonNullable<FunderReportContent['costs']>;
 type Row = Told['all'];
 
 function figureCell(figure: Row['cost'], currency: string, tongue: ReportTongue): DocumentCell {
-  const { t, locale } = tongue;
+  const { t, locale, massUnit } = tongue;
   if (figure.kind === 'protected') return { text: t('protected') };
   // Stored as the analysis made it; the report's schema has checked the kind.
   const told = figure as unknown as PerKilogram;
   if (told.kind === 'cannot') return { text: '–', below: t(`costs.cannot.${told.reason}`) };
-  const money = (minor: number) => formatMoney({ minor: Math.round(minor), currency }, locale);
+  const inUnit = (perKg: number) => perMassUnit(perKg, massUnit);
+  const money = (perKg: number) => formatMoney({ minor: Math.round(inUnit(perKg)), currency }, locale);
   const { interval, batches, groups } = told;
   const limits =
     interval.kind === 'interval'
       ? ` (${t('costs.interval', { low: money(interval.low), high: money(interval.high) })})`
       : '';
   return {
-    ...moneyOf(told.minorPerKg, currency, locale),
+    ...moneyOf(inUnit(told.minorPerKg), currency, locale),
     text: `${money(told.minorPerKg)}${limits}`,
     below: [
       t('costs.size', { batches, sites: groups }),
@@ -32,16 +34,35 @@ function figureCell(figure: Row['cost'], currency: string, tongue: ReportTongue)
   };
 }
 
+function workCell(minutes: number, locale: string): DocumentCell {
+  return { text: formatNumber(minutes, locale, 0), value: minutes };
+}
+
 function costTable({ all, methods, currency }: Told, tongue: ReportTongue): DocumentTable {
-  const { t, own, locale } = tongue;
+  const { t, own, locale, massUnit, massUcum } = tongue;
   return {
     key: 'costs',
-    caption: t('costs.caption', { currency }),
+    caption: t('costs.caption', { currency, unit: massUnit }),
     columns: [
       { key: 'method', header: t('columns.method'), numeric: false },
-      { key: 'cost', header: t('columns.costPerKg'), numeric: true, unit: `${currency}/kg` },
-      { key: 'margin', header: t('columns.marginPerKg'), numeric: true, unit: `${currency}/kg` },
-      { key: 'work', header: t('columns.workPerKg'), numeric: true, unit: 'min/kg' },
+      {
+        key: 'cost',
+        header: t('columns.costPerUnit', { unit: massUnit }),
+        numeric: true,
+        unit: `${currency}/${massUcum}`,
+      },
+      {
+        key: 'margin',
+        header: t('columns.marginPerUnit', { unit: massUnit }),
+        numeric: true,
+        unit: `${currency}/${massUcum}`,
+      },
+      {
+        key: 'work',
+        header: t('columns.workPerUnit', { unit: massUnit }),
+        numeric: true,
+        unit: `min/${massUcum}`,
+      },
     ],
     rows: [...methods, all].map((row) => ({
       key: row.key,
@@ -52,13 +73,13 @@ function costTable({ all, methods, currency }: Told, tongue: ReportTongue): Docu
         figureCell(row.margin, currency, tongue),
         row.labourMinutesPerKg === null
           ? { text: '–' }
-          : { text: formatNumber(row.labourMinutesPerKg, locale, 0), value: row.labourMinutesPerKg },
+          : workCell(perMassUnit(row.labourMinutesPerKg, massUnit), locale),
       ],
     })),
   };
 }
 
-/** What a kilogram cost and what was left of its price, by method. */
+/** What a kilogram or a pound cost and what was left of its price, by method. */
 export const costSection: IndicatorSection = ({ costs: told, rule }, tongue) => {
   const { t, locale } = tongue;
   if (!told || told.batches === 0) return { paragraphs: [t('costs.none')] };
@@ -85,7 +106,7 @@ export const costSection: IndicatorSection = ({ costs: told, rule }, tongue) => 
                 .join(', '),
             }),
           ]),
-      t('costs.method'),
+      t('costs.method', { unit: tongue.massUnit }),
     ],
   };
 };

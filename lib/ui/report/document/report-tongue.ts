@@ -2,7 +2,7 @@ import { getTranslations } from 'next-intl/server';
 import type { ShownFigure } from '@/lib/analysis/shown-figure';
 import type { MassUnit } from '@/lib/database/generated/enums';
 import { formatTotalMass } from '@/lib/growing/format-quantity';
-import { gramsPerKilogram, gramsPerPound } from '@/lib/growing/mass-units';
+import { massIn } from '@/lib/growing/per-mass-unit';
 import { ucumCodes } from '@/lib/growing/ucum-codes';
 import type { FigureView } from '../../figure/figure-view';
 import { toFigureView } from '../../figure/to-figure-view';
@@ -46,7 +46,7 @@ export async function reportTongue(reader: ReportReader): Promise<ReportTongue> 
     view: (figure) => toFigureView(figure, figures),
     date: (day) => formatDate(day, locale),
     mass: (grams) => formatTotalMass(grams, massUnit, locale),
-    massValue: (grams) => grams / (massUnit === 'kg' ? gramsPerKilogram : gramsPerPound),
+    massValue: (grams) => massIn(massUnit, grams),
     massUcum: ucumCodes[massUnit === 'kg' ? 'kilogram' : 'pound'],
     own: (names) => names[language],
   };

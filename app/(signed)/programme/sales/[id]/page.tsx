@@ -2,8 +2,7 @@ import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { formatMass } from '@/lib/growing/format-quantity';
-import { gramsPerKilogram } from '@/lib/growing/mass-units';
-import { costOfMass } from '@/lib/growing/share-out';
+import { massIn } from '@/lib/growing/per-mass-unit';
 import { isId } from '@/lib/records/fields/id-field';
 import { getSale } from '@/lib/records/sale/get-sale.query';
 import { formatDate } from '@/lib/ui/format/date-text';
@@ -41,9 +40,9 @@ export default async function SalePage({ params, searchParams }: PageProps<'/pro
           { label: t('columns.mass'), value: formatMassWithTwin(sale.grams, actor.massUnit, locale) },
           { label: t('columns.price'), value: formatMoney(sale.price, locale) },
           {
-            label: t('columns.perKg'),
+            label: t('columns.perUnit', { unit: actor.massUnit }),
             value: formatMoney(
-              { ...sale.price, minor: costOfMass(gramsPerKilogram, sale.price.minor, sale.grams) },
+              { ...sale.price, minor: Math.round(sale.price.minor / massIn(actor.massUnit, sale.grams)) },
               locale,
             ),
           },
