@@ -1,5 +1,3 @@
-import type { Route } from 'next';
-import Link from 'next/link';
 import type { ReactNode } from 'react';
 
 export type Column<Row> = {
@@ -13,26 +11,12 @@ export type Column<Row> = {
   /** Words of several lines, which would fill a phone where the column is as narrow as its longest word. */
   readonly roomy?: boolean;
   readonly cell: (row: Row) => ReactNode;
-  /** Where pressing the header leads, and how the column is sorted now. */
-  readonly sort?: { readonly href: Route; readonly now?: 'ascending' | 'descending' };
 };
 
 export function ColumnHeader<Row>({ column }: { column: Column<Row> }) {
-  const { sort } = column;
   return (
-    <th scope="col" className={column.numeric ? 'numeric' : undefined} aria-sort={sort?.now}>
-      {sort === undefined ? (
-        column.header
-      ) : (
-        <Link href={sort.href}>
-          {column.header}
-          {sort.now === undefined ? null : (
-            <svg width="12" height="12" viewBox="0 0 12 12" aria-hidden="true">
-              <path d={sort.now === 'ascending' ? 'M1 9 6 3 11 9Z' : 'M1 3 6 9 11 3Z'} fill="currentColor" />
-            </svg>
-          )}
-        </Link>
-      )}
+    <th scope="col" className={column.numeric ? 'numeric' : undefined} {...{ role: 'columnheader' }}>
+      {column.header}
       {column.unit === undefined ? null : <span className="unit">{column.unit}</span>}
     </th>
   );

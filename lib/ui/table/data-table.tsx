@@ -15,26 +15,38 @@ type Props<Row> = {
 // A box that scrolls has to be reachable by keyboard.
 const reachable = { tabIndex: 0 };
 
+// A browser takes what is laid out as blocks for no table any more, unless it is told.
+const as = {
+  table: { role: 'table' },
+  group: { role: 'rowgroup' },
+  row: { role: 'row' },
+  rowHeader: { role: 'rowheader' },
+  cell: { role: 'cell' },
+};
+
+/** From this many columns on a table is wider than a phone. */
+const wide = 4;
+
 /**
- * A table of figures: units in the header, numbers to the right, the first column stays in sight when a narrow
- * screen scrolls the table in a box of its own.
+ * A table of figures: units in the header, numbers to the right. On a phone each row of a wide one becomes a block
+ * that names the columns itself; a narrow one stays as it is and keeps its first column in sight should it scroll.
  */
 export function DataTable<Row>({ caption, columns, rows, rowKey, groupOf, isTotal }: Props<Row>) {
   const id = useId();
   return (
     <section className="table-box" aria-labelledby={id} {...reachable}>
-      <table className="data-table">
+      <table className={columns.length < wide ? 'data-table' : 'data-table stacks'} {...as.table}>
         <caption id={id}>
           <span>{caption}</span>
         </caption>
-        <thead>
-          <tr>
+        <thead {...as.group}>
+          <tr {...as.row}>
             {columns.map((column) => (
               <ColumnHeader key={column.key} column={column} />
             ))}
           </tr>
         </thead>
-        <tbody>
+        <tbody {...as.group}>
           {rows.map((row, index) => {
             const previous = rows[index - 1];
             const group = groupOf?.(row);
@@ -43,13 +55,13 @@ export function DataTable<Row>({ caption, columns, rows, rowKey, groupOf, isTota
             return (
               <Fragment key={rowKey(row)}>
                 {opensGroup ? (
-                  <tr className="group-row">
-                    <th scope="colgroup" colSpan={columns.length}>
+                  <tr className="group-row" {...as.row}>
+                    <th scope="colgroup" colSpan={columns.length} {...as.rowHeader}>
                       <span>{group}</span>
                     </th>
                   </tr>
                 ) : null}
-                <tr className={isTotal?.(row) ? 'total' : undefined}>
+                <tr className={isTotal?.(row) ? 'total' : undefined} {...as.row}>
                   {columns.map((column, position) => cellOf(column, row, position === 0))}
                 </tr>
               </Fragment>
@@ -62,13 +74,27 @@ export function DataTable<Row>({ caption, columns, rows, rowKey, groupOf, isTota
 }
 
 function cellOf<Row>(column: Column<Row>, row: Row, first: boolean): ReactNode {
+  const name = column.unit === undefined ? column.header : `${column.header} (${column.unit})`;
+  const value = <div className="cell-value">{column.cell(row)}</div>;
   return first ? (
-    <th key={column.key} scope="row" className={column.narrow ? 'narrow' : undefined}>
-      {column.cell(row)}
+    <th
+      key={column.key}
+      scope="row"
+      className={column.narrow ? 'narrow' : undefined}
+      data-column={name}
+      {...as.rowHeader}
+    >
+      {value}
     </th>
   ) : (
-    <td key={column.key} className={column.numeric ? 'numeric' : column.roomy ? 'roomy' : undefined}>
-      {column.cell(row)}
+    <td key={column.key} className={kindOf(column)} data-column={name} {...as.cell}>
+      {value}
     </td>
   );
+}
+
+/** A number that its column's name alone explains is short enough to stand beside that name on a phone. */
+function kindOf<Row>({ numeric, unit, roomy }: Column<Row>): string | undefined {
+  if (numeric) return unit === undefined ? 'numeric count' : 'numeric';
+  return roomy ? 'roomy' : undefined;
 }
