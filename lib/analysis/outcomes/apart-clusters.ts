@@ -1,5 +1,5 @@
 import type { Measure } from './outcome-sums';
-import type { ApartOfSites } from './read-apart-runs';
+import type { ApartOfQuestion } from './read-apart-runs';
 
 /** How many clusters count for a measure: of one method, or of all when undefined. */
 export type ApartClusters = (measure: Measure, method: string | undefined) => number;
@@ -11,7 +11,7 @@ const measures: readonly Measure[] = ['contamination', 'yield', 'cropped', 'life
  * Counts the clusters of batches whose runs reach over several sums, once for every row of a page: runs are one cluster
  * where a batch of both joins them.
  */
-export function apartClusters({ sites, numbers }: Pick<ApartOfSites, 'sites' | 'numbers'>): ApartClusters {
+export function apartClusters({ sites, numbers }: ApartOfQuestion): ApartClusters {
   const parents = Int32Array.from({ length: numbers.size }, (_, run) => run);
   const root = (of: number) => {
     let top = of;

@@ -1,8 +1,10 @@
 import { type CellSums, noCell } from './cell-sums';
 import { keysOf, numbersOf } from './column-text';
+import type { YoungBatches } from './young-batches';
 
 type Column = string | null;
-type Of = readonly [
+/** What decides where a batch counts. */
+export type NearOf = readonly [
   methodKey: string,
   materialKey: string,
   contaminationClass: string,
@@ -13,15 +15,15 @@ type Of = readonly [
 
 /**
  * Batches that the kept sums do not hold as they count today, alike in all that decides where they count, as texts of
- * arrays. Flags: 1 within the period's ends, 2 too young for contamination, 4 for yield, 8 apart, then the marks from 16 on:
+ * arrays, as those at the period's ends are read. Flags: 1 within the period's ends, 2 too young for contamination, 4 for yield, 8 apart, then the marks from 16 on:
  * run missing, trimmed, as picked, dry assumed, shared. Then units; where these count, contaminated by the window's end and
  * later, lost clean, fresh, what it is divided by, weighed later; of logs open units and unit-days, fresh and dry of the
  * whole life.
  */
-export type NearColumns = readonly [...Of, sites: Column, clusters: Column, ...numbers: Column[]];
+export type NearColumns = readonly [...NearOf, sites: Column, clusters: Column, ...numbers: Column[]];
 
 /** What stands in `NearClass` of sums-of-totals, of one site. */
-export type SiteClass = { readonly of: Of; readonly key: string; readonly numbers: number[] };
+export type SiteClass = { readonly of: NearOf; readonly key: string; readonly numbers: number[] };
 
 /** What one site adds to the sums of a question. */
 export type SiteSums = {
@@ -48,13 +50,30 @@ export function cellIn({ cells }: SiteSums, method: string): CellSums {
   return own;
 }
 
+/** Which young batches are wanted, by days since 1970: inoculated from one to another, of a species and material or of any (null). */
+export type YoungAsked = {
+  readonly first: number;
+  readonly last: number;
+  readonly species: string | null;
+  readonly material: string | null;
+  readonly isAtAnEnd: (inoculated: number) => boolean;
+  /** Today at a site; undefined where there is none. */
+  readonly dayAt: (site: string) => number | undefined;
+};
+
 /** A run of near batches: for what any of them counts within the ends, and is too young, two bits a measure. */
 type NearRun = { readonly site: SiteSums; readonly method: string; mask: number };
 
-/** Lays near batches over the sums of their sites. */
-export function addNear(classes: readonly NearColumns[], sites: Map<string, SiteSums>): void {
+/** Lays the batches at the ends of a period, and those that are too young, over the sums of their sites. */
+export function addNear(
+  ends: readonly NearColumns[],
+  young: ReadonlyMap<string, YoungBatches>,
+  asked: YoungAsked,
+  sites: Map<string, SiteSums>,
+): void {
   const runs = new Map<string, NearRun>();
-  for (const columns of classes) addClass(columns, sites, runs);
+  for (const columns of ends) addClass(columns, sites, runs);
+  for (const [site, classes] of young) addYoung(site, classes, asked, sites, runs);
   for (const { site, method, mask } of runs.values()) {
     const own = site.runs.get(method) ?? [0, 0, 0, 0];
     site.runs.set(method, own);
@@ -63,54 +82,111 @@ export function addNear(classes: readonly NearColumns[], sites: Map<string, Site
   }
 }
 
-function addClass(columns: NearColumns, sites: Map<string, SiteSums>, runs: Map<string, NearRun>): void {
-  const [method, material, contamination, given, cropped, life, ofSites, ofClusters, ...rest] = columns;
-  const of: Of = [method, material, contamination, given, cropped, life];
-  const key = of.join(' ');
-  const numbers = rest.map(numbersOf);
-  const ids = keysOf(ofSites);
-  const clusters = keysOf(ofClusters);
-  const judged = {
+/** Batches of a site that are alike, and what they come to. */
+type NearPlace = {
+  readonly site: SiteSums;
+  readonly method: string;
+  readonly cell: CellSums;
+  readonly sums: number[];
+  readonly contamination: boolean;
+  readonly yield: boolean;
+  readonly cropped: boolean;
+  readonly life: boolean;
+};
+
+function placeIn(sites: Map<string, SiteSums>, id: string, of: NearOf, key: string): NearPlace {
+  const [method, , contamination, given, cropped, life] = of;
+  const site = siteIn(sites, id);
+  // What lies at the ends and what is young may be alike.
+  let own = site.classes.find((one) => one.key === key);
+  if (own === undefined) {
+    own = { of, key, numbers: new Array<number>(21).fill(0) };
+    site.classes.push(own);
+  }
+  return {
+    ...{ site, method, cropped, cell: cellIn(site, method), sums: own.numbers },
     contamination: contamination === 'counted',
     yield: given === 'counted',
     life: life === 'counted',
   };
-  const own = new Map<string, { site: SiteSums; cell: CellSums; sums: number[] }>();
-  const begun = (id: string) => {
-    const site = siteIn(sites, id);
-    const sums = new Array<number>(21).fill(0);
-    site.classes.push({ of, key, numbers: sums });
-    const place = { site, cell: cellIn(site, method), sums };
-    own.set(id, place);
-    return place;
-  };
+}
+
+function addClass(columns: NearColumns, sites: Map<string, SiteSums>, runs: Map<string, NearRun>): void {
+  const [method, material, contamination, given, cropped, life, ofSites, ofClusters, ...rest] = columns;
+  const of: NearOf = [method, material, contamination, given, cropped, life];
+  const key = of.join(' ');
+  const [flags = [], ...numbers] = rest.map(numbersOf);
+  const ids = keysOf(ofSites);
+  const clusters = keysOf(ofClusters);
+  const own = new Map<string, NearPlace>();
+  const amounts = new Array<number>(numbers.length).fill(0);
   for (let row = 0; row < ids.length; row += 1) {
     const id = ids[row] ?? '';
-    const { site, cell, sums } = own.get(id) ?? begun(id);
-    const flags = numbers[0]?.[row] ?? 0;
-    const inside = flags & 1;
-    const young = (flags >> 1) & 1;
-    const unripe = (flags >> 2) & 1;
-    const counts = {
-      contamination: judged.contamination ? inside - young : 0,
-      yield: judged.yield ? inside - unripe : 0,
-      cropped: cropped ? inside - unripe : 0,
-      life: judged.life ? inside : 0,
-    };
-    addToCell(cell, inside, counts, numbers, row);
-    addToClass(sums, inside, young, unripe, numbers[1]?.[row] ?? 0, flags >> 4);
-    if (flags & 8) continue;
-    const cluster = clusters[row] ?? '';
-    let run = runs.get(cluster);
-    if (run === undefined) {
-      run = { site, method, mask: 0 };
-      runs.set(cluster, run);
+    let place = own.get(id);
+    if (place === undefined) {
+      place = placeIn(sites, id, of, key);
+      own.set(id, place);
     }
-    if (judged.contamination) run.mask |= inside | (young << 1);
-    if (judged.yield) run.mask |= (inside << 2) | (unripe << 3);
-    if (cropped) run.mask |= (inside << 4) | (unripe << 5);
-    if (judged.life) run.mask |= inside << 6;
+    for (let at = 0; at < amounts.length; at += 1) amounts[at] = numbers[at]?.[row] ?? 0;
+    addBatch(place, flags[row] ?? 0, amounts, 0, clusters[row] ?? '', runs);
   }
+}
+
+function addYoung(
+  id: string,
+  classes: YoungBatches,
+  { first, last, species, material, isAtAnEnd, dayAt }: YoungAsked,
+  sites: Map<string, SiteSums>,
+  runs: Map<string, NearRun>,
+): void {
+  const today = dayAt(id);
+  if (today === undefined) return;
+  for (const { species: ofSpecies, of, key, clusters, numbers } of classes) {
+    if (species !== null && ofSpecies !== species) continue;
+    if (material !== null && of[1] !== material) continue;
+    let place: NearPlace | undefined;
+    for (let row = 0; row < numbers.length; row += 1) {
+      const batch = numbers[row] ?? [];
+      const [marks = 0, inoculated = 0, contamination = 0, given = 0] = batch;
+      const flags = (contamination > today ? 2 : 0) | (given > today ? 4 : 0);
+      // Those at the ends were read there, with what they are too young for.
+      if (flags === 0 || inoculated < first || inoculated > last || isAtAnEnd(inoculated)) continue;
+      place ??= placeIn(sites, id, of, key);
+      addBatch(place, flags | marks, batch, 4, clusters[row] ?? '', runs);
+    }
+  }
+}
+
+/** Adds one batch; its amounts (units first) begin at `start`. */
+function addBatch(
+  place: NearPlace,
+  flags: number,
+  amounts: readonly number[],
+  start: number,
+  cluster: string,
+  runs: Map<string, NearRun>,
+): void {
+  const inside = flags & 1;
+  const young = (flags >> 1) & 1;
+  const unripe = (flags >> 2) & 1;
+  const counts = {
+    contamination: place.contamination ? inside - young : 0,
+    yield: place.yield ? inside - unripe : 0,
+    cropped: place.cropped ? inside - unripe : 0,
+    life: place.life ? inside : 0,
+  };
+  addToCell(place.cell, inside, counts, amounts, start);
+  addToClass(place.sums, inside, young, unripe, amounts[start] ?? 0, flags >> 4);
+  if (flags & 8) return;
+  let run = runs.get(cluster);
+  if (run === undefined) {
+    run = { site: place.site, method: place.method, mask: 0 };
+    runs.set(cluster, run);
+  }
+  if (place.contamination) run.mask |= inside | (young << 1);
+  if (place.yield) run.mask |= (inside << 2) | (unripe << 3);
+  if (place.cropped) run.mask |= (inside << 4) | (unripe << 5);
+  if (place.life) run.mask |= inside << 6;
 }
 
 /** How often a batch counts: 1, 0, or -1 to take it off what the kept sums hold. */
@@ -120,26 +196,27 @@ function addToCell(
   cell: CellSums,
   inside: number,
   { contamination: c, yield: y, cropped: k, life: l }: Counts,
-  numbers: readonly (readonly number[])[],
-  row: number,
+  amounts: readonly number[],
+  start: number,
 ): void {
-  const units = numbers[1]?.[row] ?? 0;
+  const amount = (at: number) => amounts[start + at] ?? 0;
+  const units = amount(0);
   cell.batches += inside;
   if (c !== 0) {
     cell.contaminationBatches += c;
     cell.contaminationUnits += c * units;
-    cell.contaminated += c * (numbers[2]?.[row] ?? 0);
-    cell.contaminatedLater += c * (numbers[3]?.[row] ?? 0);
-    cell.lostClean += c * (numbers[4]?.[row] ?? 0);
+    cell.contaminated += c * amount(1);
+    cell.contaminatedLater += c * amount(2);
+    cell.lostClean += c * amount(3);
   }
-  const over = numbers[6]?.[row] ?? 0;
-  const later = numbers[7]?.[row] ?? 0;
-  const open = numbers[8]?.[row] ?? 0;
-  const openDays = numbers[9]?.[row] ?? 0;
+  const over = amount(5);
+  const later = amount(6);
+  const open = amount(7);
+  const openDays = amount(8);
   if (y !== 0) {
     cell.yieldBatches += y;
     cell.yieldUnits += y * units;
-    cell.fresh += y * (numbers[5]?.[row] ?? 0);
+    cell.fresh += y * amount(4);
     cell.yieldOver += y * over;
     cell.freshLater += y * later;
     cell.openUnits += y * open;
@@ -156,8 +233,8 @@ function addToCell(
   if (l !== 0) {
     cell.lifeBatches += l;
     cell.lifeUnits += l * units;
-    cell.lifeFresh += l * (numbers[10]?.[row] ?? 0);
-    cell.lifeDry += l * (numbers[11]?.[row] ?? 0);
+    cell.lifeFresh += l * amount(9);
+    cell.lifeDry += l * amount(10);
   }
 }
 

@@ -1,19 +1,34 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { Prisma } from '@/lib/database/generated/client';
+import { daysBetween } from '@/lib/growing/calendar-date';
 import type { SiteDates } from '../comparison/batch-facts';
 import { boundsOf } from '../comparison/read-batch-rows';
+import { apartOfSites, apartText } from './apart-batches';
+import { type BesideOfSite, type BesideSums, type DaysHeld, laidOver } from './beside-sums';
 import { type CellSums, cellColumns } from './cell-sums';
 import { keysOf, numbersOf } from './column-text';
 import { daysAtSites } from './days-at-sites';
-import { addNear, cellIn, type NearColumns, type SiteSums, siteIn } from './near-batches';
+import { addNear, cellIn, type NearColumns, type SiteSums, siteIn, type YoungAsked } from './near-batches';
 import type { OutcomesWanted } from './outcomes-wanted';
 import type { SplitPeriod } from './split-period';
 import type { NetworkTotal } from './sums-of-totals';
-import type { Since, StateSince } from './written-since';
+import { type YoungBatches, youngOfSites, youngText } from './young-batches';
 
 type Columns = Record<(typeof cellColumns)[number], string | null>;
-type Lists = Columns &
-  StateSince & { sites: string | null; methods: string | null; near: string | null; network: string | null };
+type Lists = Columns & {
+  sites: string | null;
+  methods: string | null;
+  near: string | null;
+  network: string | null;
+  young: string | null;
+  apart: string | null;
+  /** The state that the statement saw. */
+  version: bigint | null;
+  /** The sites asked about, those of which there is nothing any more among them; null: all. */
+  written: readonly string[] | null;
+  writtenBeside: readonly string[] | null;
+};
 
 export type SumsOfSites = {
   readonly version: bigint | undefined;
@@ -23,21 +38,34 @@ export type SumsOfSites = {
   readonly network: readonly NetworkTotal[];
 };
 
+/** What is read of each site of a question: its sums, and what they cannot tell, of one state of the records. */
+export type SitesRead = { readonly sums: SumsOfSites; readonly beside: BesideSums };
+
+/** What is remembered: of the question its sums, and what sums of this container cannot tell. */
+export type SitesKnown = { readonly sums?: SumsOfSites; readonly beside?: BesideSums };
+
 /**
- * The sums of each site within the filter as of today, of every method: of all sites, or of those written since a state; and
- * the network's totals. Kept sums (of one material those that tell materials apart) hold whole quarters, and each batch as if
- * its day had come; `near` are the batches that are different today: those at the period's ends (`inside`), and those whose
- * day lies ahead at their site (`young`, `unripe`). These leave the database as columns, one row a class. One statement, so
- * that no write comes between its parts. Sums are taken in double precision, exact for whole numbers up to 2^53 and several
- * times faster than in numeric. What is answered adds up, when the caller has the time.
+ * The sums of each site within the filter as of today, of every method: of all sites, or of those written since what is
+ * remembered; and the network's totals. Kept sums (of one material those that tell materials apart) hold whole quarters, and
+ * each batch as if its day had come. Batches that are different today are laid over them: those at the period's ends
+ * (`near`), read for this question, and those whose day lies ahead at their site, which are remembered for all questions.
+ * They leave the database as columns, one row a class. One statement, so that no write comes between its parts. Sums are
+ * taken in double precision, exact for whole numbers up to 2^53 and several times faster than in numeric.
  */
 export async function readSiteSums(
-  { db, actor }: ReadContext,
+  context: ReadContext,
   wanted: OutcomesWanted,
   period: SplitPeriod,
   today: SiteDates,
-  since: Since,
-): Promise<() => SumsOfSites> {
+  known: SitesKnown,
+): Promise<SitesRead> {
+  const { db, actor } = context;
+  const since = known.sums?.version ?? null;
+  const sinceBeside = known.beside?.version ?? null;
+  const held = known.beside ?? daysHeld(wanted, today);
+  const writtenBeside =
+    sinceBeside === null ? undefined : Prisma.sql`(select sites from written_beside)::uuid[]`;
+  const read = { container: wanted.container, ...held, written: writtenBeside };
   const network = actor.networkId;
   const { from, to, species, container, material } = boundsOf(wanted);
   const [years, quarters] = [[...period.years], [...period.quarters]];
@@ -45,7 +73,9 @@ export async function readSiteSums(
   const { first, later, twoLater } = daysAtSites(today);
   const [lists] = await db.$queryRaw<Lists[]>`
     with written as materialized (
-      select array_agg(site_id) as sites from outcome_site_version where network_id = ${network}::uuid and version > ${since ?? null}::bigint
+      select array_agg(site_id) as sites from outcome_site_version where network_id = ${network}::uuid and version > ${since}::bigint
+    ), written_beside as materialized (
+      select array_agg(site_id) as sites from outcome_site_version where network_id = ${network}::uuid and version > ${sinceBeside}::bigint
     ), spans as materialized (
       select 'year' as span, unnest(${years}::date[]) as starts_on union all select 'quarter', unnest(${quarters}::date[])
     ), near as (
@@ -59,10 +89,9 @@ export async function readSiteSums(
       where o.network_id = ${network}::uuid and o.container = ${container} and o.inoculated_on between ${from}::date and ${to}::date
         and (${species}::uuid is null or o.species_id = ${species}::uuid)
         and (${material}::text is null or o.material_key = ${material}::text)
-        and (o.contamination_enters_on > ${first}::date or o.yield_enters_on > ${first}::date
-          or o.inoculated_on between ${start}::date and ${end}::date
+        and (o.inoculated_on between ${start}::date and ${end}::date
           or o.inoculated_on between ${laterStart}::date and ${laterEnd}::date)
-        and (${since ?? null}::bigint is null or site_id = any ((select sites from written)::uuid[]))
+        and (${since}::bigint is null or site_id = any ((select sites from written)::uuid[]))
     ), near_columns as (
       select json_build_array(method_key, material_key, contamination_class, yield_class, cropped, life_class,
         array_agg(site_id)::text, array_agg(cluster)::text,
@@ -74,7 +103,7 @@ export async function readSiteSums(
         (array_agg(open_units) filter (where y and log))::text, (array_agg(open_unit_days) filter (where y and log))::text,
         (array_agg(life_fresh) filter (where log))::text, (array_agg(coalesce(life_dry, 0)) filter (where log))::text) as class
       from (select *, contamination_class = 'counted' as c, yield_class = 'counted' as y, ${container} = 'log' as log
-        from near where inside + young + unripe > 0 offset 0) n
+        from near offset 0) n
       group by method_key, material_key, contamination_class, yield_class, cropped, life_class
     ), by_site as (
       select site_id, method_key, batches, contamination_batches, contamination_units, contaminated, contaminated_later, lost_clean,
@@ -83,7 +112,7 @@ export async function readSiteSums(
       from outcome_site_total join spans using (span, starts_on)
       where ${material}::text is null and network_id = ${network}::uuid and container = ${container}
         and (${species}::uuid is null or species_id = ${species}::uuid)
-        and (${since ?? null}::bigint is null or site_id = any ((select sites from written)::uuid[]))
+        and (${since}::bigint is null or site_id = any ((select sites from written)::uuid[]))
       union all
       select site_id, method_key, c * batches, c * n * batches, c * n * units, c * numerator, c * later, c * lost_clean,
         y * n * batches, y * n * units, y * numerator, y * denominator, y * later, k * batches, k * units, k * denominator, k * later,
@@ -92,7 +121,7 @@ export async function readSiteSums(
         (measure = 'life')::int as l, (class = 'counted')::int as n from outcome_summary) of_material join spans using (span, starts_on)
       where material_key = ${material}::text and network_id = ${network}::uuid and container = ${container}
         and (${species}::uuid is null or species_id = ${species}::uuid)
-        and (${since ?? null}::bigint is null or site_id = any ((select sites from written)::uuid[]))
+        and (${since}::bigint is null or site_id = any ((select sites from written)::uuid[]))
     ), sums as (
       select site_id, method_key, sum(batches::float8) as batches,
         sum(contamination_batches::float8) as c, sum(contamination_units::float8) as cu, sum(contaminated::float8) as ca,
@@ -123,21 +152,74 @@ export async function readSiteSums(
       (array_agg(l) filter (where log))::text as "lifeBatches", (array_agg(lu) filter (where log))::text as "lifeUnits",
       (array_agg(lf) filter (where log))::text as "lifeFresh", (array_agg(ld) filter (where log))::text as "lifeDry",
       (select json_agg(class)::text from near_columns) as near, (select json_agg(sum)::text from network_totals) as network,
+      ${youngText(context, read)} as young, ${apartText(context, read)} as apart,
       (select version from outcome_version where network_id = ${network}::uuid) as version,
-      (select sites::text[] from written) as written
+      (select sites::text[] from written) as written, (select sites::text[] from written_beside) as "writtenBeside"
     from (select *, ${container} = 'log' as log from sums) s`;
-  return () => sumsOf(lists);
+  const beside = besideOf(lists, known.beside, held);
+  const sums = sumsOf(lists, beside, youngAsked(wanted, period, today), since !== null);
+  if (known.sums === undefined || since === null) return { sums, beside };
+  return { beside, sums: { ...sums, sites: laidOver<SiteSums>(known.sums.sites, sums) } };
 }
 
-function sumsOf(lists: Lists | undefined): SumsOfSites {
+/** What has to be remembered for a question to be answered. */
+export function daysHeld({ from }: OutcomesWanted, today: SiteDates): DaysHeld {
+  return { from, day: daysAtSites(today).first ?? from };
+}
+
+function besideOf(
+  lists: Lists | undefined,
+  before: BesideSums | undefined,
+  { day, from }: DaysHeld,
+): BesideSums {
+  const numbers = before?.numbers ?? new Map<string, number>();
+  const [young, apart] = [youngOfSites(lists?.young ?? null), apartOfSites(lists?.apart ?? null, numbers)];
+  const sites = new Map<string, BesideOfSite>();
+  for (const id of new Set([...young.keys(), ...apart.keys()]))
+    sites.set(id, { young: young.get(id) ?? [], apart: apart.get(id) ?? [] });
+  const version = lists?.version ?? undefined;
+  if (before?.version === undefined) return { day, from, version, numbers, sites };
+  const read = { written: lists?.writtenBeside ?? [], sites };
+  return { day, from, version, numbers, sites: laidOver<BesideOfSite>(before.sites, read) };
+}
+
+const epoch = '1970-01-01';
+
+function youngAsked(wanted: OutcomesWanted, { days }: SplitPeriod, today: SiteDates): YoungAsked {
+  const { from, to, species, material } = boundsOf(wanted);
+  const ends = days.map(([start, end]) => [daysBetween(epoch, start), daysBetween(epoch, end)] as const);
+  // There are far fewer dates than sites.
+  const dates = new Map([...new Set(today.values())].map((date) => [date, daysBetween(epoch, date)]));
+  return {
+    ...{ species, material, first: daysBetween(epoch, from), last: daysBetween(epoch, to) },
+    isAtAnEnd: (inoculated) => ends.some(([start, end]) => inoculated >= start && inoculated <= end),
+    dayAt: (site) => dates.get(today.get(site) ?? ''),
+  };
+}
+
+function sumsOf(
+  lists: Lists | undefined,
+  beside: BesideSums,
+  asked: YoungAsked,
+  onlyWritten: boolean,
+): SumsOfSites {
   const sites = new Map<string, SiteSums>();
+  const written = lists?.written ?? [];
   if (lists) addKept(lists, sites);
+  const young = onlyWritten
+    ? written.map((id) => [id, beside.sites.get(id)?.young ?? []] as const)
+    : [...beside.sites].map(([id, own]) => [id, own.young] as const);
   // The shapes are the statement's own.
-  addNear(JSON.parse(lists?.near ?? '[]') as NearColumns[], sites);
+  addNear(
+    JSON.parse(lists?.near ?? '[]') as NearColumns[],
+    new Map<string, YoungBatches>(young),
+    asked,
+    sites,
+  );
   return {
     sites,
     version: lists?.version ?? undefined,
-    written: lists?.written ?? [],
+    written,
     network: JSON.parse(lists?.network ?? '[]') as NetworkTotal[],
   };
 }

@@ -5,14 +5,9 @@ import { boundsOf } from '../comparison/read-batch-rows';
 import { daysAtSites } from './days-at-sites';
 import type { OutcomesWanted } from './outcomes-wanted';
 import { readPeriod } from './read-period';
-import {
-  apartOf,
-  readSites,
-  readWholeSums,
-  type SitesRead,
-  type WholeSums,
-  wholeOf,
-} from './read-whole-sums';
+import { daysHeld, readSiteSums, type SitesRead } from './read-site-sums';
+import { apartIn, readWholeSums, type WholeSums, wholeOf } from './read-whole-sums';
+import { besideRemembered, rememberBeside } from './remembered-beside';
 import { type RowsOfSites, rowsThatHold } from './rows-of-sites';
 
 /** So many questions are remembered in a process, some twelve megabytes each in a network of a thousand sites. */
@@ -29,39 +24,48 @@ export type RememberedSums = WholeSums & {
 type Remembered = {
   readonly read: SitesRead;
   readonly wholes: Map<string | undefined, RememberedSums>;
-  readonly apart: ReturnType<typeof apartOf>;
+  readonly apart: ReturnType<typeof apartIn>;
   /** What still held of the rows of sites when this was read, by method. */
   readonly rows: ReadonlyMap<string | undefined, RowsOfSites>;
 };
 const known = new Map<string, Remembered>();
 
-type State = { version: bigint; sites: number };
+type State = { version: bigint; sites: number; sitesBeside: number };
 
 /**
- * How often what is kept of batches has been written, and at how many sites since a state. Undefined where nothing was
+ * How often what is kept of batches has been written, and at how many sites since two states. Undefined where nothing was
  * counted yet, or for who may no longer read it.
  */
-async function readState({ db, actor }: ReadContext, since: bigint | null): Promise<State | undefined> {
+async function readState(
+  { db, actor }: ReadContext,
+  since: bigint | undefined,
+  sinceBeside: bigint | undefined,
+): Promise<State | undefined> {
   const [state] = await db.$queryRaw<State[]>`
     select version, (select count(*)::int from outcome_site_version s
-      where s.network_id = v.network_id and s.version > ${since}::bigint) as sites
+        where s.network_id = v.network_id and s.version > ${since ?? null}::bigint) as sites,
+      (select count(*)::int from outcome_site_version s
+        where s.network_id = v.network_id and s.version > ${sinceBeside ?? null}::bigint) as "sitesBeside"
     from outcome_version v where network_id = ${actor.networkId}::uuid`;
   return state;
 }
 
-/** The earlier of the states that the two parts were read in; null where one was not told. */
-function sinceOf(read: SitesRead | undefined): bigint | null {
-  const [sums, apart] = [read?.sums.version, read?.apart.version];
-  if (sums === undefined || apart === undefined) return null;
-  return sums < apart ? sums : apart;
+/** What was read in a state is of use while few sites were written since. A database that is behind it was restored. */
+function usable<Read extends { readonly version: bigint | undefined }>(
+  read: Read | undefined,
+  { version }: State,
+  sites: number,
+): Read | undefined {
+  if (read?.version === undefined || read.version > version || sites > mostSites) return undefined;
+  return read;
 }
 
-function begun(read: SitesRead, before: Remembered | undefined): Remembered {
+function begun(read: SitesRead, before: Remembered | undefined, apart: Remembered['apart']): Remembered {
   const rows = new Map([...(before?.wholes ?? [])].map(([method, { rowsOfSites }]) => [method, rowsOfSites]));
   return {
     read,
+    apart,
     wholes: new Map(),
-    apart: apartOf(read.apart),
     rows: before === undefined ? new Map() : rowsThatHold(rows, before.read, read),
   };
 }
@@ -92,23 +96,28 @@ export async function rememberedWholeSums(
   // Another day, or a batch beyond all before, is another question.
   const key = JSON.stringify([actor.networkId, boundsOf(wanted), period, daysAtSites(today)]);
   const before = known.get(key);
-  const since = sinceOf(before?.read);
-  const state = await readState(context, since);
+  const ofContainer = `${actor.networkId} ${wanted.container}`;
+  const besideBefore = besideRemembered(ofContainer, daysHeld(wanted, today));
+  const state = await readState(context, before?.read.sums.version, besideBefore?.version);
   if (state === undefined) return readWholeSums(context, wanted, today);
-  // Both parts are of one state where none of them came before the present one.
-  if (before === undefined || since !== state.version) {
-    // A database that is behind what it told before was restored.
-    const usable = since !== null && since <= state.version && state.sites <= mostSites ? before : undefined;
-    const own = begun(await readSites(context, wanted, period, today, usable?.read), usable);
-    return keep(key, own, wanted.method);
-  }
-  return keep(key, before, wanted.method);
+  if (before?.read.sums.version === state.version) return keep(key, before, wanted.method);
+  const [sums, beside] = [
+    usable(before?.read.sums, state, state.sites),
+    usable(besideBefore, state, state.sitesBeside),
+  ];
+  const read = await readSiteSums(context, wanted, period, today, {
+    ...(sums === undefined ? {} : { sums }),
+    ...(beside === undefined ? {} : { beside }),
+  });
+  rememberBeside(ofContainer, read.beside);
+  const own = begun(read, sums === undefined ? undefined : before, apartIn(read, wanted, today));
+  return keep(key, own, wanted.method);
 }
 
 /** The one used last goes to the end; the first is the one unused for longest. */
 function keep(key: string, own: Remembered, method: string | undefined): RememberedSums {
   known.delete(key);
-  if (sinceOf(own.read) !== null) known.set(key, own);
+  if (own.read.sums.version !== undefined) known.set(key, own);
   const [oldest] = known.keys();
   if (known.size > most && oldest !== undefined) known.delete(oldest);
   return wholeIn(own, method);

@@ -1,13 +1,13 @@
 import type { Comparison } from '../comparison/compare';
-import type { SitesRead } from './read-whole-sums';
+import type { SitesRead } from './read-site-sums';
 
 /** The rows of one site and of each method there. */
 export type SiteRows = Pick<Comparison, 'sites' | 'cells'>;
 /** By site. */
 export type RowsOfSites = Map<string, SiteRows>;
 
-function joinedAt({ apart }: SitesRead, site: string): string {
-  const joining = (apart.sites.get(site) ?? []).flatMap((cell) => cell.joining);
+function joinedAt({ beside }: SitesRead, site: string): string {
+  const joining = (beside.sites.get(site)?.apart ?? []).flatMap((batches) => batches.joining);
   return joining
     .map(({ runIds }) => runIds.join())
     .sort()
@@ -24,7 +24,7 @@ export function rowsThatHold(
   before: SitesRead,
   read: SitesRead,
 ): ReadonlyMap<string | undefined, RowsOfSites> {
-  const written = new Set([...read.sums.written, ...read.apart.written]);
+  const written = new Set(read.sums.written);
   if ([...written].some((site) => joinedAt(before, site) !== joinedAt(read, site))) return new Map();
   return new Map(
     [...rows].map(([method, own]) => [

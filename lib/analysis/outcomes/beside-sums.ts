@@ -1,0 +1,44 @@
+import { type CalendarDate, daysBetween } from '@/lib/growing/calendar-date';
+import type { ApartBatches } from './apart-batches';
+import type { YoungBatches } from './young-batches';
+
+/** What kept sums cannot tell of one site's batches of a kind of container. */
+export type BesideOfSite = { readonly young: YoungBatches; readonly apart: readonly ApartBatches[] };
+
+/**
+ * What kept sums cannot tell of a kind of container, at any time, of any species, material and method: which batches are too
+ * young on a day, and how many clusters the runs make that reach over several sums. One of these answers every question,
+ * today's and those of the days after.
+ */
+export type BesideSums = {
+  /** The write up to which it is told. */
+  readonly version: bigint | undefined;
+  /** Batches too young on this day or a later one are held. */
+  readonly day: CalendarDate;
+  /** Batches apart that were inoculated on this day or later are held. */
+  readonly from: CalendarDate;
+  readonly sites: ReadonlyMap<string, BesideOfSite>;
+  /** Of each run that was read: there are tens of thousands, and their ids are long. */
+  readonly numbers: Map<string, number>;
+};
+
+/** What days have to be held for a question. */
+export type DaysHeld = Pick<BesideSums, 'day' | 'from'>;
+
+/** After so many days most of what was young is no longer. */
+const mostDays = 31;
+
+export function holds(beside: DaysHeld, { day, from }: DaysHeld): boolean {
+  return beside.day <= day && beside.from <= from && daysBetween(beside.day, day) <= mostDays;
+}
+
+/** The same after a write: sites written since are those that were read, everything else stands. */
+export function laidOver<Own>(
+  before: ReadonlyMap<string, Own>,
+  read: { readonly written: readonly string[]; readonly sites: ReadonlyMap<string, Own> },
+): ReadonlyMap<string, Own> {
+  const sites = new Map(before);
+  for (const site of read.written) sites.delete(site);
+  for (const [site, own] of read.sites) sites.set(site, own);
+  return sites;
+}

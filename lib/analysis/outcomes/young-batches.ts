@@ -1,0 +1,89 @@
+import 'server-only';
+import type { ReadContext } from '@/lib/access/context';
+import { Prisma } from '@/lib/database/generated/client';
+import type { CalendarDate } from '@/lib/growing/calendar-date';
+import { keysOf, numbersOf } from './column-text';
+import type { NearOf } from './near-batches';
+
+/** Batches of a site alike in all that decides where they count, which kept sums hold as if their day had come. */
+export type YoungClass = {
+  readonly species: string;
+  readonly of: NearOf;
+  /** `of` in one text. */
+  readonly key: string;
+  /** The cluster of each batch. */
+  readonly clusters: string[];
+  /**
+   * Of each batch: its marks as the flags of near batches from 8 on, its days since 1970 (inoculated, entering contamination,
+   * entering yield), then the numbers of near batches.
+   */
+  readonly numbers: number[][];
+};
+
+export type YoungBatches = readonly YoungClass[];
+
+export type YoungRead = {
+  readonly container: string;
+  /** Those whose day is later than this. */
+  readonly day: CalendarDate;
+  /** A statement of one array of sites; undefined: of all sites. */
+  readonly written: Prisma.Sql | undefined;
+};
+
+type Column = string | null;
+type YoungColumns = readonly [
+  species: string,
+  ...of: NearOf,
+  sites: Column,
+  clusters: Column,
+  ...numbers: Column[],
+];
+
+/** One text: a JSON list of classes, each with its batches as texts of arrays. */
+export function youngText({ actor }: ReadContext, { container, day, written }: YoungRead): Prisma.Sql {
+  return Prisma.sql`(select json_agg(class)::text from (
+    select json_build_array(species_id, method_key, material_key, contamination_class, yield_class, cropped, life_class,
+      array_agg(site_id)::text, array_agg(cluster)::text,
+      array_agg(8 * apart::int + 16 * run_missing::int + 32 * any_trimmed::int + 64 * any_as_picked::int + 128 * dry_assumed::int
+        + 256 * any_shared::int)::text,
+      array_agg(inoculated_on - date '1970-01-01')::text, array_agg(coalesce(contamination_enters_on - date '1970-01-01', 0))::text,
+      array_agg(coalesce(yield_enters_on - date '1970-01-01', 0))::text, array_agg(units)::text,
+      array_agg(contaminated)::text, array_agg(contaminated_later)::text, array_agg(lost_clean)::text, array_agg(fresh)::text,
+      array_agg(coalesce(yield_over, 0))::text, array_agg(fresh_later)::text, array_agg(open_units)::text,
+      array_agg(open_unit_days)::text, array_agg(life_fresh)::text, array_agg(coalesce(life_dry, 0))::text) as class
+    from app.outcome_row
+    where network_id = ${actor.networkId}::uuid and container = ${container}
+      and (contamination_enters_on > ${day}::date or yield_enters_on > ${day}::date)
+      ${written === undefined ? Prisma.empty : Prisma.sql`and site_id = any (${written})`}
+    group by species_id, method_key, material_key, contamination_class, yield_class, cropped, life_class) young_classes)`;
+}
+
+/** What the text says, by site. */
+export function youngOfSites(text: string | null): Map<string, YoungClass[]> {
+  const sites = new Map<string, YoungClass[]>();
+  // The shape is the statement's own.
+  for (const columns of JSON.parse(text ?? '[]') as YoungColumns[]) addClass(columns, sites);
+  return sites;
+}
+
+function addClass(columns: YoungColumns, sites: Map<string, YoungClass[]>): void {
+  const [species, method, material, contamination, given, cropped, life, ofSites, ofClusters, ...rest] =
+    columns;
+  const of: NearOf = [method, material, contamination, given, cropped, life];
+  const key = of.join(' ');
+  const numbers = rest.map(numbersOf);
+  const clusters = keysOf(ofClusters);
+  const own = new Map<string, YoungClass>();
+  keysOf(ofSites).forEach((site, row) => {
+    let here = own.get(site);
+    if (here === undefined) {
+      here = { species, of, key, clusters: [], numbers: [] };
+      own.set(site, here);
+      const known = sites.get(site);
+      if (known === undefined) sites.set(site, [here]);
+      else known.push(here);
+    }
+    here.clusters.push(clusters[row] ?? '');
+    here.numbers.push(numbers.map((column) => column[row] ?? 0));
+  });
+}
