@@ -19,7 +19,7 @@ test('a site’s next step is said in a sentence with what would teach most, and
   );
   // The story planted it: what goes through the bath does better than what is fermented in cold water.
   await expect(page.locator('.answer-sentence')).toHaveText(
-    /^(Next, Ashwell Row Garden does best with hot-water bath:|At Ashwell Row Garden no method can be told to do best yet\. With hot-water bath,) .*about \d+ bags .*in 100 \(between \d+ and \d+ in .* next batch\).* about [\d.]+ kg .*from 10 kg of dry material/,
+    /^(Next, Ashwell Row Garden does best with hot-water bath:|At Ashwell Row Garden no method can be told to do best yet\. With hot-water bath,) .*about \d+\.\d bags .*in 100 \(between \d+\.\d and \d+\.\d in .* next batch\).* about [\d.]+ kg .*from 10 kg of dry material/,
     slow,
   );
   await expect(page.getByRole('heading', { name: 'What would teach most' })).toBeVisible();

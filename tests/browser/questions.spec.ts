@@ -9,7 +9,7 @@ test('the questions answer in a sentence first: which method works, how each sit
   await page.getByRole('link', { name: /Which method works/ }).click();
   // Fitted in a thread of its own, then streamed into the page that is already there.
   await expect(page.locator('main')).toContainText(
-    /Cold lime soak loses about \d+ more bags in 100 than hot-water bath, between \d/,
+    /Cold lime soak loses about \d+\.\d more bags in 100 than hot-water bath, between \d+\.\d/,
     { timeout: 45_000 },
   );
   await expect(page.locator('main')).toContainText(/The raw table hid it/);

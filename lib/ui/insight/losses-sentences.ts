@@ -1,6 +1,6 @@
 import type { LossesAnswer, LossSource, VariationPart } from '@/lib/analysis/loss-question/losses-answer';
 import type { InsightWords } from './insight-words';
-import { roundedTogether } from './rounded-together';
+import { percentText } from './percent-text';
 import { isTold, type KnownShare, littleAtMost, mattersLittle, shareText } from './share-words';
 
 /**
@@ -48,7 +48,7 @@ export function lossesSentences({ contamination }: LossesAnswer, words: InsightW
           'losses.would',
           { what: list(untold.map((source) => t(`losses.wouldTell.${source}`))) },
         )}`,
-    rest === undefined ? '' : t('losses.restTold', { percent: alone(rest.percent.estimate, words) }),
+    rest === undefined ? '' : t('losses.restTold', { percent: percentText(rest.percent.estimate, words) }),
   ].filter((sentence) => sentence !== '');
 }
 
@@ -61,7 +61,7 @@ export function yieldSentence(part: VariationPart, words: InsightWords): string 
     .filter(({ source }) => source !== 'rest')
     .sort((a, b) => b.percent.estimate - a.percent.estimate);
   const rest = part.sources.find(({ source }) => source === 'rest');
-  const left = rest?.kind === 'share' ? alone(rest.percent.estimate, words) : '–';
+  const left = rest?.kind === 'share' ? percentText(rest.percent.estimate, words) : '–';
   if (told.length === 0) return t('losses.yieldNone', { rest: left });
   const parts = told.map((share) => shareText(share, words));
   const { list } = joined(words);
@@ -79,8 +79,6 @@ export function sourcesToActOn({ contamination }: LossesAnswer): LossSource[] {
   const may = contamination.sources.filter((source) => !mattersLittle(source)).map(({ source }) => source);
   return told.length === 0 ? may : told;
 }
-
-const alone = (value: number, words: InsightWords): string => roundedTogether([value], words)[0] ?? '';
 
 function joined({ language }: InsightWords) {
   const and = new Intl.ListFormat(language, { type: 'conjunction' });

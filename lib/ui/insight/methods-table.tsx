@@ -36,7 +36,7 @@ export function MethodsTable({ lines, words }: { lines: readonly MethodLine[]; w
             unit: '%',
             numeric: true,
             cell: ({ further }) =>
-              further === null ? '–' : formatInterval(further.low, further.high, locale, 0),
+              further === null ? '–' : formatInterval(further.low, further.high, locale),
           },
           column('rawYield'),
           column('adjustedYield'),

@@ -3,6 +3,7 @@ import type { MassUnit } from '@/lib/database/generated/enums';
 import { sentenceCase } from '../format/sentence-case';
 import type { InsightWords } from './insight-words';
 import { methodList, perTen } from './next-names';
+import { percentText } from './percent-text';
 
 type Ask = {
   readonly choice: NextChoice;
@@ -39,10 +40,14 @@ export function nextSentence({ choice, site, unit, words }: Ask): string {
   return [first, ...rest.filter((text) => text !== '').map(sentenceCase)].join(' ');
 }
 
-function lossPart({ loss }: Outlook, { number }: InsightWords) {
+function lossPart({ loss }: Outlook, words: InsightWords) {
   if (loss.kind !== 'figure' || loss.interval.kind !== 'interval') return undefined;
   const { low, high } = loss.interval;
-  return { loss: number(loss.value), low: number(low), high: number(high) };
+  return {
+    loss: percentText(loss.value, words),
+    low: percentText(low, words),
+    high: percentText(high, words),
+  };
 }
 
 /** What would teach most, in one or two sentences. */

@@ -1,7 +1,7 @@
 import type { MethodPair } from '@/lib/analysis/method-question/methods-answer';
 import { sentenceCase } from '../format/sentence-case';
 import type { InsightWords } from './insight-words';
-import { roundedAboveZero, roundedTogether } from './rounded-together';
+import { percentAboveZero, percentText } from './percent-text';
 import { wouldSentence } from './would-sentence';
 
 /** Limits that leave out 0 although all pairs taken together do not tell. */
@@ -24,20 +24,16 @@ export function pairSentence(pair: MethodPair, words: InsightWords): string {
   }
   const { low, high } = points.interval;
   if (pair.verdict === 'cannot-tell') {
-    const [from = '', to = ''] = roundedAboveZero([low, high], words);
     const key = alone(low, high) ? 'methods.cannotTellAlone' : 'methods.cannotTell';
-    return `${t(key, { first: a, second: b, units, low: from, high: to })} ${would}`.trim();
+    return `${t(key, { first: a, second: b, units, ...limitsText(low, high, words) })} ${would}`.trim();
   }
   const more = pair.verdict === 'more';
-  const [from = '', to = ''] = roundedAboveZero(more ? [low, high] : [-high, -low], words);
-  const [value = ''] = roundedTogether([Math.abs(points.value)], words);
   const tells = t('methods.tells', {
     first: more ? a : b,
     second: more ? b : a,
     units,
-    points: value,
-    low: from,
-    high: to,
+    points: percentText(Math.abs(points.value), words),
+    ...(more ? limitsText(low, high, words) : limitsText(-high, -low, words)),
   });
   return `${sentenceCase(tells)} ${whySentence(pair, points.value, words)}`.trim();
 }
@@ -48,7 +44,7 @@ function whySentence({ why, rawPoints }: MethodPair, adjusted: number, words: In
   if (why === null) return t('methods.same');
   const towards = Math.sign(adjusted) * rawPoints;
   const way = towards <= 0.5 ? 'hid' : 'other';
-  const [raw = ''] = roundedTogether([towards], words);
+  const raw = percentText(towards, words);
   const method = inSentence(why.method);
   if (why.kind === 'lots') return t(`methods.${way}.lots`, { method, lose: why.lotsLose, raw });
   const sites = why.siteIds.map((id) => names.siteName(id)).join(', ');
@@ -65,29 +61,28 @@ export function yieldSentences(pair: MethodPair, words: InsightWords): string[] 
     const { low, high } = points.interval;
     const more = pair.yieldVerdict === 'more' || (pair.yieldVerdict === 'cannot-tell' && low > 0);
     const ordered = more ? { first, second } : { first: second, second: first };
-    const [from = '', to = ''] = roundedAboveZero(more ? [low, high] : [-high, -low], words);
+    const limits = more ? limitsText(low, high, words) : limitsText(-high, -low, words);
     if (pair.yieldVerdict !== 'cannot-tell') {
-      const [value = ''] = roundedTogether([Math.abs(points.value)], words);
-      sentences.push(t('methods.yieldTells', { ...ordered, points: value, low: from, high: to }));
+      const value = percentText(Math.abs(points.value), words);
+      sentences.push(t('methods.yieldTells', { ...ordered, points: value, ...limits }));
     } else {
       const said = alone(low, high)
-        ? t('methods.yieldAlone', { ...ordered, low: from, high: to })
-        : yieldCannot(low, high, words);
+        ? t('methods.yieldAlone', { ...ordered, ...limits })
+        : t('methods.yieldCannot', limitsText(low, high, words));
       sentences.push(`${said} ${wouldSentence(pair.yieldWould, 'yieldWould', words)}`.trim());
     }
   }
   if (cropped !== null) {
-    const [percent = ''] = roundedTogether([Math.abs(cropped.estimate)], words);
-    const [low = '', high = ''] = roundedTogether([cropped.low, cropped.high], words);
+    const percent = percentText(Math.abs(cropped.estimate), words);
     const way = cropped.estimate >= 0 ? 'more' : 'less';
     const maybe = alone(cropped.low, cropped.high) ? 'methods.croppedAlone' : 'methods.croppedMaybe';
     const key = pair.croppedTells ? 'methods.cropped' : maybe;
-    sentences.push(t(key, { first, second, percent, way, low, high }));
+    sentences.push(t(key, { first, second, percent, way, ...limitsText(cropped.low, cropped.high, words) }));
   }
   return sentences.map(sentenceCase);
 }
 
-function yieldCannot(low: number, high: number, words: InsightWords): string {
-  const [from = '', to = ''] = roundedTogether([low, high], words);
-  return words.t('methods.yieldCannot', { low: from, high: to });
-}
+const limitsText = (low: number, high: number, words: InsightWords) => ({
+  low: percentAboveZero(low, words),
+  high: percentAboveZero(high, words),
+});

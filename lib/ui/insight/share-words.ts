@@ -1,6 +1,6 @@
 import type { SourceShare } from '@/lib/analysis/loss-question/losses-answer';
 import type { InsightWords } from './insight-words';
-import { roundedAboveZero } from './rounded-together';
+import { percentAboveZero } from './percent-text';
 
 export type KnownShare = Extract<SourceShare, { kind: 'share' }>;
 
@@ -15,17 +15,20 @@ export const mattersLittle = (source: SourceShare): source is LittleShare =>
   source.kind === 'share' && !source.told && source.percent.high < littleBelow;
 
 /** The most that a source that matters little can be of 100 parts. */
-export function littleAtMost({ percent }: LittleShare, { t, number }: InsightWords): string {
-  return percent.high < 0.05 ? t('under', { value: number(0.1, 1) }) : number(percent.high, 1);
+export function littleAtMost({ percent }: LittleShare, words: InsightWords): string {
+  return percentAboveZero(percent.high, words);
 }
 
 /**
- * The share of a source with its limits, as precise as "it matters" needs: a limit above zero is never written as zero,
- * which would say that it may not matter.
+ * The share of a source with its limits: one above zero is never written as zero, which would say that it may not
+ * matter.
  */
 export function shareText({ source, percent }: KnownShare, words: InsightWords): string {
   const { t } = words;
-  const values = [percent.estimate, percent.low, percent.high];
-  const [estimate = '', low = '', high = ''] = roundedAboveZero(values, words);
-  return t('losses.part', { source: t(`losses.source.${source}`), percent: estimate, low, high });
+  return t('losses.part', {
+    source: t(`losses.source.${source}`),
+    percent: percentAboveZero(percent.estimate, words),
+    low: percentAboveZero(percent.low, words),
+    high: percentAboveZero(percent.high, words),
+  });
 }

@@ -8,16 +8,21 @@ import { formatInterval } from '../format/interval-text';
 import { DataTable } from '../table/data-table';
 import { signalsOf } from './course-signals';
 import type { InsightWords } from './insight-words';
+import { percentText } from './percent-text';
 
 type Props = { readonly part: SitePart; readonly site: string; readonly words: InsightWords };
 
 /** How one site does, for its coordinator and for its own members alike. */
 export function SitePartView({ part, site, words }: Props) {
-  const { t, view, number } = words;
+  const { t, view } = words;
   const { shrunk, typical } = part;
   const sentence =
     shrunk.kind === 'figure' && typical.kind === 'figure'
-      ? t(`site.${part.verdict}`, { site, percent: number(shrunk.value), typical: number(typical.value) })
+      ? t(`site.${part.verdict}`, {
+          site,
+          percent: percentText(shrunk.value, words),
+          typical: percentText(typical.value, words),
+        })
       : t('site.unknown', { site });
   return (
     <>

@@ -2,22 +2,23 @@ import type { ShownFigure } from '@/lib/analysis/shown-figure';
 import type { StandingLoss, TreatmentsAnswer } from '@/lib/analysis/treatment-question/treatments-answer';
 import type { RunStanding } from '@/lib/growing/window-margin';
 import type { InsightWords } from './insight-words';
-import { roundedTogether } from './rounded-together';
+import { percentText } from './percent-text';
 
 /** "24 in 100 (18–31)", or how many of how many where that is all there is to say. */
-export function lossText(figure: ShownFigure, { t, number, units }: InsightWords): string {
+export function lossText(figure: ShownFigure, words: InsightWords): string {
+  const { t, number, units } = words;
   if (figure.kind === 'cannot') return t('treatments.nothing');
   const { numerator, denominator } = figure.parts;
   if (figure.kind === 'counts')
     return t('treatments.counts', { found: number(numerator), of: number(denominator), units });
   const { value, interval } = figure;
   return interval.kind === 'none'
-    ? t('treatments.plain', { value: number(value), units })
+    ? t('treatments.plain', { value: percentText(value, words), units })
     : t('treatments.rate', {
-        value: number(value),
+        value: percentText(value, words),
         units,
-        low: number(interval.low),
-        high: number(interval.high),
+        low: percentText(interval.low, words),
+        high: percentText(interval.high, words),
       });
 }
 
@@ -57,20 +58,20 @@ function doubt(
   sites: number,
   words: InsightWords,
 ): string[] {
-  const { t, number, units } = words;
+  const { t, units } = words;
   if (difference?.kind !== 'figure' || difference.interval.kind !== 'interval') return [];
   const { value, interval } = difference;
   const tells = interval.low > 0 || interval.high < 0;
   const fewer = tells && value < 0;
-  const [low = '', high = ''] = roundedTogether(
-    fewer ? [-interval.high, -interval.low] : [interval.low, interval.high],
-    words,
-  );
-  const limits = { low, high, units };
+  const limits = {
+    low: percentText(fewer ? -interval.high : interval.low, words),
+    high: percentText(fewer ? -interval.low : interval.high, words),
+    units,
+  };
   return [
     tells
       ? t('treatments.levelled', {
-          points: number(Math.abs(value)),
+          points: percentText(Math.abs(value), words),
           way: fewer ? 'fewer' : 'more',
           ...limits,
         })

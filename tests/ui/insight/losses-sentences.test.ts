@@ -31,10 +31,10 @@ const answer = (...sources: SourceShare[]): LossesAnswer => ({
 
 const rest = share('rest', 60, 50, 70);
 
-test('a share that matters is never written with a limit of zero', () => {
+test('a share has the one decimal of the table, and one that matters no limit of zero', () => {
   const near = answer(share('site', 5.2, 0.4, 13.1), share('run', 20, 9, 31), rest);
   expect(lossesSentences(near, words)[0]).toContain(
-    '20 with the treatment run (9 to 31) and 5.2 with the site (0.4 to 13.1)',
+    '20.0 with the treatment run (9.0 to 31.0) and 5.2 with the site (0.4 to 13.1)',
   );
   expect(yieldSentence(near.yield, palabras)).toContain('5.2 con el sitio (de 0.4 a 13.1)');
   const nearer = answer(share('site', 5.2, 0.01, 13.1), rest);

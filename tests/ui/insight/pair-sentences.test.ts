@@ -36,8 +36,8 @@ const pair = (changes: Partial<MethodPair>): MethodPair => ({
   ...changes,
 });
 
-test('limits stand in one writing, with a decimal where one of them is near nothing', () => {
-  expect(pairSentence(pair({}), words)).toContain('between −4 and 6 bags in 100');
+test('limits have the one decimal that the table has', () => {
+  expect(pairSentence(pair({}), words)).toContain('between −4.0 and 6.0 bags in 100');
   expect(pairSentence(pair({ points: between(-0.7, 10.8) }), words)).toContain('between −0.7 and 10.8 bags');
 });
 
@@ -46,7 +46,9 @@ test('an interval that leaves out nothing, and still does not tell, says why', (
   expect(pairSentence(alone, words)).toMatch(/looked at alone .* may come up by chance/);
   expect(pairSentence(alone, palabras)).toMatch(/por sí sola.* puede salir por azar/);
   const [of] = yieldSentences(alone, words);
-  expect(of).toMatch(/looked at alone, bath gives 3 to 13 points .* more than lime .* may come up by chance/);
+  expect(of).toMatch(
+    /looked at alone, bath gives 3.0 to 13.0 points .* more than lime .* may come up by chance/,
+  );
   expect(yieldSentences(alone, palabras)[0]).toContain('puede salir por azar');
 });
 
@@ -58,7 +60,7 @@ test('a limit that leaves out nothing is not written as nothing', () => {
 
 test('what would help to tell is said of the yield, too', () => {
   expect(yieldSentences(pair({}), words)).toEqual([
-    'In yield the two cannot be told apart yet (−9 to 3 points of biological efficiency, total losses counting as 0). About 1 more batch of lime, at sites that use both (such as Mill Lane), would help to tell a difference of 10 points.',
+    'In yield the two cannot be told apart yet (−9.0 to 3.0 points of biological efficiency, total losses counting as 0). About 1 more batch of lime, at sites that use both (such as Mill Lane), would help to tell a difference of 10 points.',
   ]);
 });
 
@@ -89,9 +91,9 @@ test('a crop is said to differ only where it does among all pairs', () => {
   const said = (low: number, high: number, croppedTells: boolean, language = words) =>
     yieldSentences(pair({ croppedPercent: { estimate: -8, low, high }, croppedTells }), language)[1];
   expect(said(-18, 4, false)).toContain('which may be chance');
-  expect(said(-18, -4, false)).toMatch(/looked at alone \(−18 to −4\s%\), but .* may come up by chance/);
+  expect(said(-18, -4, false)).toMatch(/looked at alone \(−18.0 to −4.0\s%\), but .* may come up by chance/);
   expect(said(-18, -4, false, palabras)).toMatch(
-    /por sí solos \(−18 a −4\s%\), pero .* puede salir por azar/,
+    /por sí solos \(−18.0 a −4.0\s%\), pero .* puede salir por azar/,
   );
-  expect(said(-18, -4, true)).toMatch(/gave 8\s% less than bath \(−18 to −4\s%\)\.$/);
+  expect(said(-18, -4, true)).toMatch(/gave 8.0\s% less than bath \(−18.0 to −4.0\s%\)\.$/);
 });
