@@ -11,7 +11,7 @@ async function figuresOf(page: Page): Promise<string[]> {
     cells.flatMap((cell) => {
       const shown = cell.cloneNode(true) as HTMLElement;
       for (const folded of shown.querySelectorAll('details')) folded.remove();
-      return [...shown.childNodes]
+      return [...(shown.querySelector('.cell-value') ?? shown).childNodes]
         .map((node) => node.textContent?.trim() ?? '')
         .filter((text) => text !== '');
     }),
