@@ -1,6 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
+import { calendarQuarter } from '@/lib/growing/calendar-quarter';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 import { readSitesLeft, type SitesLeft } from '../production/read-sites-left';
 import type { SiteDates } from './batch-facts';
@@ -39,8 +40,8 @@ function asNamed({ id, nameEn, nameEs }: NamedRow): Named {
 }
 
 /**
- * The page opens on the two years up to the latest batch and on the species and container most used in the calendar
- * years of that time, by the kept sums.
+ * The page opens on the two years up to the latest batch, from the beginning of the quarter in which they began (which kept
+ * sums hold whole), and on the species and container most used in the calendar years of that time, by the kept sums.
  */
 async function readDefaults({ db, actor }: ReadContext): Promise<ComparisonDefaults | undefined> {
   const [latest] = await db.$queryRaw<{ on: string }[]>`
@@ -48,7 +49,7 @@ async function readDefaults({ db, actor }: ReadContext): Promise<ComparisonDefau
     where network_id = ${actor.networkId}::uuid and voided_at is null order by inoculated_on desc limit 1`;
   const to = latest?.on;
   if (!to) return undefined;
-  const from = addDays(to, -daysShown);
+  const [from] = calendarQuarter(addDays(to, -daysShown));
   type Most = { species: string; container: ContainerKind };
   const [network, kinds] = [actor.networkId, [...containerKinds]];
   // Whoever sees the whole network has its totals; a member's own sites have few sums.

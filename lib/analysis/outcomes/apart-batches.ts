@@ -38,19 +38,33 @@ export type ApartCell = {
 const epoch = '1970-01-01';
 const perBatch = 5;
 
-/** Which batches are read: `since` those of sites in `written` only. */
+/** Which batches are read. */
 export type ApartRead = {
   readonly container: string;
   readonly from: CalendarDate;
-  /** A statement of one array of sites; undefined: of all sites. */
-  readonly written: Prisma.Sql | undefined;
+  /** Those that are held already are read again at the sites of a statement of one array only. */
+  readonly held: { readonly from: CalendarDate; readonly written: Prisma.Sql } | undefined;
 };
 
 /**
  * One text: a line a site, method, species and material, with `{run,run}flags,day,day,day` one after another, which the
  * database writes several times faster than JSON. Answered from an index alone.
  */
-export function apartText({ actor }: ReadContext, { container, from, written }: ApartRead): Prisma.Sql {
+export function apartText({ actor }: ReadContext, { container, from, held }: ApartRead): Prisma.Sql {
+  const all = Prisma.sql`select site_id, method_key, species_id, material_key, run_ids, container, inoculated_on, contamination_class,
+      contamination_enters_on, yield_class, yield_enters_on, life_class, fresh_grams, fresh_grams_by_yield_day
+    from batch_outcome
+    where network_id = ${actor.networkId}::uuid and container = ${container} and apart and inoculated_on >= ${from}::date`;
+  // Each part goes by an index of its own.
+  const earlier = (day: CalendarDate) =>
+    from < day ? [Prisma.sql`${all} and inoculated_on < ${day}::date`] : [];
+  const parts =
+    held === undefined
+      ? [all]
+      : [
+          ...earlier(held.from),
+          Prisma.sql`${all} and inoculated_on >= ${held.from}::date and site_id = any (${held.written})`,
+        ];
   return Prisma.sql`(select string_agg(line, E'\n') from (
     select site_id::text || ' ' || method_key || ' ' || species_id::text || ' ' || material_key || ' ' || string_agg(
       run_ids::text || ((contamination_class = 'counted')::int + 2 * (yield_class = 'counted')::int
@@ -58,9 +72,7 @@ export function apartText({ actor }: ReadContext, { container, from, written }: 
         + 8 * coalesce(life_class = 'counted', false)::int)::text || ',' || (inoculated_on - date '1970-01-01')::text
         || ',' || coalesce(contamination_enters_on - date '1970-01-01', 0)::text
         || ',' || coalesce(yield_enters_on - date '1970-01-01', 0)::text, ' ') as line
-    from batch_outcome
-    where network_id = ${actor.networkId}::uuid and container = ${container} and apart and inoculated_on >= ${from}::date
-      ${written === undefined ? Prisma.empty : Prisma.sql`and site_id = any (${written})`}
+    from (${Prisma.join(parts, ' union all ')}) apart_batches
     group by site_id, method_key, species_id, material_key) apart_lines)`;
 }
 

@@ -28,8 +28,20 @@ export type DaysHeld = Pick<BesideSums, 'day' | 'from'>;
 /** After so many days most of what was young is no longer. */
 const mostDays = 31;
 
-export function holds(beside: DaysHeld, { day, from }: DaysHeld): boolean {
-  return beside.day <= day && beside.from <= from && daysBetween(beside.day, day) <= mostDays;
+/** Whether the young batches of a day are held. */
+export function holdsDay(beside: DaysHeld, { day }: DaysHeld): boolean {
+  return beside.day <= day && daysBetween(beside.day, day) <= mostDays;
+}
+
+/** Lays what was read over what was held: of sites that were written all, of the others the days before. */
+export function besideWith(before: BesideSums, read: BesideSums, written: readonly string[]): BesideSums {
+  const sites = new Map(before.sites);
+  for (const site of written) sites.delete(site);
+  for (const [site, own] of read.sites) {
+    const { young = [], apart = [] } = sites.get(site) ?? {};
+    sites.set(site, { young: [...young, ...own.young], apart: [...apart, ...own.apart] });
+  }
+  return { ...read, sites };
 }
 
 /** The same after a write: sites written since are those that were read, everything else stands. */

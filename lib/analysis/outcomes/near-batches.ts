@@ -1,34 +1,22 @@
 import { type CellSums, noCell } from './cell-sums';
 import { keysOf, numbersOf } from './column-text';
+import { codeOf, type NearOf, withFlags } from './near-codes';
 import type { YoungBatches } from './young-batches';
 
 type Column = string | null;
-/** What decides where a batch counts. */
-export type NearOf = readonly [
-  methodKey: string,
-  materialKey: string,
-  contaminationClass: string,
-  yieldClass: string,
-  cropped: boolean,
-  lifeClass: string | null,
-];
 
 /**
- * Batches that the kept sums do not hold as they count today, alike in all that decides where they count, as texts of
- * arrays, as those at the period's ends are read. Flags: 1 within the period's ends, 2 too young for contamination, 4 for yield, 8 apart, then the marks from 16 on:
- * run missing, trimmed, as picked, dry assumed, shared. Then units; where these count, contaminated by the window's end and
- * later, lost clean, fresh, what it is divided by, weighed later; of logs open units and unit-days, fresh and dry of the
- * whole life.
+ * Batches at the ends of a period, alike in all that decides where they count, as texts of arrays: flags as `near-codes` has
+ * them, then units; where these count, contaminated by the window's end and later, lost clean, fresh, what it is divided by,
+ * weighed later; of logs open units and unit-days, fresh and dry of the whole life.
  */
 export type NearColumns = readonly [...NearOf, sites: Column, clusters: Column, ...numbers: Column[]];
-
-/** What stands in `NearClass` of sums-of-totals, of one site. */
-export type SiteClass = { readonly of: NearOf; readonly key: string; readonly numbers: number[] };
 
 /** What one site adds to the sums of a question. */
 export type SiteSums = {
   readonly cells: Map<string, CellSums>;
-  readonly classes: SiteClass[];
+  /** Two numbers a near batch: its code (see `near-codes`) and its units. */
+  readonly near: number[];
   /** Runs of near batches to add for contamination, yield, cropped and life, by method. */
   readonly runs: Map<string, number[]>;
 };
@@ -37,7 +25,7 @@ export type SiteSums = {
 export function siteIn(sites: Map<string, SiteSums>, id: string): SiteSums {
   const known = sites.get(id);
   if (known !== undefined) return known;
-  const own: SiteSums = { cells: new Map(), classes: [], runs: new Map() };
+  const own: SiteSums = { cells: new Map(), near: [], runs: new Map() };
   sites.set(id, own);
   return own;
 }
@@ -87,34 +75,32 @@ type NearPlace = {
   readonly site: SiteSums;
   readonly method: string;
   readonly cell: CellSums;
-  readonly sums: number[];
+  readonly code: number;
   readonly contamination: boolean;
   readonly yield: boolean;
   readonly cropped: boolean;
   readonly life: boolean;
 };
 
-function placeIn(sites: Map<string, SiteSums>, id: string, of: NearOf, key: string): NearPlace {
-  const [method, , contamination, given, cropped, life] = of;
+function placeIn(sites: Map<string, SiteSums>, id: string, of: NearOf, code: number): NearPlace {
   const site = siteIn(sites, id);
-  // What lies at the ends and what is young may be alike.
-  let own = site.classes.find((one) => one.key === key);
-  if (own === undefined) {
-    own = { of, key, numbers: new Array<number>(21).fill(0) };
-    site.classes.push(own);
-  }
+  const method = of[0];
   return {
-    ...{ site, method, cropped, cell: cellIn(site, method), sums: own.numbers },
-    contamination: contamination === 'counted',
-    yield: given === 'counted',
-    life: life === 'counted',
+    site,
+    method,
+    code,
+    cell: cellIn(site, method),
+    contamination: of[2] === 'counted',
+    yield: of[3] === 'counted',
+    cropped: of[4],
+    life: of[5] === 'counted',
   };
 }
 
 function addClass(columns: NearColumns, sites: Map<string, SiteSums>, runs: Map<string, NearRun>): void {
   const [method, material, contamination, given, cropped, life, ofSites, ofClusters, ...rest] = columns;
   const of: NearOf = [method, material, contamination, given, cropped, life];
-  const key = of.join(' ');
+  const code = codeOf(of);
   const [flags = [], ...numbers] = rest.map(numbersOf);
   const ids = keysOf(ofSites);
   const clusters = keysOf(ofClusters);
@@ -124,7 +110,7 @@ function addClass(columns: NearColumns, sites: Map<string, SiteSums>, runs: Map<
     const id = ids[row] ?? '';
     let place = own.get(id);
     if (place === undefined) {
-      place = placeIn(sites, id, of, key);
+      place = placeIn(sites, id, of, code);
       own.set(id, place);
     }
     for (let at = 0; at < amounts.length; at += 1) amounts[at] = numbers[at]?.[row] ?? 0;
@@ -141,7 +127,7 @@ function addYoung(
 ): void {
   const today = dayAt(id);
   if (today === undefined) return;
-  for (const { species: ofSpecies, of, key, clusters, numbers } of classes) {
+  for (const { species: ofSpecies, of, code, clusters, numbers } of classes) {
     if (species !== null && ofSpecies !== species) continue;
     if (material !== null && of[1] !== material) continue;
     let place: NearPlace | undefined;
@@ -151,7 +137,7 @@ function addYoung(
       const flags = (contamination > today ? 2 : 0) | (given > today ? 4 : 0);
       // Those at the ends were read there, with what they are too young for.
       if (flags === 0 || inoculated < first || inoculated > last || isAtAnEnd(inoculated)) continue;
-      place ??= placeIn(sites, id, of, key);
+      place ??= placeIn(sites, id, of, code);
       addBatch(place, flags | marks, batch, 4, clusters[row] ?? '', runs);
     }
   }
@@ -176,7 +162,7 @@ function addBatch(
     life: place.life ? inside : 0,
   };
   addToCell(place.cell, inside, counts, amounts, start);
-  addToClass(place.sums, inside, young, unripe, amounts[start] ?? 0, flags >> 4);
+  place.site.near.push(withFlags(place.code, flags), amounts[start] ?? 0);
   if (flags & 8) return;
   let run = runs.get(cluster);
   if (run === undefined) {
@@ -199,24 +185,23 @@ function addToCell(
   amounts: readonly number[],
   start: number,
 ): void {
-  const amount = (at: number) => amounts[start + at] ?? 0;
-  const units = amount(0);
+  const units = amounts[start] ?? 0;
   cell.batches += inside;
   if (c !== 0) {
     cell.contaminationBatches += c;
     cell.contaminationUnits += c * units;
-    cell.contaminated += c * amount(1);
-    cell.contaminatedLater += c * amount(2);
-    cell.lostClean += c * amount(3);
+    cell.contaminated += c * (amounts[start + 1] ?? 0);
+    cell.contaminatedLater += c * (amounts[start + 2] ?? 0);
+    cell.lostClean += c * (amounts[start + 3] ?? 0);
   }
-  const over = amount(5);
-  const later = amount(6);
-  const open = amount(7);
-  const openDays = amount(8);
+  const over = amounts[start + 5] ?? 0;
+  const later = amounts[start + 6] ?? 0;
+  const open = amounts[start + 7] ?? 0;
+  const openDays = amounts[start + 8] ?? 0;
   if (y !== 0) {
     cell.yieldBatches += y;
     cell.yieldUnits += y * units;
-    cell.fresh += y * amount(4);
+    cell.fresh += y * (amounts[start + 4] ?? 0);
     cell.yieldOver += y * over;
     cell.freshLater += y * later;
     cell.openUnits += y * open;
@@ -233,33 +218,7 @@ function addToCell(
   if (l !== 0) {
     cell.lifeBatches += l;
     cell.lifeUnits += l * units;
-    cell.lifeFresh += l * amount(9);
-    cell.lifeDry += l * amount(10);
-  }
-}
-
-function addTo(sums: number[], place: number, number: number): void {
-  sums[place] = (sums[place] ?? 0) + number;
-}
-
-function addToClass(
-  sums: number[],
-  inside: number,
-  young: number,
-  unripe: number,
-  units: number,
-  marks: number,
-): void {
-  addTo(sums, 0, inside);
-  addTo(sums, 1, inside * units);
-  addTo(sums, 2, young);
-  addTo(sums, 3, young * units);
-  addTo(sums, 4, unripe);
-  addTo(sums, 5, unripe * units);
-  for (let mark = 0; marks >> mark > 0; mark += 1) {
-    if (((marks >> mark) & 1) === 0) continue;
-    addTo(sums, 6 + mark, inside - young);
-    addTo(sums, 11 + mark, inside - unripe);
-    addTo(sums, 16 + mark, inside);
+    cell.lifeFresh += l * (amounts[start + 9] ?? 0);
+    cell.lifeDry += l * (amounts[start + 10] ?? 0);
   }
 }

@@ -18,7 +18,7 @@ export async function readApartRuns(
 ): Promise<ApartOfQuestion> {
   const { container, from } = wanted;
   const [answer] = await context.db.$queryRaw<{ apart: string | null }[]>`
-    select ${apartText(context, { container, from, written: undefined })} as apart`;
+    select ${apartText(context, { container, from, held: undefined })} as apart`;
   const numbers = new Map<string, number>();
   const read = apartOfSites(answer?.apart ?? null, numbers);
   const sites = new Map([...read].map(([site, apart]) => [site, { apart }]));

@@ -5,7 +5,7 @@ import { daysBetween } from '@/lib/growing/calendar-date';
 import type { SiteDates } from '../comparison/batch-facts';
 import { boundsOf } from '../comparison/read-batch-rows';
 import { apartOfSites, apartText } from './apart-batches';
-import { type BesideOfSite, type BesideSums, type DaysHeld, laidOver } from './beside-sums';
+import { type BesideOfSite, type BesideSums, besideWith, type DaysHeld, laidOver } from './beside-sums';
 import { type CellSums, cellColumns } from './cell-sums';
 import { keysOf, numbersOf } from './column-text';
 import { daysAtSites } from './days-at-sites';
@@ -62,10 +62,15 @@ export async function readSiteSums(
   const { db, actor } = context;
   const since = known.sums?.version ?? null;
   const sinceBeside = known.beside?.version ?? null;
-  const held = known.beside ?? daysHeld(wanted, today);
-  const writtenBeside =
-    sinceBeside === null ? undefined : Prisma.sql`(select sites from written_beside)::uuid[]`;
-  const read = { container: wanted.container, ...held, written: writtenBeside };
+  const asked = daysHeld(wanted, today);
+  const writtenBeside = Prisma.sql`(select sites from written_beside)::uuid[]`;
+  const before = known.beside;
+  const held: DaysHeld = {
+    day: before?.day ?? asked.day,
+    from: before !== undefined && before.from < asked.from ? before.from : asked.from,
+  };
+  const ofContainer = { ...held, container: wanted.container };
+  const heldBefore = before && { from: before.from, written: writtenBeside };
   const network = actor.networkId;
   const { from, to, species, container, material } = boundsOf(wanted);
   const [years, quarters] = [[...period.years], [...period.quarters]];
@@ -152,7 +157,8 @@ export async function readSiteSums(
       (array_agg(l) filter (where log))::text as "lifeBatches", (array_agg(lu) filter (where log))::text as "lifeUnits",
       (array_agg(lf) filter (where log))::text as "lifeFresh", (array_agg(ld) filter (where log))::text as "lifeDry",
       (select json_agg(class)::text from near_columns) as near, (select json_agg(sum)::text from network_totals) as network,
-      ${youngText(context, read)} as young, ${apartText(context, read)} as apart,
+      ${youngText(context, { ...ofContainer, written: before && writtenBeside })} as young,
+      ${apartText(context, { ...ofContainer, held: heldBefore })} as apart,
       (select version from outcome_version where network_id = ${network}::uuid) as version,
       (select sites::text[] from written) as written, (select sites::text[] from written_beside) as "writtenBeside"
     from (select *, ${container} = 'log' as log from sums) s`;
@@ -162,9 +168,9 @@ export async function readSiteSums(
   return { beside, sums: { ...sums, sites: laidOver<SiteSums>(known.sums.sites, sums) } };
 }
 
-/** What has to be remembered for a question to be answered. */
+/** What has to be held for a question to be answered: whole years, since the next one often begins a little earlier. */
 export function daysHeld({ from }: OutcomesWanted, today: SiteDates): DaysHeld {
-  return { from, day: daysAtSites(today).first ?? from };
+  return { from: `${from.slice(0, 4)}-01-01`, day: daysAtSites(today).first ?? from };
 }
 
 function besideOf(
@@ -178,9 +184,8 @@ function besideOf(
   for (const id of new Set([...young.keys(), ...apart.keys()]))
     sites.set(id, { young: young.get(id) ?? [], apart: apart.get(id) ?? [] });
   const version = lists?.version ?? undefined;
-  if (before?.version === undefined) return { day, from, version, numbers, sites };
-  const read = { written: lists?.writtenBeside ?? [], sites };
-  return { day, from, version, numbers, sites: laidOver<BesideOfSite>(before.sites, read) };
+  const read = { day, from, version, numbers, sites };
+  return before === undefined ? read : besideWith(before, read, lists?.writtenBeside ?? []);
 }
 
 const epoch = '1970-01-01';

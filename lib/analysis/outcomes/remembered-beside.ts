@@ -1,22 +1,23 @@
 import type { BesideSums, DaysHeld } from './beside-sums';
-import { holds } from './beside-sums';
+import { holdsDay } from './beside-sums';
 
 /** Of so many kinds of containers a process remembers what sums cannot tell. */
 const most = 12;
 
 const known = new Map<string, BesideSums>();
 
-/** What is remembered and holds the days that a question needs; undefined where nothing does. */
+/** What is remembered and holds the young batches of a question's day; undefined where nothing does. */
 export function besideRemembered(key: string, wanted: DaysHeld): BesideSums | undefined {
   const beside = known.get(key);
-  return beside !== undefined && holds(beside, wanted) ? beside : undefined;
+  return beside !== undefined && holdsDay(beside, wanted) ? beside : undefined;
 }
 
 /** Remembers it, unless somebody who read at the same time has remembered a later state that holds as many days. */
 export function rememberBeside(key: string, beside: BesideSums): void {
   const other = known.get(key);
   if (beside.version === undefined) return;
-  if (other?.version !== undefined && other.version > beside.version && holds(other, beside)) return;
+  const holdsMore = other !== undefined && holdsDay(other, beside) && other.from <= beside.from;
+  if (holdsMore && other.version !== undefined && other.version > beside.version) return;
   known.delete(key);
   known.set(key, beside);
   const [oldest] = known.keys();

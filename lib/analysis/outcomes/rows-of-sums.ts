@@ -25,8 +25,8 @@ export function rowOfSums(
     asOf,
     rowsQuery: queryOfFilter({ ...filter, method }),
   };
-  const inTime = ([, , , numerator]: CountedSum) => numerator;
-  const ever = ([, , , numerator, , later]: CountedSum) => numerator + later;
+  const inTime = (row: CountedSum) => row[3];
+  const ever = (row: CountedSum) => row[3] + row[5];
   const total = (measure: AmountSum[1], at: 2 | 3 | 4 | 5) =>
     own.amounts.reduce((sum, row) => (row[1] === measure ? sum + row[at] : sum), 0);
   const noCrop = total('yield', 2) - total('cropped', 2);

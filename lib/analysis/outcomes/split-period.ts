@@ -1,4 +1,5 @@
 import { addDays, type CalendarDate } from '@/lib/growing/calendar-date';
+import { calendarQuarter } from '@/lib/growing/calendar-quarter';
 
 /** A period as whole years and quarters, by their first days, and what is left over as spans of days. */
 export type SplitPeriod = {
@@ -7,14 +8,6 @@ export type SplitPeriod = {
   /** Both days included; at most one span before the whole quarters and one after. */
   readonly days: readonly (readonly [from: CalendarDate, to: CalendarDate])[];
 };
-
-function quarterOf(date: CalendarDate): readonly [CalendarDate, CalendarDate] {
-  const [year, month] = [Number(date.slice(0, 4)), Number(date.slice(5, 7))];
-  const first = month - ((month - 1) % 3);
-  const start = (of: number, at: number) => `${of}-${String(at).padStart(2, '0')}-01`;
-  const next = first === 10 ? start(year + 1, 1) : start(year, first + 3);
-  return [start(year, first), addDays(next, -1)];
-}
 
 /**
  * Splits the days from one to another, both included. A period that reaches beyond the first or last day on which
@@ -31,7 +24,7 @@ export function splitPeriod(
   const days: [CalendarDate, CalendarDate][] = [];
   for (let at = from; at <= to; ) {
     const yearEnd = `${at.slice(0, 4)}-12-31`;
-    const [quarterStart, quarterEnd] = quarterOf(at);
+    const [quarterStart, quarterEnd] = calendarQuarter(at);
     if (at.endsWith('-01-01') && yearEnd <= to) {
       years.push(at);
       at = addDays(yearEnd, 1);

@@ -1,13 +1,8 @@
 import { type CellSums, noCell } from './cell-sums';
 import type { SiteSums } from './near-batches';
+import { NearCounts } from './near-codes';
 import type { CountedSum, OutcomeSums } from './outcome-sums';
-import {
-  type MethodTotal,
-  type NearClass,
-  type NearRuns,
-  type NetworkTotal,
-  sumsOfTotals,
-} from './sums-of-totals';
+import { type MethodTotal, type NearRuns, type NetworkTotal, sumsOfTotals } from './sums-of-totals';
 
 /** What counts of a site's batches of one method: where there is something to divide by, batches count. */
 function countedOf(site: string, method: string, cell: CellSums, into: CountedSum[]): void {
@@ -53,10 +48,7 @@ export function sumsOfSites(
   const counted: CountedSum[] = [];
   const present: string[] = [];
   const methods = new Map<string, CellSums>();
-  const near = new Map<
-    string,
-    { readonly of: SiteSums['classes'][number]['of']; readonly numbers: number[] }
-  >();
+  const near = new NearCounts();
   const runs = new Map<string, number[]>();
   for (const [site, own] of sites) {
     let batches = 0;
@@ -69,12 +61,7 @@ export function sumsOfSites(
       addAmounts(total, cell);
     }
     if (batches > 0) present.push(site);
-    for (const { of, key, numbers } of own.classes) {
-      if (!wanted(of[0])) continue;
-      const sum = near.get(key);
-      if (sum === undefined) near.set(key, { of, numbers: [...numbers] });
-      else addAll(sum.numbers, numbers);
-    }
+    near.add(own.near);
     for (const [method, numbers] of own.runs) {
       if (!wanted(method)) continue;
       const sum = runs.get(method);
@@ -86,7 +73,7 @@ export function sumsOfSites(
     network: network.filter(([method]) => wanted(method)),
     sites: { counted, present },
     methods: [...methods].map(([method, cell]) => methodTotal(method, cell)),
-    near: [...near.values()].map(({ of, numbers }): NearClass => [...of, ...numbers]),
+    near: near.classes(wanted),
     runs: [...runs].map(([method, numbers]): NearRuns => [method, ...numbers]),
   });
 }

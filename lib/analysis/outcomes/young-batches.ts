@@ -3,18 +3,18 @@ import type { ReadContext } from '@/lib/access/context';
 import { Prisma } from '@/lib/database/generated/client';
 import type { CalendarDate } from '@/lib/growing/calendar-date';
 import { keysOf, numbersOf } from './column-text';
-import type { NearOf } from './near-batches';
+import { codeOf, type NearOf } from './near-codes';
 
 /** Batches of a site alike in all that decides where they count, which kept sums hold as if their day had come. */
 export type YoungClass = {
   readonly species: string;
   readonly of: NearOf;
-  /** `of` in one text. */
-  readonly key: string;
+  /** The code of `of`. */
+  readonly code: number;
   /** The cluster of each batch. */
   readonly clusters: string[];
   /**
-   * Of each batch: its marks as the flags of near batches from 8 on, its days since 1970 (inoculated, entering contamination,
+   * Of each batch: its flags from 8 on (see `near-codes`), its days since 1970 (inoculated, entering contamination,
    * entering yield), then the numbers of near batches.
    */
   readonly numbers: number[][];
@@ -70,14 +70,14 @@ function addClass(columns: YoungColumns, sites: Map<string, YoungClass[]>): void
   const [species, method, material, contamination, given, cropped, life, ofSites, ofClusters, ...rest] =
     columns;
   const of: NearOf = [method, material, contamination, given, cropped, life];
-  const key = of.join(' ');
+  const code = codeOf(of);
   const numbers = rest.map(numbersOf);
   const clusters = keysOf(ofClusters);
   const own = new Map<string, YoungClass>();
   keysOf(ofSites).forEach((site, row) => {
     let here = own.get(site);
     if (here === undefined) {
-      here = { species, of, key, clusters: [], numbers: [] };
+      here = { species, of, code, clusters: [], numbers: [] };
       own.set(site, here);
       const known = sites.get(site);
       if (known === undefined) sites.set(site, [here]);
