@@ -47,7 +47,10 @@ test('a funder without an account reads a report by a link in Spanish, its print
   await fillDayBoxes(coordinator, 'lastDay', daysAgo(-30));
   await submit(coordinator);
   const made = coordinator.getByText(/\/by-link\/[\w-]+/).first();
-  const link = /\/by-link\/[\w-]+/.exec((await made.textContent()) ?? '')?.[0] ?? '';
+  const link = /\/by-link\/[\w-]+$/.exec((await made.textContent()) ?? '')?.[0] ?? '';
+  // Another link takes only another funder's name.
+  await expect(coordinator.locator('[name="forWhom"]')).toHaveValue('');
+  await expect(coordinator.locator('[name="language"][value="es"]')).toBeChecked();
 
   const visitor = await openAs(undefined);
   const opened = await visitor.goto(link);

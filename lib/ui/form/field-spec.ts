@@ -68,6 +68,8 @@ export type FormState = {
   readonly questions: readonly { readonly code: string; readonly text: string }[];
   /** A sentence about the whole form, such as "Somebody else changed this". */
   readonly notice?: string;
+  /** What is shown this once under the notice, such as a link; one press chooses all of it. */
+  readonly shownOnce?: string;
   /** Somebody else saved first: one sentence that says who and when. Sending again saves over theirs. */
   readonly conflict?: string;
 };

@@ -50,6 +50,7 @@ export function RecordForm(props: Props) {
       {state.notice === undefined ? null : (
         <p className="notice" role="status">
           {state.notice}
+          {state.shownOnce === undefined ? null : <code className="shown-once">{state.shownOnce}</code>}
         </p>
       )}
       {props.children}

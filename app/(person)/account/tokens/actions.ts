@@ -14,7 +14,8 @@ export async function makeTokenAction(_state: FormState, data: FormData): Promis
   const result = await runForm(makeTokenInput, makeToken, data);
   if (result.kind !== 'ok') return toFormState('api', data, result);
   const t = await getTranslations('api.make');
-  return { ...emptyFormState, values: { scope: 'read' }, notice: t('made', { secret: result.value.secret }) };
+  const shown = { notice: t('made'), shownOnce: result.value.secret };
+  return { ...emptyFormState, values: { scope: 'read' }, ...shown };
 }
 
 export async function withdrawTokenAction(_state: FormState, data: FormData): Promise<FormState> {

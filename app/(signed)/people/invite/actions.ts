@@ -12,6 +12,6 @@ export async function invitePersonAction(_state: FormState, data: FormData): Pro
   const result = await runForm(invitePersonInput, invitePerson, data);
   if (result.kind !== 'ok') return toFormState('people', data, result);
   const t = await getTranslations('people');
-  const notice = t('linkMade', { link: joinLink(result.value.token) });
-  return { ...emptyFormState, values: { role: 'member' }, notice };
+  const shown = { notice: t('linkMade'), shownOnce: joinLink(result.value.token) };
+  return { ...emptyFormState, values: { role: 'member' }, ...shown };
 }
