@@ -2,7 +2,8 @@ import { submit } from './fill';
 import { expect, ives, teal, test, wren } from './people';
 
 test('the published trial of the demo answers in a sentence, also to the funder', async ({ openAs }) => {
-  const sentence = /^Cold ferment lost \d+ more units in 100 than hot-water bath \(\d+ to \d+\)\.$/;
+  const sentence =
+    /^Cold ferment lost \d+\.\d more units in 100 than hot-water bath \(\d+\.\d to \d+\.\d\)\.$/;
   for (const email of [wren, teal]) {
     const page = await openAs(email);
     await page.goto('/trials');

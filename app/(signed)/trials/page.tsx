@@ -43,6 +43,7 @@ export default async function TrialsPage() {
             {
               key: 'title',
               header: t('columns.title'),
+              roomy: true,
               cell: ({ id, title, question }) => (
                 <>
                   <Link href={`/trials/${id}` as Route}>{title}</Link>

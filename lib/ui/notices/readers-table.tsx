@@ -22,6 +22,7 @@ export async function ReadersTable({ readers, timeZone }: Props) {
         {
           key: 'read',
           header: t('read'),
+          roomy: true,
           cell: (site) =>
             site.read.length === 0
               ? nobody(site)

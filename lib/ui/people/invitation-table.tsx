@@ -34,6 +34,7 @@ export async function InvitationTable({ invitations, timeZone }: Props) {
         {
           key: 'role',
           header: t('columns.roleAndSites'),
+          roomy: true,
           cell: ({ role, siteNames }) => (
             <>
               {words(role)}

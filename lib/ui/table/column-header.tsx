@@ -8,7 +8,7 @@ export type Column<Row> = {
   readonly numeric?: boolean;
   /** A first column that is as wide as what stands in it, such as the number of a row. */
   readonly narrow?: boolean;
-  /** Words of several lines, which would fill a phone where the column is as narrow as its longest word. */
+  /** Words of several lines, which on a phone need its whole width: one such column makes any table a wide one. */
   readonly roomy?: boolean;
   readonly cell: (row: Row) => ReactNode;
 };

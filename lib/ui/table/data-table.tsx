@@ -27,6 +27,10 @@ const as = {
 /** From this many columns on a table is wider than a phone. */
 const wide = 4;
 
+function isWide<Row>(columns: readonly Column<Row>[]): boolean {
+  return columns.length >= wide || columns.some(({ roomy }) => roomy);
+}
+
 /**
  * A table of figures: units in the header, numbers to the right. On a phone each row of a wide one becomes a block
  * that names the columns itself; a narrow one stays as it is and keeps its first column in sight should it scroll.
@@ -35,7 +39,7 @@ export function DataTable<Row>({ caption, columns, rows, rowKey, groupOf, isTota
   const id = useId();
   return (
     <section className="table-box" aria-labelledby={id} {...reachable}>
-      <table className={columns.length < wide ? 'data-table' : 'data-table stacks'} {...as.table}>
+      <table className={isWide(columns) ? 'data-table stacks' : 'data-table'} {...as.table}>
         <caption id={id}>
           <span>{caption}</span>
         </caption>
@@ -94,7 +98,7 @@ function cellOf<Row>(column: Column<Row>, row: Row, first: boolean): ReactNode {
 }
 
 /** A number that its column's name alone explains is short enough to stand beside that name on a phone. */
-function kindOf<Row>({ numeric, unit, roomy }: Column<Row>): string | undefined {
-  if (numeric) return unit === undefined ? 'numeric count' : 'numeric';
-  return roomy ? 'roomy' : undefined;
+function kindOf<Row>({ numeric, unit }: Column<Row>): string | undefined {
+  if (!numeric) return undefined;
+  return unit === undefined ? 'numeric count' : 'numeric';
 }

@@ -31,6 +31,7 @@ export function TakenOut({ trace, words }: Props) {
           {
             key: 'reason',
             header: t('columns.reason'),
+            roomy: true,
             cell: ({ voided, withdrawn }) => {
               if (withdrawn) return t('takenOut.withdrawn', { reason: voided ?? '' });
               return voided === '' ? t('takenOut.unknown') : voided;

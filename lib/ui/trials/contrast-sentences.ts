@@ -8,7 +8,8 @@ import { sentenceCase } from '../format/sentence-case';
 export async function contrastSentences({ answer, arms, outcome }: TrialResultContent): Promise<string[]> {
   const t = await getTranslations('trials.result');
   const locale = await getLocale();
-  const rounded = (value: number) => formatNumber(value, locale, Math.abs(value) < 2 ? 1 : 0);
+  // With the one decimal of the table below it.
+  const rounded = (value: number) => formatNumber(value, locale, 1);
   const first = arms[0]?.label ?? '–';
   return answer.asDrawn.contrasts.map(({ armId, points, verdict }) => {
     const arm = arms.find(({ id }) => id === armId)?.label ?? '–';

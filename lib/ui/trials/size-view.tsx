@@ -58,7 +58,7 @@ export async function SizeView({ trial, size }: { trial: TrialView; size: TrialS
         rows={shown}
         rowKey={String}
         columns={[
-          { key: 'blocks', header: t('columns.blocks'), cell: (count) => number(count) },
+          { key: 'blocks', header: t('columns.blocks'), narrow: true, cell: (count) => number(count) },
           {
             key: 'runs',
             header: t('columns.runs'),

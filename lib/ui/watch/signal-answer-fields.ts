@@ -1,5 +1,6 @@
 import { getTranslations } from 'next-intl/server';
 import type { FieldSpec } from '../form/field-spec';
+import { sentenceCase } from '../format/sentence-case';
 
 /** The form that answers a signal; an answer that was given can be taken back. */
 export async function signalAnswerFields(sentence: string, answered: boolean): Promise<FieldSpec[]> {
@@ -11,7 +12,7 @@ export async function signalAnswerFields(sentence: string, answered: boolean): P
     {
       kind: 'radio',
       name: 'answer',
-      label: t('fields.answer'),
+      label: sentenceCase(t('fields.answer')),
       options: choices.map((value) => ({
         value,
         label: t(`watch.choice.${value}`),
@@ -21,9 +22,8 @@ export async function signalAnswerFields(sentence: string, answered: boolean): P
     {
       kind: 'paragraph',
       name: 'words',
-      label: t('fields.words'),
+      label: sentenceCase(t('fields.words')),
       hint: t('watch.wordsHint'),
-      optional: true,
     },
   ];
 }

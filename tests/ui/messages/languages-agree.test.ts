@@ -27,6 +27,13 @@ describe('the catalogues', () => {
     expect(empty).toEqual([]);
   });
 
+  test('name fields as inside a sentence, for refusals write them there', () => {
+    const capital = [...english, ...spanish].filter(
+      ([key, text]) => /^\w+\.fields\./.test(key) && /^\p{Lu}\p{Ll}/u.test(text),
+    );
+    expect(capital).toEqual([]);
+  });
+
   test('are all loaded: each file of a language is an area', () => {
     for (const language of ['en', 'es'] as const) {
       const files = readdirSync(path.join(import.meta.dirname, '../../../lib/ui/messages', language));

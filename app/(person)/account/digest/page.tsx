@@ -6,6 +6,7 @@ import { mailSetting } from '@/lib/base/mail-setting';
 import { getDigestChoice } from '@/lib/records/signal/get-digest-choice.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { sentenceCase } from '@/lib/ui/format/sentence-case';
 import { Notice } from '@/lib/ui/page/notice';
 import { chooseDigestAction } from './actions';
 
@@ -27,7 +28,7 @@ export default async function DigestPage({ searchParams }: PageProps<'/account/d
           {
             kind: 'radio',
             name: 'wanted',
-            label: t('fields.wanted'),
+            label: sentenceCase(t('fields.wanted')),
             options: (['yes', 'no'] as const).map((value) => ({ value, label: t(`digest.${value}`) })),
           },
         ]}

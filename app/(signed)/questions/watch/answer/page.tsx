@@ -1,3 +1,5 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { fittedSignals } from '@/lib/analysis/watch-question/fitted-signals';
@@ -32,6 +34,7 @@ export default async function AnswerSignalPage({ searchParams }: PageProps<'/que
       values={{ signalKey: key, answer: given?.answer ?? 'explained', words: given?.words ?? '' }}
       submitLabel={t('save')}
       words={await loadFormWords()}
+      after={<Link href={'/questions/watch' as Route}>{t('heading')}</Link>}
     />
   );
 }

@@ -1,3 +1,5 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
@@ -31,6 +33,7 @@ export default async function EndTrialPage({ params }: PageProps<'/trials/[id]/e
       submitLabel={t('end.submit')}
       tone="bad"
       words={await loadFormWords()}
+      after={<Link href={`/trials/${id}` as Route}>{trial.title}</Link>}
     >
       <p>{t('end.intro')}</p>
     </RecordForm>

@@ -1,3 +1,5 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -19,11 +21,13 @@ export default async function SlotPage({ params }: PageProps<'/trials/slots/[slo
   const t = await getTranslations('trials');
   const locale = await getLocale();
   const heading = t('slot.heading', { arm: slot.arm, place: slot.place, site: slot.siteName });
+  const toTrial = <Link href={`/trials/${slot.trialId}` as Route}>{slot.title}</Link>;
   if (slot.ended)
     return (
       <>
         <Heading text={heading} />
         <p>{t('slot.ended')}</p>
+        <p>{toTrial}</p>
       </>
     );
   return (
@@ -68,6 +72,7 @@ export default async function SlotPage({ params }: PageProps<'/trials/slots/[slo
       }}
       submitLabel={t('slot.submit')}
       words={await loadFormWords()}
+      after={toTrial}
     >
       <p className="lead">{slot.title}</p>
     </RecordForm>

@@ -1,3 +1,5 @@
+import type { Route } from 'next';
+import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { newId } from '@/lib/base/new-id';
@@ -26,6 +28,7 @@ export default async function NewNotePage({ params }: PageProps<'/trials/[id]/no
       values={{ trialId: id, id: newId() }}
       submitLabel={t('note.submit')}
       words={await loadFormWords()}
+      after={<Link href={`/trials/${id}` as Route}>{trial.title}</Link>}
     >
       <p>{t('note.intro')}</p>
     </RecordForm>
