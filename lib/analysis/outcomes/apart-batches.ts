@@ -2,7 +2,6 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { Prisma } from '@/lib/database/generated/client';
 import { type CalendarDate, daysBetween } from '@/lib/growing/calendar-date';
-import type { SiteDates } from '../comparison/batch-facts';
 import { boundsOf } from '../comparison/read-batch-rows';
 import type { OutcomesWanted } from './outcomes-wanted';
 
@@ -15,14 +14,14 @@ export type ApartBatches = {
   readonly methodKey: string;
   readonly species: string;
   readonly material: string;
-  /** Five numbers a batch: run, flags, and the three days. */
-  readonly numbers: number[];
-  /** Those of several runs, once more: the place of the first of its numbers, and all its runs. */
+  /** Five numbers a batch, in the order of inoculation: run, flags, and the three days. */
+  readonly numbers: readonly number[];
+  /** Those of several runs, once more. */
   readonly joining: readonly JoiningBatch[];
 };
 
 type JoiningBatch = {
-  readonly at: number;
+  readonly inoculated: number;
   readonly runIds: readonly string[];
   readonly runs: readonly number[];
 };
@@ -88,8 +87,10 @@ export function apartOfSites(text: string | null, numbers: Map<string, number>):
   const sites = new Map<string, ApartBatches[]>();
   for (const line of text ? text.split('\n') : []) {
     const [site = '', methodKey = '', species = '', material = '', ...batches] = line.split(' ');
-    const own = { methodKey, species, material, numbers: [] as number[], joining: [] as JoiningBatch[] };
-    for (const batch of batches) addBatch(own, batch, numbers);
+    const joining: JoiningBatch[] = [];
+    const read = batches.map((batch) => readBatch(batch, joining, numbers));
+    read.sort((one, other) => (one[2] ?? 0) - (other[2] ?? 0));
+    const own = { methodKey, species, material, joining, numbers: read.flat() };
     const known = sites.get(site);
     if (known === undefined) sites.set(site, [own]);
     else known.push(own);
@@ -97,63 +98,67 @@ export function apartOfSites(text: string | null, numbers: Map<string, number>):
   return sites;
 }
 
-function addBatch(
-  own: { numbers: number[]; joining: JoiningBatch[] },
-  batch: string,
-  numbers: Map<string, number>,
-): void {
+function readBatch(batch: string, joining: JoiningBatch[], numbers: Map<string, number>): number[] {
   const end = batch.indexOf('}');
   const ids = batch.slice(1, end);
-  const [flags = '', inoculated = '', contamination = '', given = ''] = batch.slice(end + 1).split(',');
-  const at = own.numbers.length;
+  const [flags = 0, inoculated = 0, contamination = 0, given = 0] = batch
+    .slice(end + 1)
+    .split(',')
+    .map(Number);
   const several = ids.includes(',');
   const runIds = several ? ids.split(',') : [ids];
   const runs = runIds.map((run) => numberOf(run, numbers));
-  if (several) own.joining.push({ at, runIds, runs });
-  own.numbers.push(runs[0] ?? 0, Number(flags), Number(inoculated), Number(contamination), Number(given));
+  if (several) joining.push({ inoculated, runIds, runs });
+  return [runs[0] ?? 0, flags, inoculated, contamination, given];
 }
 
-/** The batches within a question, by site, with what each counts for today. */
+/** The batches of a site within a question, with what each counts for today. */
 export function apartWithin(
-  sites: ReadonlyMap<string, { readonly apart: readonly ApartBatches[] }>,
+  apart: readonly ApartBatches[],
   wanted: OutcomesWanted,
-  today: SiteDates,
-): ReadonlyMap<string, readonly ApartCell[]> {
+  today: CalendarDate,
+): readonly ApartCell[] {
   const { from, to, species, material } = boundsOf(wanted);
-  const [first, last] = [daysBetween(epoch, from), daysBetween(epoch, to)];
-  const within = new Map<string, readonly ApartCell[]>();
-  for (const [site, { apart }] of sites) {
-    const date = today.get(site);
-    if (apart.length === 0 || date === undefined) continue;
-    const day = daysBetween(epoch, date);
-    const cells = new Map<string, ApartCell>();
-    for (const own of apart) {
-      if (species !== null && own.species !== species) continue;
-      if (material !== null && own.material !== material) continue;
-      const cell = cells.get(own.methodKey) ?? { methodKey: own.methodKey, runs: [], flags: [], joining: [] };
-      cells.set(own.methodKey, cell);
-      addWithin(cell, own, { first, last, day });
-    }
-    within.set(site, [...cells.values()]);
+  const days = {
+    first: daysBetween(epoch, from),
+    last: daysBetween(epoch, to),
+    today: daysBetween(epoch, today),
+  };
+  const cells = new Map<string, ApartCell>();
+  for (const own of apart) {
+    if (species !== null && own.species !== species) continue;
+    if (material !== null && own.material !== material) continue;
+    const cell = cells.get(own.methodKey) ?? { methodKey: own.methodKey, runs: [], flags: [], joining: [] };
+    cells.set(own.methodKey, cell);
+    addWithin(cell, own, days);
   }
-  return within;
+  return [...cells.values()];
 }
 
-function addWithin(
-  cell: ApartCell,
-  { numbers, joining }: ApartBatches,
-  { first, last, day }: { first: number; last: number; day: number },
-): void {
-  const isWithin = (at: number) => {
-    const inoculated = numbers[at + 2] ?? 0;
-    return inoculated >= first && inoculated <= last;
-  };
-  for (let at = 0; at < numbers.length; at += perBatch) {
-    if (!isWithin(at)) continue;
-    const flags = numbers[at + 1] ?? 0;
-    const come = ((numbers[at + 3] ?? 0) <= day ? 1 : 0) | ((numbers[at + 4] ?? 0) <= day ? 6 : 0) | 8;
+type Days = { readonly first: number; readonly last: number; readonly today: number };
+
+function addWithin(cell: ApartCell, { numbers, joining }: ApartBatches, { first, last, today }: Days): void {
+  for (
+    let at = placeOf(numbers, first);
+    at < numbers.length && (numbers[at + 2] ?? 0) <= last;
+    at += perBatch
+  ) {
+    const come =
+      ((numbers[at + 3] ?? 0) <= today ? 1 : 0) | ((numbers[at + 4] ?? 0) <= today ? 2 + 4 : 0) | 8;
     cell.runs.push(numbers[at] ?? 0);
-    cell.flags.push(flags & come);
+    cell.flags.push((numbers[at + 1] ?? 0) & come);
   }
-  for (const { at, runIds, runs } of joining) if (isWithin(at)) cell.joining.push({ runIds, runs });
+  for (const batch of joining)
+    if (batch.inoculated >= first && batch.inoculated <= last) cell.joining.push(batch);
+}
+
+/** Where the numbers of the first batch inoculated on a day or later begin. */
+function placeOf(numbers: readonly number[], day: number): number {
+  let [low, high] = [0, numbers.length / perBatch];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((numbers[perBatch * middle + 2] ?? 0) < day) low = middle + 1;
+    else high = middle;
+  }
+  return perBatch * low;
 }

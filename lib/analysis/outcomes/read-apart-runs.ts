@@ -20,7 +20,10 @@ export async function readApartRuns(
   const [answer] = await context.db.$queryRaw<{ apart: string | null }[]>`
     select ${apartText(context, { container, from, held: undefined })} as apart`;
   const numbers = new Map<string, number>();
-  const read = apartOfSites(answer?.apart ?? null, numbers);
-  const sites = new Map([...read].map(([site, apart]) => [site, { apart }]));
-  return { numbers, sites: apartWithin(sites, wanted, today) };
+  const sites = new Map<string, readonly ApartCell[]>();
+  for (const [site, apart] of apartOfSites(answer?.apart ?? null, numbers)) {
+    const day = today.get(site);
+    if (day !== undefined) sites.set(site, apartWithin(apart, wanted, day));
+  }
+  return { numbers, sites };
 }

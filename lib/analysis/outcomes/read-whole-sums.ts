@@ -25,7 +25,7 @@ const nothing: OutcomeSums = { counted: [], amounts: [], marked: [], leftOut: []
 type Apart = Pick<WholeSums, 'apart' | 'joining'>;
 
 /** What is said of runs, of any method: clusters are joined by batches of any. */
-function apartOf(read: ApartOfQuestion): Apart {
+export function apartOf(read: ApartOfQuestion): Apart {
   const joining = [...read.sites.values()].flatMap((cells) => cells.flatMap((cell) => cell.joining));
   return {
     apart: apartClusters(read),
@@ -33,9 +33,20 @@ function apartOf(read: ApartOfQuestion): Apart {
   };
 }
 
-/** What is said of the runs of a question, out of what sums cannot tell. */
-export function apartIn({ beside }: SitesRead, wanted: OutcomesWanted, today: SiteDates): Apart {
-  return apartOf({ numbers: beside.numbers, sites: apartWithin(beside.sites, wanted, today) });
+/** What is apart of a question, out of what sums cannot tell; of sites that were not written it is as before. */
+export function apartIn(
+  { sums, beside }: SitesRead,
+  wanted: OutcomesWanted,
+  today: SiteDates,
+  before?: ApartOfQuestion,
+): ApartOfQuestion {
+  const sites = new Map(before?.sites);
+  for (const site of before === undefined ? beside.sites.keys() : sums.written) {
+    const [apart, day] = [beside.sites.get(site)?.apart, today.get(site)];
+    if (apart === undefined || day === undefined) sites.delete(site);
+    else sites.set(site, apartWithin(apart, wanted, day));
+  }
+  return { numbers: beside.numbers, sites };
 }
 
 /** The whole of every method, or of one. */
@@ -58,7 +69,7 @@ export async function readWholeSums(
   // Sums of the whole network are its coordinators' alone; a member's own sites have few.
   if (context.actor.role === 'coordinator') {
     const read = await readSiteSums(context, wanted, period, today, {});
-    return wholeOf(read, apartIn(read, wanted, today), wanted.method);
+    return wholeOf(read, apartOf(apartIn(read, wanted, today)), wanted.method);
   }
   const sums = await readFineSums(context, wanted, period, today);
   return { sums, ...apartOf(await readApartRuns(context, wanted, today)) };

@@ -4,9 +4,10 @@ import type { SiteDates } from '../comparison/batch-facts';
 import { boundsOf } from '../comparison/read-batch-rows';
 import { daysAtSites } from './days-at-sites';
 import type { OutcomesWanted } from './outcomes-wanted';
+import type { ApartOfQuestion } from './read-apart-runs';
 import { readPeriod } from './read-period';
 import { daysHeld, readSiteSums, type SitesRead } from './read-site-sums';
-import { apartIn, readWholeSums, type WholeSums, wholeOf } from './read-whole-sums';
+import { apartIn, apartOf, readWholeSums, type WholeSums, wholeOf } from './read-whole-sums';
 import { besideRemembered, rememberBeside } from './remembered-beside';
 import { type RowsOfSites, rowsThatHold } from './rows-of-sites';
 
@@ -24,7 +25,8 @@ export type RememberedSums = WholeSums & {
 type Remembered = {
   readonly read: SitesRead;
   readonly wholes: Map<string | undefined, RememberedSums>;
-  readonly apart: ReturnType<typeof apartIn>;
+  readonly cells: ApartOfQuestion;
+  readonly apart: ReturnType<typeof apartOf>;
   /** What still held of the rows of sites when this was read, by method. */
   readonly rows: ReadonlyMap<string | undefined, RowsOfSites>;
 };
@@ -60,11 +62,12 @@ function usable<Read extends { readonly version: bigint | undefined }>(
   return read;
 }
 
-function begun(read: SitesRead, before: Remembered | undefined, apart: Remembered['apart']): Remembered {
+function begun(read: SitesRead, before: Remembered | undefined, cells: ApartOfQuestion): Remembered {
   const rows = new Map([...(before?.wholes ?? [])].map(([method, { rowsOfSites }]) => [method, rowsOfSites]));
   return {
     read,
-    apart,
+    cells,
+    apart: apartOf(cells),
     wholes: new Map(),
     rows: before === undefined ? new Map() : rowsThatHold(rows, before.read, read),
   };
@@ -110,7 +113,8 @@ export async function rememberedWholeSums(
     ...(beside === undefined ? {} : { beside }),
   });
   rememberBeside(ofContainer, read.beside);
-  const own = begun(read, sums === undefined ? undefined : before, apartIn(read, wanted, today));
+  const earlier = sums === undefined ? undefined : before;
+  const own = begun(read, earlier, apartIn(read, wanted, today, earlier?.cells));
   return keep(key, own, wanted.method);
 }
 
