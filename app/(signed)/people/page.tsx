@@ -44,6 +44,7 @@ export default async function PeoplePage() {
           {
             key: 'role',
             header: t('columns.roleAndSites'),
+            roomy: true,
             cell: (person) => (
               <>
                 {words(person.role)}
