@@ -1,8 +1,9 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { Prisma } from '@/lib/database/generated/client';
-import { type CalendarDate, daysBetween } from '@/lib/growing/calendar-date';
+import { joinSql, type Sql, sql } from '@/lib/database/sql-text';
+import type { CalendarDate } from '@/lib/growing/calendar-date';
 import { boundsOf } from '../comparison/read-batch-rows';
+import { epochDay } from './days-at-sites';
 import type { OutcomesWanted } from './outcomes-wanted';
 
 /**
@@ -34,7 +35,6 @@ export type ApartCell = {
   readonly joining: { readonly runIds: readonly string[]; readonly runs: readonly number[] }[];
 };
 
-const epoch = '1970-01-01';
 const perBatch = 5;
 
 /** Which batches are read. */
@@ -42,36 +42,35 @@ export type ApartRead = {
   readonly container: string;
   readonly from: CalendarDate;
   /** Those that are held already are read again at the sites of a statement of one array only. */
-  readonly held: { readonly from: CalendarDate; readonly written: Prisma.Sql } | undefined;
+  readonly held: { readonly from: CalendarDate; readonly written: Sql } | undefined;
 };
 
 /**
  * One text: a line a site, method, species and material, with `{run,run}flags,day,day,day` one after another, which the
  * database writes several times faster than JSON. Answered from an index alone.
  */
-export function apartText({ actor }: ReadContext, { container, from, held }: ApartRead): Prisma.Sql {
-  const all = Prisma.sql`select site_id, method_key, species_id, material_key, run_ids, container, inoculated_on, contamination_class,
+export function apartText({ actor }: ReadContext, { container, from, held }: ApartRead): Sql {
+  const all = sql`select site_id, method_key, species_id, material_key, run_ids, container, inoculated_on, contamination_class,
       contamination_enters_on, yield_class, yield_enters_on, life_class, fresh_grams, fresh_grams_by_yield_day
     from batch_outcome
     where network_id = ${actor.networkId}::uuid and container = ${container} and apart and inoculated_on >= ${from}::date`;
   // Each part goes by an index of its own.
-  const earlier = (day: CalendarDate) =>
-    from < day ? [Prisma.sql`${all} and inoculated_on < ${day}::date`] : [];
+  const earlier = (day: CalendarDate) => (from < day ? [sql`${all} and inoculated_on < ${day}::date`] : []);
   const parts =
     held === undefined
       ? [all]
       : [
           ...earlier(held.from),
-          Prisma.sql`${all} and inoculated_on >= ${held.from}::date and site_id = any (${held.written})`,
+          sql`${all} and inoculated_on >= ${held.from}::date and site_id = any (${held.written})`,
         ];
-  return Prisma.sql`(select string_agg(line, E'\n') from (
+  return sql`(select string_agg(line, E'\n') from (
     select site_id::text || ' ' || method_key || ' ' || species_id::text || ' ' || material_key || ' ' || string_agg(
       run_ids::text || ((contamination_class = 'counted')::int + 2 * (yield_class = 'counted')::int
         + 4 * (yield_class = 'counted' and case when container = 'log' then fresh_grams else fresh_grams_by_yield_day end > 0)::int
         + 8 * coalesce(life_class = 'counted', false)::int)::text || ',' || (inoculated_on - date '1970-01-01')::text
         || ',' || coalesce(contamination_enters_on - date '1970-01-01', 0)::text
         || ',' || coalesce(yield_enters_on - date '1970-01-01', 0)::text, ' ') as line
-    from (${Prisma.join(parts, ' union all ')}) apart_batches
+    from (${joinSql(parts, ' union all ')}) apart_batches
     group by site_id, method_key, species_id, material_key) apart_lines)`;
 }
 
@@ -112,27 +111,28 @@ function readBatch(batch: string, joining: JoiningBatch[], numbers: Map<string, 
   return [runs[0] ?? 0, flags, inoculated, contamination, given];
 }
 
-/** The batches of a site within a question, with what each counts for today. */
+/** The batches within a question, site by site, with what each counts for on a day since 1970. */
 export function apartWithin(
-  apart: readonly ApartBatches[],
   wanted: OutcomesWanted,
-  today: CalendarDate,
-): readonly ApartCell[] {
+): (apart: readonly ApartBatches[], today: number) => readonly ApartCell[] {
   const { from, to, species, material } = boundsOf(wanted);
-  const days = {
-    first: daysBetween(epoch, from),
-    last: daysBetween(epoch, to),
-    today: daysBetween(epoch, today),
+  const [first, last] = [epochDay(from), epochDay(to)];
+  return (apart, today) => {
+    const cells = new Map<string, ApartCell>();
+    for (const own of apart) {
+      if (species !== null && own.species !== species) continue;
+      if (material !== null && own.material !== material) continue;
+      const cell = cells.get(own.methodKey) ?? {
+        methodKey: own.methodKey,
+        runs: [],
+        flags: [],
+        joining: [],
+      };
+      cells.set(own.methodKey, cell);
+      addWithin(cell, own, { first, last, today });
+    }
+    return [...cells.values()];
   };
-  const cells = new Map<string, ApartCell>();
-  for (const own of apart) {
-    if (species !== null && own.species !== species) continue;
-    if (material !== null && own.material !== material) continue;
-    const cell = cells.get(own.methodKey) ?? { methodKey: own.methodKey, runs: [], flags: [], joining: [] };
-    cells.set(own.methodKey, cell);
-    addWithin(cell, own, days);
-  }
-  return [...cells.values()];
 }
 
 type Days = { readonly first: number; readonly last: number; readonly today: number };

@@ -22,3 +22,16 @@ export function daysAtSites(today: SiteDates): DaysAtSites {
   };
   return { first, later: ahead(1), twoLater: ahead(2) };
 }
+
+const epoch = '1970-01-01';
+
+/** Days since 1970, as statements give them. */
+export function epochDay(date: CalendarDate): number {
+  return daysBetween(epoch, date);
+}
+
+/** Today's days since 1970 by site, each date worked out once. */
+export function epochDaysAt(today: SiteDates): (site: string) => number | undefined {
+  const days = new Map([...new Set(today.values())].map((date) => [date, epochDay(date)]));
+  return (site) => days.get(today.get(site) ?? '');
+}

@@ -2,6 +2,7 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
 import { type ApartCell, apartOfSites, apartText, apartWithin } from './apart-batches';
+import { epochDaysAt } from './days-at-sites';
 import type { OutcomesWanted } from './outcomes-wanted';
 
 /** What is apart of one question: by site, with how many runs there are numbers for. */
@@ -21,9 +22,10 @@ export async function readApartRuns(
     select ${apartText(context, { container, from, held: undefined })} as apart`;
   const numbers = new Map<string, number>();
   const sites = new Map<string, readonly ApartCell[]>();
+  const [within, dayAt] = [apartWithin(wanted), epochDaysAt(today)];
   for (const [site, apart] of apartOfSites(answer?.apart ?? null, numbers)) {
-    const day = today.get(site);
-    if (day !== undefined) sites.set(site, apartWithin(apart, wanted, day));
+    const day = dayAt(site);
+    if (day !== undefined) sites.set(site, within(apart, day));
   }
   return { numbers, sites };
 }

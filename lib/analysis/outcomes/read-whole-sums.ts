@@ -4,6 +4,7 @@ import type { SiteDates } from '../comparison/batch-facts';
 import type { RunMember } from '../comparison/cluster-of-run';
 import { apartWithin } from './apart-batches';
 import { type ApartClusters, apartClusters } from './apart-clusters';
+import { epochDaysAt } from './days-at-sites';
 import type { OutcomeSums } from './outcome-sums';
 import type { OutcomesWanted } from './outcomes-wanted';
 import { type ApartOfQuestion, readApartRuns } from './read-apart-runs';
@@ -41,10 +42,11 @@ export function apartIn(
   before?: ApartOfQuestion,
 ): ApartOfQuestion {
   const sites = new Map(before?.sites);
+  const [within, dayAt] = [apartWithin(wanted), epochDaysAt(today)];
   for (const site of before === undefined ? beside.sites.keys() : sums.written) {
-    const [apart, day] = [beside.sites.get(site)?.apart, today.get(site)];
+    const [apart, day] = [beside.sites.get(site)?.apart, dayAt(site)];
     if (apart === undefined || day === undefined) sites.delete(site);
-    else sites.set(site, apartWithin(apart, wanted, day));
+    else sites.set(site, within(apart, day));
   }
   return { numbers: beside.numbers, sites };
 }

@@ -1,6 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { Prisma } from '@/lib/database/generated/client';
+import { noSql, type Sql, sql } from '@/lib/database/sql-text';
 import type { CalendarDate } from '@/lib/growing/calendar-date';
 import { keysOf, numbersOf } from './column-text';
 import { codeOf, type NearOf } from './near-codes';
@@ -27,7 +27,7 @@ export type YoungRead = {
   /** Those whose day is later than this. */
   readonly day: CalendarDate;
   /** A statement of one array of sites; undefined: of all sites. */
-  readonly written: Prisma.Sql | undefined;
+  readonly written: Sql | undefined;
 };
 
 type Column = string | null;
@@ -40,8 +40,8 @@ type YoungColumns = readonly [
 ];
 
 /** One text: a JSON list of classes, each with its batches as texts of arrays. */
-export function youngText({ actor }: ReadContext, { container, day, written }: YoungRead): Prisma.Sql {
-  return Prisma.sql`(select json_agg(class)::text from (
+export function youngText({ actor }: ReadContext, { container, day, written }: YoungRead): Sql {
+  return sql`(select json_agg(class)::text from (
     select json_build_array(species_id, method_key, material_key, contamination_class, yield_class, cropped, life_class,
       array_agg(site_id)::text, array_agg(cluster)::text,
       array_agg(8 * apart::int + 16 * run_missing::int + 32 * any_trimmed::int + 64 * any_as_picked::int + 128 * dry_assumed::int
@@ -54,7 +54,7 @@ export function youngText({ actor }: ReadContext, { container, day, written }: Y
     from app.outcome_row
     where network_id = ${actor.networkId}::uuid and container = ${container}
       and (contamination_enters_on > ${day}::date or yield_enters_on > ${day}::date)
-      ${written === undefined ? Prisma.empty : Prisma.sql`and site_id = any (${written})`}
+      ${written === undefined ? noSql : sql`and site_id = any (${written})`}
     group by species_id, method_key, material_key, contamination_class, yield_class, cropped, life_class) young_classes)`;
 }
 

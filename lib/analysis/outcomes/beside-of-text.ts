@@ -1,0 +1,34 @@
+import type { SiteDates } from '../comparison/batch-facts';
+import { apartOfSites } from './apart-batches';
+import { type BesideOfSite, type BesideSums, besideWith, type DaysHeld } from './beside-sums';
+import { daysAtSites } from './days-at-sites';
+import type { OutcomesWanted } from './outcomes-wanted';
+import { youngOfSites } from './young-batches';
+
+type BesideText = {
+  readonly young: string | null;
+  readonly apart: string | null;
+  readonly version: bigint | null;
+  readonly writtenBeside: readonly string[] | null;
+};
+
+/** What has to be held for a question to be answered: whole years, since the next one often begins a little earlier. */
+export function daysHeld({ from }: OutcomesWanted, today: SiteDates): DaysHeld {
+  return { from: `${from.slice(0, 4)}-01-01`, day: daysAtSites(today).first ?? from };
+}
+
+/** What the statement of a question says beside its sums, laid over what was held. */
+export function besideOfText(
+  lists: BesideText | undefined,
+  before: BesideSums | undefined,
+  { day, from }: DaysHeld,
+): BesideSums {
+  const numbers = before?.numbers ?? new Map<string, number>();
+  const [young, apart] = [youngOfSites(lists?.young ?? null), apartOfSites(lists?.apart ?? null, numbers)];
+  const sites = new Map<string, BesideOfSite>();
+  for (const id of new Set([...young.keys(), ...apart.keys()]))
+    sites.set(id, { young: young.get(id) ?? [], apart: apart.get(id) ?? [] });
+  const version = lists?.version ?? undefined;
+  const read = { day, from, version, numbers, sites };
+  return before === undefined ? read : besideWith(before, read, lists?.writtenBeside ?? []);
+}
