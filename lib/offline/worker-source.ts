@@ -1,11 +1,11 @@
-/** Pages that a phone opens with no signal; everything else simply needs one. */
+/** Pages that a phone opens with no signal and does not wait long for; of any other it is told that it needs one. */
 const shellFor = ['/', '/today', '/unsent'];
 const shellUnder = ['/quick/', '/batches/'];
 
 /**
  * The service worker, as text. It keeps one page that holds nothing personal, with its scripts, styles and font, under
- * a name that changes with each build; answers with it when the server does not within 2.5 seconds; and lets everything
- * else through untouched. It never stores an answer of the server, posts nothing and decides nothing.
+ * a name that changes with each build; answers with it when the server does not within 2.5 seconds, or for any other page
+ * at once while the phone knows of no network; and lets everything else through untouched. It never stores an answer of the server, posts nothing and decides nothing.
  *
  * @param build id of the build; another one replaces the worker and its files.
  */
@@ -58,7 +58,15 @@ async function pageOrShell(event, url) {
   if (first !== 'late' && !down) return first;
   const cache = await caches.open(files);
   if (!(await cache.match(shell, { ignoreVary: true, ignoreSearch: true }))) return page;
-  return Response.redirect(shell + '?at=' + encodeURIComponent(url.pathname + url.search), 302);
+  return toShell(url);
+}
+
+const toShell = (url) => Response.redirect(shell + '?at=' + encodeURIComponent(url.pathname + url.search), 302);
+
+async function shellIfKept(event, url) {
+  const cache = await caches.open(files);
+  const kept = await cache.match(shell, { ignoreVary: true, ignoreSearch: true });
+  return kept ? toShell(url) : fetch(event.request);
 }
 
 async function shellPage(request) {
@@ -79,6 +87,7 @@ self.addEventListener('fetch', (event) => {
   else if (request.mode !== 'navigate') return;
   else if (url.pathname === shell) event.respondWith(shellPage(request));
   else if (opensShell(url)) event.respondWith(pageOrShell(event, url));
+  else if (!navigator.onLine) event.respondWith(shellIfKept(event, url));
 });
 `;
 }

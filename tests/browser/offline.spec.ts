@@ -173,3 +173,35 @@ test('signing out with unsent entries stops and says how many; nobody else sends
   expect(posted).toBe(0);
   await context.close();
 });
+
+test('a form that is sent without signal keeps what was typed and goes through once there is one', async ({
+  browser,
+}) => {
+  const context = await browser.newContext(phone);
+  const page = await signedPhone(context, ives);
+  await page.goto('/account/tokens/new');
+  const name = `Scale ${Date.now()}`;
+  const box = page.getByLabel(/^Name of the token/);
+  await box.fill(name);
+  await context.setOffline(true);
+  await page.getByRole('button', { name: 'Make the token' }).click();
+  await expect(page.locator('.error-summary')).toContainText('No answer came');
+  await expect(page.locator('.error-summary')).toBeFocused();
+  await expect(box).toHaveValue(name);
+  await context.setOffline(false);
+  await page.getByRole('button', { name: 'Make the token' }).click();
+  await expect(page.locator('.shown-once')).toHaveText(/^pinset_/);
+  await context.close();
+});
+
+test('a page that the phone does not keep says that it needs a signal, and shows what is kept', async ({
+  browser,
+}) => {
+  const context = await browser.newContext(phone);
+  const page = await signedPhone(context, ives);
+  await context.setOffline(true);
+  await page.goto('/weighings');
+  await expect(page.getByText('This page needs a signal.')).toBeVisible();
+  await expect(page.getByRole('link', { name: 'Weigh a harvest' })).toBeVisible();
+  await context.close();
+});

@@ -26,6 +26,7 @@ const keys = [
   'conflictSame',
   'keepTheirs',
   'useMine',
+  'noSignal',
 ] as const;
 type Key = (typeof keys)[number];
 

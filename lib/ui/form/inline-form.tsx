@@ -8,6 +8,7 @@ import { emptyFormState, type FieldSpec, type FormState } from './field-spec';
 import { Field } from './fields/field';
 import type { FormWords } from './form-words';
 import { QuestionPanel } from './question-panel';
+import { unlessNoSignal } from './unless-no-signal';
 
 type Props = {
   readonly action: (state: FormState, data: FormData) => Promise<FormState>;
@@ -22,7 +23,7 @@ type Props = {
 
 /** A form of one or two boxes in the midst of a page that is about something else; works with and without script. */
 export function InlineForm({ action, label, fields, submitLabel, words, values: begin = {}, plain }: Props) {
-  const [state, act, pending] = useActionState(action, emptyFormState);
+  const [state, act, pending] = useActionState(unlessNoSignal(action, words.noSignal), emptyFormState);
   const formId = useId();
   const values = Object.keys(state.values).length > 0 ? state.values : begin;
   const context: FieldContext = { values, errors: state.errors, words };

@@ -9,6 +9,7 @@ import { emptyFormState, type FieldSpec, type FormState } from './field-spec';
 import { Field } from './fields/field';
 import type { FormWords } from './form-words';
 import { QuestionPanel } from './question-panel';
+import { unlessNoSignal } from './unless-no-signal';
 
 /** A chunk of its own: hardly any form meets a conflict. */
 const ConflictPanel = dynamic(() => import('./conflict-panel').then((panel) => panel.ConflictPanel));
@@ -36,7 +37,7 @@ type Props = {
  */
 export function RecordForm(props: Props) {
   const { fields, words, heading } = props;
-  const [state, act, pending] = useActionState(props.action, emptyFormState);
+  const [state, act, pending] = useActionState(unlessNoSignal(props.action, words.noSignal), emptyFormState);
   const formId = useId();
   const posted = Object.keys(state.values).length > 0;
   const values = posted ? state.values : (props.values ?? {});

@@ -6,18 +6,8 @@ import { formatInstant } from '../format/instant-text';
 import { dynamicWords } from '../i18n/dynamic-words';
 import { getReaderUnits } from '../i18n/reader-units';
 import type { FormState } from './field-spec';
+import { postedValues } from './posted-values';
 import { problemText } from './problem-text';
-
-/** Everything typed, to be shown again; passwords are the one exception. */
-export function postedValues(data: FormData): FormState['values'] {
-  const values: Record<string, string | string[]> = {};
-  for (const name of new Set(data.keys())) {
-    if (name.startsWith('$ACTION') || name === 'confirmed' || /password/i.test(name)) continue;
-    const texts = data.getAll(name).filter((value): value is string => typeof value === 'string');
-    values[name] = texts.length > 1 ? texts : (texts[0] ?? '');
-  }
-  return values;
-}
 
 /** Turns a command's refusal into the words of the form it came from. */
 export async function toFormState(area: string, data: FormData, failure: Failure): Promise<FormState> {

@@ -1,7 +1,7 @@
 import 'server-only';
 import { getTranslations } from 'next-intl/server';
 import type { FormState } from './field-spec';
-import { postedValues } from './to-form-state';
+import { postedValues } from './posted-values';
 
 /**
  * The form again with its sums, when it was posted by the button that works them out (the way without script);

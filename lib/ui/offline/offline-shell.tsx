@@ -92,7 +92,7 @@ function ShellOf({ snapshot, wanted, words, product }: ShellProps) {
     <>
       <div className="notice notice-watch">
         <p>
-          <strong>{shell.heading}</strong> {shell.intro}
+          <strong>{shell.heading}.</strong> {shell.intro}
         </p>
         <p className="quiet">{fillPlaces(shell.asOf, { when: asOf })}</p>
         <p role="status">{unsent === 0 ? '' : <a href="/unsent">{counted(status.unsent, unsent)}</a>}</p>

@@ -9,7 +9,8 @@ import { makeLinkInput, withdrawLinkInput } from '@/lib/report/link/link.input';
 import { makeLink } from '@/lib/report/link/make-link.command';
 import { withdrawLink } from '@/lib/report/link/withdraw-link.command';
 import { emptyFormState, type FormState } from '@/lib/ui/form/field-spec';
-import { postedValues, toFormState } from '@/lib/ui/form/to-form-state';
+import { postedValues } from '@/lib/ui/form/posted-values';
+import { toFormState } from '@/lib/ui/form/to-form-state';
 
 export async function makeLinkAction(_state: FormState, data: FormData): Promise<FormState> {
   const result = await runForm(makeLinkInput, makeLink, data);

@@ -10,7 +10,8 @@ import { mendRow } from '@/lib/intake/table/mend-row';
 import { startJob } from '@/lib/intake/table/start-job';
 import { oneRow, viewFile } from '@/lib/intake/table/view-file';
 import type { FormState } from '@/lib/ui/form/field-spec';
-import { postedValues, toFormState } from '@/lib/ui/form/to-form-state';
+import { postedValues } from '@/lib/ui/form/posted-values';
+import { toFormState } from '@/lib/ui/form/to-form-state';
 import { problemSentences } from '@/lib/ui/importing/problem-lines';
 
 const longestWaitMs = 30_000;
