@@ -31,11 +31,12 @@ export async function SharingRead({ sharing }: { readonly sharing: SharingView }
       />
       <p>{t('lead')}</p>
       <p>{t('limits')}</p>
-      {agreementId === undefined ? null : (
-        <p>
+      <p className="record-links">
+        <Link href={`/sites/${site.id}` as Route}>{site.name}</Link>
+        {agreementId === undefined ? null : (
           <Link href={`/history/${agreementId}` as Route}>{t('history')}</Link>
-        </p>
-      )}
+        )}
+      </p>
     </>
   );
 }

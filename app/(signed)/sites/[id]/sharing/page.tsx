@@ -31,9 +31,12 @@ export default async function SharingPage({ params, searchParams }: PageProps<'/
       submitLabel={t('submit')}
       words={await loadFormWords()}
       after={
-        agreementId === undefined ? null : (
-          <Link href={`/history/${agreementId}` as Route}>{t('history')}</Link>
-        )
+        <>
+          <Link href={`/sites/${site.id}` as Route}>{site.name}</Link>
+          {agreementId === undefined ? null : (
+            <Link href={`/history/${agreementId}` as Route}>{t('history')}</Link>
+          )}
+        </>
       }
     >
       {saved ? <Notice>{t('saved')}</Notice> : null}
