@@ -4,6 +4,7 @@ import { readComparisonChoices } from '@/lib/analysis/comparison/comparison-choi
 import { readComparison } from '@/lib/analysis/comparison/read-comparison';
 import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
 import { readRowsBehind } from '@/lib/analysis/comparison/read-rows-behind';
+import { forgetBeside } from '@/lib/analysis/outcomes/remembered-beside';
 import { addDays } from '@/lib/growing/calendar-date';
 import type { PageRead } from './page-reads';
 import { writeOne } from './write-one';
@@ -12,9 +13,9 @@ const [comparison, list] = [300, 100];
 type Query = Readonly<Record<string, string>>;
 
 /**
- * Comparisons as people ask for them. Most questions are asked as if for the first time in a process: up to a day far ahead
- * that is another one each time, which takes in the same batches and the same sums and was never asked before. Lines after
- * a write ask the same again, each time after somebody has written at a site; the others until the next write.
+ * Comparisons as people ask for them. One line is the first question of a process. Most others are asked for the first time:
+ * up to a day far ahead that is another one each time, which takes in the same batches and the same sums and was never asked
+ * before, in a process that was asked something of that kind of container. Lines after a write ask the same again, each time after somebody has written at a site; the others until the next write.
  */
 export async function comparisonReads(actor: Actor, now: Date): Promise<PageRead[]> {
   const choices = await readAs(actor, (context) => readComparisonChoices(context, now));
@@ -80,6 +81,7 @@ export async function comparisonReads(actor: Actor, now: Date): Promise<PageRead
   return [
     page('as it opens, after a write', () => ({}), afterWrite),
     page('as it opens, until the next', () => ({})),
+    page('as it opens, first in a process', open, { before: async () => forgetBeside() }),
     page('as it opens, asked first', open),
     page('its second page', (at) => ({ ...open(at), page: '2' })),
     page('a method', (at) => ({ ...open(at), method: mostUsed })),

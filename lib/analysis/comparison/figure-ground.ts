@@ -44,10 +44,12 @@ export function groundOf(
   const [runs, sites, materials] = [new Set<string>(), new Set<string>(), new Set<string | null>()];
   const sums = new Map<string, { numerator: number; denominator: number }>();
   const reasons = new Map<LeftOutReason, { batches: number; units: number }>();
+  const bySite = clusterBy === 'site';
   let units = 0;
   // One pass: a page goes through the batches of its sites for five figures in each of two rows.
   for (const batch of batches) {
     const { facts, runCluster } = batch;
+    const own = sumOf(batch);
     const reason = reasonOf(batch);
     if (reason !== undefined) {
       const count = reasons.get(reason) ?? { batches: 0, units: 0 };
@@ -55,11 +57,9 @@ export function groundOf(
       count.units += facts.unitCount;
       reasons.set(reason, count);
     }
-    const own = sumOf(batch);
     if (own === undefined) continue;
     units += facts.unitCount;
-    runs.add(runCluster);
-    sites.add(facts.siteId);
+    (bySite ? runs : sites).add(bySite ? runCluster : facts.siteId);
     materials.add(facts.materialId);
     marked.batches += 1;
     if (facts.runMissing) marked.runMissing += 1;
@@ -67,15 +67,20 @@ export function groundOf(
     if (facts.anyAsPicked) marked.asPicked += 1;
     if (facts.dryAssumed) marked.dryAssumed += 1;
     if (facts.anyShared) marked.shared += 1;
-    const label = clusterBy === 'site' ? facts.siteId : runCluster;
-    const sum = sums.get(label) ?? { numerator: 0, denominator: 0 };
-    sum.numerator += own.numerator;
-    sum.denominator += own.denominator;
-    sums.set(label, sum);
+    const label = bySite ? facts.siteId : runCluster;
+    const sum = sums.get(label);
+    if (sum === undefined) sums.set(label, { numerator: own.numerator, denominator: own.denominator });
+    else {
+      sum.numerator += own.numerator;
+      sum.denominator += own.denominator;
+    }
   }
   return {
     asked: batches.length,
-    size: { batches: marked.batches, units, runs: runs.size, sites: sites.size },
+    size: {
+      ...{ batches: marked.batches, units },
+      ...(bySite ? { runs: runs.size, sites: sums.size } : { runs: sums.size, sites: sites.size }),
+    },
     marked: { ...marked, materials: materials.size },
     leftOut: sortedLeftOut([...reasons].map(([reason, count]) => ({ reason, ...count }))),
     clusters: sortedSums([...sums.values()]),

@@ -5,6 +5,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import type { ComparedRow } from '@/lib/analysis/comparison/compare';
 import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
 import { readRowsBehind } from '@/lib/analysis/comparison/read-rows-behind';
+import { forgetBeside } from '@/lib/analysis/outcomes/remembered-beside';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { type Shed, shed } from '../../support/shed';
@@ -81,6 +82,18 @@ describe('sums that are remembered by site', () => {
       if (step % 40 === 0) await expectPlain(question, new Date('2026-03-20T15:00:00Z'));
     }
   }, 120_000);
+
+  it('hold what lies before the days that were asked about first, also where a site was written since', async () => {
+    const later = { ...always, from: '2026-01-01' };
+    forgetBeside();
+    await expectPlain({ ...later, to: '2027-12-30' });
+    await expectPlain({ ...always, to: '2027-12-30' });
+    const [own] = (await admin.query<{ site_id: string }>(twoSites)).rows;
+    forgetBeside();
+    await expectPlain({ ...later, to: '2027-12-29' });
+    await oneUnitMoreAt(own?.site_id);
+    await expectPlain({ ...always, to: '2027-12-29' });
+  });
 
   it('are read again of the sites that were written, and of no other', async () => {
     const [own, other] = (await admin.query<{ site_id: string }>(twoSites)).rows;
