@@ -43,6 +43,7 @@ function Cell({ cell, how }: { cell: DocumentCell | undefined; how: string }) {
 export function ReportTable({ table, how }: { table: DocumentTable; how: string }) {
   const columns: Column<DocumentRow>[] = table.columns.map(({ key, header, numeric }, at) => ({
     ...{ key, header, numeric },
+    roomy: table.rows.some(({ cells }) => cells[at]?.interval !== undefined),
     cell: (row) => <Cell cell={row.cells[at]} how={how} />,
   }));
   const grouped = table.rows.some(({ group }) => group !== undefined);
