@@ -34,7 +34,7 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
   const ofContainer = { ...held, container: wanted.container };
   const network = context.actor.networkId;
   const { from, to, species, container, material } = boundsOf(wanted);
-  // Spelled out: of spans to be joined the database thinks that they hold few sums, and sorts them instead of hashing.
+  // Spelled out: of spans to be joined the database thinks that they hold few sums.
   const spans = sql`((span = 'year' and starts_on = any (${[...period.years]}::date[]))
     or (span = 'quarter' and starts_on = any (${[...period.quarters]}::date[])))`;
   const log = wanted.container === 'log';
