@@ -25,7 +25,7 @@ test('the questions answer in a sentence first: which method works, how each sit
   );
   await page.goto('/questions/losses');
   await expect(page.locator('.answer-sentence')).toHaveText(
-    /^Losses differ by the site.*: .*\d+ with the site \(\d+ to \d+\).*with the spawn lot/,
+    /^Losses differ by the site.*: .*\d+\.\d with the site \(\d+\.\d to \d+\.\d\).*with the spawn lot/,
     { timeout: 60_000 },
   );
   await expect(page.getByRole('link', { name: 'S-PEARL-07' }).first()).toBeVisible();
