@@ -62,11 +62,21 @@ export async function insertRows<T extends keyof Rows>(
 
 /** Names of columns are those of fields in code, never anybody's text. */
 function statement(table: keyof Rows, rows: readonly object[]) {
-  const named = rows.map((row) => Object.entries(row).map(([field, value]) => [columnOf(field), value]));
-  const used = [...new Set(named.flatMap((row) => row.map(([column]) => `"${column}"`)))].join(', ');
+  const named = new Set<string>();
+  // Each row is text before the next is begun: a chunk of them is held once and not in three forms.
+  const texts = rows.map((row) => {
+    const byColumn: Record<string, unknown> = {};
+    for (const [field, value] of Object.entries(row)) {
+      const column = columnOf(field);
+      named.add(column);
+      byColumn[column] = value;
+    }
+    return JSON.stringify(byColumn);
+  });
+  const used = [...named].map((column) => `"${column}"`).join(', ');
   return {
     insert: `insert into public.${table} (${used})
       select ${used} from jsonb_populate_recordset(null::public.${table}, $1::jsonb)`,
-    values: JSON.stringify(named.map((row) => Object.fromEntries(row))),
+    values: `[${texts.join(',')}]`,
   };
 }

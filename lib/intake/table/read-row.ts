@@ -24,6 +24,11 @@ export function severalTexts(text: string): readonly string[] {
     .filter((part) => part !== '');
 }
 
+/** What a cell says, as all that reads it takes it. */
+export function cellText(cell: string): string {
+  return unguardFormula(cell.trim());
+}
+
 function readReference(field: TableField, text: string, known: KnownReferences): string | FieldError {
   const id = known(field, text);
   if (id === null) return { field: field.target, code: 'intake-twice', values: { text } };
@@ -37,7 +42,7 @@ function readCell(
   unit: string | null,
   known: KnownReferences,
 ): { value: unknown } | FieldError | readonly FieldError[] | undefined {
-  const text = unguardFormula(cell.trim());
+  const text = cellText(cell);
   if (text === '' || (field.cell !== 'text' && nothing.test(text))) return undefined;
   switch (field.cell) {
     case 'text':

@@ -56,7 +56,7 @@ const named: Readonly<
   },
 };
 
-/** What a text of a table stands for: an id, null where it can be more than one record, undefined where it is none. */
+/** What a text of the column stands for: an id, null where it can be more than one record, undefined where it is none. */
 export type FoundReference = (text: string) => string | null | undefined;
 
 const written = (text: string) => text.trim().normalize('NFC').toUpperCase();
@@ -72,8 +72,9 @@ function keyed(rows: readonly Named[], keyOf: (name: string) => string): Readonl
 }
 
 /**
- * Finds the records of one kind that the texts of a column name. A name counts as it is written, whatever its case; else
+ * Finds the records of one kind that the texts of a column name, as `cellText` reads them. A name counts as it is written, whatever its case; else
  * in its form, whatever the signs in it; else without its blanks, but only where the whole column has one form of it.
+ * What is kept is an answer for each text: the names by which it was found are many times as much.
  */
 export async function findReferences(
   context: ReadContext,
@@ -91,12 +92,14 @@ export async function findReferences(
     if (before === undefined) formOf.set(key, form);
     else if (before !== form) ofSeveralForms.add(key);
   }
-  return (text) => {
+  const answers = new Map<string, string | null>();
+  for (const text of texts) {
     const found = exact.get(written(text)) ?? forms.get(codeForm(text));
-    if (found !== undefined) return found;
-    const loose = plain.get(plainCode(text));
-    return loose === undefined || !ofSeveralForms.has(plainCode(text)) ? loose : null;
-  };
+    const loose = found === undefined ? plain.get(plainCode(text)) : found;
+    if (loose === undefined) continue;
+    answers.set(text, found === undefined && ofSeveralForms.has(plainCode(text)) ? null : loose);
+  }
+  return (text) => answers.get(text);
 }
 
 /** Records of one kind to choose from where a name was not found: value and the name first known by. */

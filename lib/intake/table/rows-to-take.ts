@@ -4,7 +4,7 @@ import type { ReadContext } from '@/lib/access/context';
 import type { RecordTableKind, RecordTableLayout } from '@/lib/growing/record-table-layout';
 import { fieldsOfKind } from './kinds/fields-of-kind';
 import { codeForm } from './plain-words';
-import { type KnownReferences, readRow, severalTexts } from './read-row';
+import { cellText, type KnownReferences, readRow, severalTexts } from './read-row';
 import { type FoundReference, findReferences } from './references';
 import type { TableField } from './table-field';
 import type { RowToTake } from './taker';
@@ -54,7 +54,7 @@ export async function lookUpReferences(context: ReadContext, file: OpenFile): Pr
     const written = await db.$queryRaw<{ text: string | null }[]>`
       select distinct coalesce(mended ->> ${String(index)}::text, cells[${index + 1}::int]) as text from public.intake_row
       where network_id = ${actor.networkId}::uuid and file_id = ${file.id}::uuid and state <> 'left_out'`;
-    const texts = written.flatMap(({ text }) => (text === null ? [] : text));
+    const texts = written.flatMap(({ text }) => (text === null ? [] : cellText(text)));
     const wanted =
       field.cell === 'reference' ? texts : texts.flatMap((text) => [text, ...severalTexts(text)]);
     tables.set(field.name, await findReferences(context, field.of, wanted));
@@ -69,9 +69,10 @@ export async function lookUpReferences(context: ReadContext, file: OpenFile): Pr
 /** Reads stored rows into what is taken. */
 export function rowsToTake(file: OpenFile, known: KnownReferences, rows: readonly StoredRow[]): RowToTake[] {
   const fields = new Map(fieldsOfKind[file.kind].map((field): [string, TableField] => [field.name, field]));
+  const ofTable = new Set(file.confirmed);
   return rows.map(({ line, cells, mended, confirmed }) => ({
     line,
     ...readRow(mendedCells(cells, mended), file.layout, fields, known),
-    confirmed: new Set([...file.confirmed, ...confirmed]),
+    confirmed: confirmed.length === 0 ? ofTable : new Set([...ofTable, ...confirmed]),
   }));
 }

@@ -4,15 +4,17 @@ import { asCalendarDate } from '../fields/stored-date';
 
 /**
  * Something that happened to a batch lies between its inoculation and today, by the site's calendar, and not after
- * its closing: an entry that arrives late is welcome, one for a later day needs the batch reopened.
+ * its closing: an entry that arrives late is welcome, one for a later day needs the batch reopened. Days as they are
+ * stored, or that of inoculation as YYYY-MM-DD.
  */
 export function checkEventDate(
   field: string,
   date: string,
-  batch: { inoculatedOn: Date; closedOn?: Date | null; site: { timeZone: string } },
+  batch: { inoculatedOn: Date | string; closedOn?: Date | null; site: { timeZone: string } },
   now: Date,
 ): Failure | undefined {
-  const inoculatedOn = asCalendarDate(batch.inoculatedOn);
+  const inoculatedOn =
+    typeof batch.inoculatedOn === 'string' ? batch.inoculatedOn : asCalendarDate(batch.inoculatedOn);
   if (date > todayInZone(batch.site.timeZone, now)) return invalid(field, 'future-date');
   if (date < inoculatedOn) return invalid(field, 'before-inoculation', { date: inoculatedOn });
   const closedOn = batch.closedOn ? asCalendarDate(batch.closedOn) : undefined;

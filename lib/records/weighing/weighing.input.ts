@@ -39,7 +39,8 @@ const tareField = optionalEnteredMassField({ zero: true });
 
 export const recordWeighingInput = z
   .object({ id: optionalIdField, ...weighingFields, tare: tareField })
-  .transform(({ tare, ...input }, context) => {
+  .transform((input, context) => {
+    const { tare } = input;
     if (tare === null || tare.grams === 0) return { ...input, tare: null };
     const grams = input.fresh.grams - tare.grams;
     if (grams <= 0) context.addIssue({ code: 'custom', message: 'tare-too-heavy', path: ['tare'] });

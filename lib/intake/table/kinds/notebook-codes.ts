@@ -2,6 +2,7 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { Question } from '@/lib/base/result';
 import { codeForm } from '../plain-words';
+import { cellText } from '../read-row';
 import { type FoundReference, findReferences } from '../references';
 import type { TakeSettings } from '../taker';
 
@@ -20,7 +21,7 @@ export async function notebookCodes(
   const counts = new Map<string, number>();
   for (const [text, rows] of texts) counts.set(codeForm(text), (counts.get(codeForm(text)) ?? 0) + rows);
   return {
-    find: await findReferences(context, 'batch', [...texts.keys()]),
+    find: await findReferences(context, 'batch', [...texts.keys()].map(cellText)),
     lines: (code) => counts.get(codeForm(code)) ?? 1,
   };
 }

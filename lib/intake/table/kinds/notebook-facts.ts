@@ -42,17 +42,17 @@ export type BatchFacts = {
 /** What is known of a batch of which nothing is recorded yet but its start. */
 export function startedFacts({ input, prepared }: ReadyBatch, named: KnownBatch): BatchFacts {
   const { id, code, siteId } = named;
-  const common = { id, code, siteId, site: prepared.resolved.site, inoculatedOn: asDate(input.inoculatedOn) };
+  const common = { id, code, siteId, site: prepared.resolved.site };
   const units = input.unitCount;
   return {
     named,
     weighed: {
-      ...common,
+      ...{ ...common, inoculatedOn: input.inoculatedOn },
       ...{ containerKind: input.containerKind, unitCount: units, liveUnits: units },
       ...{ dryGrams: prepared.derived.dryGrams, earlierGrams: 0, earlier: [] },
     },
     found: {
-      ...{ ...common, closedOn: null, recorded: new Set() },
+      ...{ ...common, inoculatedOn: asDate(input.inoculatedOn), closedOn: null, recorded: new Set() },
       units: { inoculated: units, canBeFound: units, namedContaminated: new Set() },
     },
   };

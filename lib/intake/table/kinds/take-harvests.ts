@@ -1,13 +1,17 @@
 import 'server-only';
-import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
 import { parseInput } from '@/lib/access/parse-input';
 import { newId } from '@/lib/base/new-id';
 import { invalid, ok } from '@/lib/base/result';
+import { idField } from '@/lib/records/fields/id-field';
 import { afterWeighing } from '@/lib/records/weighing/after-weighing';
-import { insertWeighings } from '@/lib/records/weighing/insert-weighings';
-import { judgeWeighing, type PreparedWeighing } from '@/lib/records/weighing/prepare-weighing';
-import { type WeighedBatch, weighedBatches } from '@/lib/records/weighing/weighed-batches';
+import { insertWeighings, type ReadyWeighing } from '@/lib/records/weighing/insert-weighings';
+import { judgeWeighing } from '@/lib/records/weighing/prepare-weighing';
+import {
+  type EarlierHarvest,
+  type WeighedBatch,
+  weighedBatches,
+} from '@/lib/records/weighing/weighed-batches';
 import { recordWeighingInput } from '@/lib/records/weighing/weighing.input';
 import { type KeyedRecord, KnownKeys } from '../known-keys';
 import type { RowValues } from '../read-row';
@@ -22,17 +26,20 @@ import {
 } from '../taker';
 import { otherSite } from './other-batch';
 
-type Ready = {
-  readonly at: number;
-  readonly id: string;
-  readonly input: z.output<typeof recordWeighingInput>;
-  readonly prepared: PreparedWeighing;
-};
+/** A harvest that can be written. */
+type Ready = ReadyWeighing & { readonly kind: 'ready' };
 
 /** What the form of a harvest would have posted. */
 export function rawHarvest(values: RowValues): unknown {
   const { batch, flush, site: _, ...rest } = Object.fromEntries(values);
-  return { ...rest, lines: [{ batchId: batch, flush }] };
+  // In this order, since objects that gain a key after others were spread into them each get a shape of their own.
+  return { lines: [{ batchId: batch, flush }], ...rest };
+}
+
+/** The batch that a row names, as its form will read it. */
+function batchNamed(values: RowValues): readonly string[] {
+  const named = idField.safeParse(values.get('batch'));
+  return named.success ? [named.data] : [];
 }
 
 /** Harvests that these batches have already, voided ones too: what was taken out on purpose does not come back. */
@@ -48,40 +55,52 @@ export async function harvestKeys(
       and (l.voided_at is null or w.voided_at is not null)`;
 }
 
+/** Harvests of one day and flush are one and the same: a hundred thousand have some hundred days. */
+function oncePerDay(): (on: string, flush: number) => EarlierHarvest {
+  const known = new Map<string, EarlierHarvest>();
+  return (on, flush) => {
+    const key = `${on} ${flush}`;
+    const harvest = known.get(key) ?? { on, flush };
+    known.set(key, harvest);
+    return harvest;
+  };
+}
+
 /** Takes harvests in bulk: batches are looked up once, each row is judged as by the form, a chunk is written at once. */
 export function takeHarvests({ siteId, region, rehearsal, usedUp }: TakeSettings): Taker {
   const batches = new Map<string, WeighedBatch>();
   const keys = new KnownKeys(usedUp);
+  const earlierOf = oncePerDay();
+  const judge = ({ now }: WriteContext, { values, errors, confirmed }: RowToTake): TakenRow | Ready => {
+    const input = parseInput(recordWeighingInput, rawHarvest(values), region);
+    const wrong = withCellErrors(errors, input.kind === 'invalid' ? input.errors : []);
+    if (wrong.length > 0) return { kind: 'needs', problems: wrong };
+    if (input.kind !== 'ok') return { kind: 'needs', problems: problemsOf(input) };
+    const { lines, weighedOn, fresh, tare } = input.value;
+    const batch = batches.get(lines[0]?.batchId ?? '');
+    if (batch === undefined)
+      return { kind: 'needs', problems: problemsOf(invalid('lines.0.batchId', 'missing-choice')) };
+    const elsewhere = otherSite(values, siteId, batch);
+    if (elsewhere.length > 0) return { kind: 'needs', problems: elsewhere };
+    const there = keys.use(`${batch.id} ${weighedOn} ${fresh.grams}`);
+    if (there !== undefined) return { kind: 'there', recordIds: [there] };
+    const prepared = judgeWeighing({ now, confirmed }, input.value, [batch]);
+    if (prepared.kind !== 'ok') return { kind: 'needs', problems: problemsOf(prepared) };
+    batches.set(batch.id, afterWeighing(batch, prepared.value, earlierOf));
+    return { kind: 'ready', id: newId(), input: { fresh, tare }, prepared: prepared.value };
+  };
   const take = async (context: WriteContext, rows: readonly RowToTake[]): Promise<TakenRow[]> => {
-    const inputs = rows.map((row) => {
-      const input = parseInput(recordWeighingInput, rawHarvest(row.values), region);
-      const errors = withCellErrors(row.errors, input.kind === 'invalid' ? input.errors : []);
-      return errors.length > 0 ? ({ kind: 'invalid', errors } as const) : input;
-    });
-    const asked = inputs.flatMap((input) =>
-      input.kind === 'ok' ? input.value.lines.map(({ batchId }) => batchId) : [],
-    );
-    const unknown = [...new Set(asked)].filter((id) => !batches.has(id));
+    const asked = [...new Set(rows.flatMap(({ values }) => batchNamed(values)))];
+    const unknown = asked.filter((id) => !batches.has(id));
     for (const batch of await weighedBatches(context, unknown, undefined)) batches.set(batch.id, batch);
     await keys.load(asked, (ids) => harvestKeys(context, ids));
-    const ready: Ready[] = [];
-    const taken = inputs.map((input, at): TakenRow => {
-      if (input.kind !== 'ok') return { kind: 'needs', problems: problemsOf(input) };
-      const { lines, weighedOn, fresh } = input.value;
-      const batch = batches.get(lines[0]?.batchId ?? '');
-      if (batch === undefined)
-        return { kind: 'needs', problems: problemsOf(invalid('lines.0.batchId', 'missing-choice')) };
-      const elsewhere = otherSite(rows[at]?.values ?? new Map(), siteId, batch);
-      if (elsewhere.length > 0) return { kind: 'needs', problems: elsewhere };
-      const there = keys.use(`${batch.id} ${weighedOn} ${fresh.grams}`);
-      if (there !== undefined) return { kind: 'there', recordIds: [there] };
-      const confirmed = rows[at]?.confirmed ?? new Set();
-      const prepared = judgeWeighing({ now: context.now, confirmed }, input.value, [batch]);
-      if (prepared.kind !== 'ok') return { kind: 'needs', problems: problemsOf(prepared) };
-      batches.set(batch.id, afterWeighing(batch, prepared.value));
-      const id = newId();
-      ready.push({ at, id, input: input.value, prepared: prepared.value });
-      return { kind: 'new', recordIds: [id] };
+    const ready: (Ready & { readonly at: number })[] = [];
+    // Row by row from its cells to the end: 500 rows in each state between would be held at once.
+    const taken = rows.map((row, at): TakenRow => {
+      const one = judge(context, row);
+      if (one.kind !== 'ready') return one;
+      if (!rehearsal) ready.push({ at, ...one });
+      return { kind: 'new', recordIds: [one.id] };
     });
     if (rehearsal) return taken;
     const refused = await takeApart(
