@@ -1,5 +1,6 @@
 import { type CellSums, noCell } from './cell-sums';
 import { keysOf, numbersOf } from './column-text';
+import { addAmounts } from './near-amounts';
 import { codeOf, type NearOf, withFlags } from './near-codes';
 import type { YoungBatches } from './young-batches';
 
@@ -161,7 +162,7 @@ function addBatch(
     cropped: place.cropped ? inside - unripe : 0,
     life: place.life ? inside : 0,
   };
-  addToCell(place.cell, inside, counts, amounts, start);
+  addAmounts(place.cell, inside, counts, amounts, start);
   place.site.near.push(withFlags(place.code, flags), amounts[start] ?? 0);
   if (flags & 8) return;
   let run = runs.get(cluster);
@@ -173,52 +174,4 @@ function addBatch(
   if (place.yield) run.mask |= (inside << 2) | (unripe << 3);
   if (place.cropped) run.mask |= (inside << 4) | (unripe << 5);
   if (place.life) run.mask |= inside << 6;
-}
-
-/** How often a batch counts: 1, 0, or -1 to take it off what the kept sums hold. */
-type Counts = { contamination: number; yield: number; cropped: number; life: number };
-
-function addToCell(
-  cell: CellSums,
-  inside: number,
-  { contamination: c, yield: y, cropped: k, life: l }: Counts,
-  amounts: readonly number[],
-  start: number,
-): void {
-  const units = amounts[start] ?? 0;
-  cell.batches += inside;
-  if (c !== 0) {
-    cell.contaminationBatches += c;
-    cell.contaminationUnits += c * units;
-    cell.contaminated += c * (amounts[start + 1] ?? 0);
-    cell.contaminatedLater += c * (amounts[start + 2] ?? 0);
-    cell.lostClean += c * (amounts[start + 3] ?? 0);
-  }
-  const over = amounts[start + 5] ?? 0;
-  const later = amounts[start + 6] ?? 0;
-  const open = amounts[start + 7] ?? 0;
-  const openDays = amounts[start + 8] ?? 0;
-  if (y !== 0) {
-    cell.yieldBatches += y;
-    cell.yieldUnits += y * units;
-    cell.fresh += y * (amounts[start + 4] ?? 0);
-    cell.yieldOver += y * over;
-    cell.freshLater += y * later;
-    cell.openUnits += y * open;
-    cell.openUnitDays += y * openDays;
-  }
-  if (k !== 0) {
-    cell.croppedBatches += k;
-    cell.croppedUnits += k * units;
-    cell.croppedOver += k * over;
-    cell.croppedLater += k * later;
-    cell.croppedOpenUnits += k * open;
-    cell.croppedOpenUnitDays += k * openDays;
-  }
-  if (l !== 0) {
-    cell.lifeBatches += l;
-    cell.lifeUnits += l * units;
-    cell.lifeFresh += l * (amounts[start + 9] ?? 0);
-    cell.lifeDry += l * (amounts[start + 10] ?? 0);
-  }
 }

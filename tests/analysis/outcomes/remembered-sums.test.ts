@@ -95,6 +95,12 @@ describe('sums that are remembered by site', () => {
     await expectPlain({ ...always, to: '2027-12-29' });
   });
 
+  it('are of the day asked about, earlier or later than the one before', async () => {
+    forgetBeside();
+    for (const day of ['2026-03-20', '2026-01-10', '2026-02-05', '2026-07-01'])
+      await expectPlain({ ...always, to: '2027-12-28' }, new Date(`${day}T15:00:00Z`));
+  });
+
   it('are read again of the sites that were written, and of no other', async () => {
     const [own, other] = (await admin.query<{ site_id: string }>(twoSites)).rows;
     await expectPlain(always);
