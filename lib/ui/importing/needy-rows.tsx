@@ -44,7 +44,7 @@ export async function NeedyRows({ file, rows, before }: Props) {
             key: 'why',
             header: t('needs.why'),
             cell: ({ problems }) => (
-              <ul className="plain-list min-w-56">
+              <ul className="plain-list sm:min-w-56">
                 {problems.map((problem) => (
                   <li key={`${problem.field} ${problem.code}`}>{sentence(problem)}</li>
                 ))}

@@ -21,7 +21,7 @@ export function MethodsUse({ answer, words }: { answer: MethodsAnswer; words: In
     if (odds === undefined) return '–';
     const way = odds > alike ? 'more' : odds < 1 / alike ? 'less' : 'same';
     return (
-      <span className="inline-block min-w-48">
+      <span className="inline-block sm:min-w-48">
         {t(`methods.does.${way}`)}{' '}
         <span className="quiet">{t('methods.does.odds', { odds: number(odds, 1) })}</span>
       </span>
