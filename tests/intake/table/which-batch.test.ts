@@ -139,6 +139,23 @@ describe('the code of a batch', () => {
     expect(await notebook.wrong()).toEqual([[2, 'code', 'intake-two-codes']]);
   });
 
+  it('is found with blanks around it and with the apostrophe of a guarded cell before it', async () => {
+    const harvests = await bring(
+      people.coordinator,
+      { kind: 'harvests', now },
+      lines(harvestHead, '  MINE-1 ,2026-05-12,500', "'-mine-1,2026-05-12,501", "'MINE-1,2026-05-12,502"),
+    );
+    expect((await harvests.check()).counts).toMatchObject({ new: 3 });
+    const notebook = await bring(
+      people.coordinator,
+      { kind: 'notebook', siteId: people.millLane, now },
+      lines(notebookHead, line('  MINE-1 ', {}), line("'-mine-1", { grams: '411' })),
+    );
+    expect((await notebook.check()).counts).toMatchObject({ new: 2 });
+    await notebook.add();
+    expect((await gramsOf('MINE-1')).sort()).toEqual([410, 411]);
+  });
+
   it('goes before what a person once chose for its text', async () => {
     const row = lines(harvestHead, 'MINE-2,2026-05-12,500', 'MINE-3,2026-05-12,300');
     const file = await bring(people.coordinator, { kind: 'harvests', now }, row);
