@@ -42,16 +42,27 @@ export async function unitsOfBatches(
   const live = { voidedAt: null };
   const ids = batches.map(({ id }) => id);
   const where = { batchId: { in: ids }, ...live, ...(without === null ? {} : { id: { not: without } }) };
+  // Of several hundred batches at once each column that nobody needs counts.
+  const namedUnits = { where: live, select: { unitNumber: true } };
   const findings = byBatch(
     await db.finding.findMany({
       where,
-      include: {
-        followUps: { where: live, orderBy: [{ doneOn: 'asc' }, { id: 'asc' }] },
-        namedUnits: { where: live },
+      select: {
+        ...{ batchId: true, units: true, action: true, namedUnits },
+        followUps: {
+          where: live,
+          orderBy: [{ doneOn: 'asc' }, { id: 'asc' }],
+          select: { units: true, action: true },
+        },
       },
     }),
   );
-  const losses = byBatch(await db.loss.findMany({ where, include: { namedUnits: { where: live } } }));
+  const losses = byBatch(
+    await db.loss.findMany({
+      where,
+      select: { batchId: true, units: true, contaminatedUnits: true, namedUnits },
+    }),
+  );
   const moved = await movedUnitsOf(context, ids, without);
   const numbers = (rows: readonly { namedUnits: readonly { unitNumber: number }[] }[]) =>
     new Set(rows.flatMap(({ namedUnits }) => namedUnits.map(({ unitNumber }) => unitNumber)));

@@ -31,7 +31,11 @@ export async function foundBatches(
   await lockUnitsOfBatches(context, ids);
   const rows = await db.batch.findMany({
     where: { id: { in: [...ids] }, voidedAt: null },
-    include: { site: true },
+    // No other columns: a table of findings asks for thousands of batches.
+    select: {
+      ...{ id: true, code: true, siteId: true, unitCount: true, inoculatedOn: true, closedOn: true },
+      site: { select: { timeZone: true } },
+    },
   });
   const units = await unitsOfBatches(context, rows);
   const findings = await db.finding.findMany({
@@ -46,7 +50,10 @@ export async function foundBatches(
   return new Map(
     rows.flatMap((row, index) => {
       const own = units[index];
-      return own ? [[row.id, { ...row, units: own, recorded: recorded.get(row.id) ?? new Set() }]] : [];
+      if (own === undefined) return [];
+      const { id, code, siteId, site, inoculatedOn, closedOn } = row;
+      const batch = { id, code, siteId, site, inoculatedOn, closedOn };
+      return [[id, { ...batch, units: own, recorded: recorded.get(id) ?? new Set() }]];
     }),
   );
 }
