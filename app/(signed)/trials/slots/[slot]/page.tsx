@@ -20,7 +20,7 @@ export default async function SlotPage({ params }: PageProps<'/trials/slots/[slo
   if (!slot) return <NotThere />;
   const t = await getTranslations('trials');
   const locale = await getLocale();
-  const heading = t('slot.heading', { arm: slot.arm, place: slot.place, site: slot.siteName });
+  const heading = sentenceCase(t('slot.heading', { arm: slot.arm, place: slot.place, site: slot.siteName }));
   const toTrial = <Link href={`/trials/${slot.trialId}` as Route}>{slot.title}</Link>;
   if (slot.ended)
     return (
