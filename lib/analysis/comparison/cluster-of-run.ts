@@ -2,13 +2,10 @@
 export type RunMember = { readonly id: string; readonly runIds: readonly string[] };
 
 /**
- * A cluster label for each batch, by batch id: batches that share a treatment run are not independent of each
- * other, and neither are batches joined through a third one that used both runs. The clusters are therefore the
- * connected components of the graph that joins each batch with its runs. A batch without a run is its own cluster.
- *
- * Labels are the smallest id of the component, so they do not depend on the order of the batches.
+ * What each run is joined to: the smallest id of the connected component of the graph that joins each batch with its runs.
+ * Labels do not depend on the order of the batches; a run that nothing joins to another is its own.
  */
-export function clusterOfRun(batches: readonly RunMember[]): ReadonlyMap<string, string> {
+export function rootsOfRuns(batches: readonly RunMember[]): (run: string) => string {
   const parent = new Map<string, string>();
 
   function root(of: string): string {
@@ -24,13 +21,24 @@ export function clusterOfRun(batches: readonly RunMember[]): ReadonlyMap<string,
   }
 
   for (const { runIds } of batches) {
-    const [first, ...others] = runIds;
+    const [first] = runIds;
     if (first === undefined) continue;
-    for (const other of others) {
-      const [smaller, larger] = [root(first), root(other)].sort();
-      if (smaller !== undefined && larger !== undefined && smaller !== larger) parent.set(larger, smaller);
+    for (let at = 1; at < runIds.length; at += 1) {
+      const [one, other] = [root(first), root(runIds[at] ?? first)];
+      if (one < other) parent.set(other, one);
+      else if (other < one) parent.set(one, other);
     }
   }
+  return root;
+}
+
+/**
+ * A cluster label for each batch, by batch id: batches that share a treatment run are not independent of each
+ * other, and neither are batches joined through a third one that used both runs. The clusters are therefore the
+ * connected components of runs (`rootsOfRuns`). A batch without a run is its own cluster.
+ */
+export function clusterOfRun(batches: readonly RunMember[]): ReadonlyMap<string, string> {
+  const root = rootsOfRuns(batches);
   return new Map(
     batches.map(({ id, runIds }) => [id, runIds[0] === undefined ? `batch:${id}` : `run:${root(runIds[0])}`]),
   );

@@ -1,5 +1,5 @@
 import type { SiteDates } from '../comparison/batch-facts';
-import { clusterOfRun, type RunMember } from '../comparison/cluster-of-run';
+import { type RunMember, rootsOfRuns } from '../comparison/cluster-of-run';
 import type { ComparedRow, Comparison } from '../comparison/compare';
 import { type ComparisonFilter, queryOfFilter, together } from '../comparison/comparison-filter.input';
 import { type FigureAbout, rateFigure } from '../comparison/contamination-figure';
@@ -22,12 +22,12 @@ export function rowsAtSites(
   filter: ComparisonFilter,
   about: { readonly today: SiteDates; readonly asOf: string },
 ): Pick<Comparison, 'sites' | 'cells'> {
-  const rootOf = rootsOf([...joiningOf(batches), ...joining]);
+  const rootOf = rootsOfRuns([...joiningOf(batches), ...joining]);
   const [ofSites, ofCells]: [Grounds, Grounds] = [new Map(), new Map()];
+  const into: Into = { rootOf, dayAt: epochDaysAt(about.today), ofSites, ofCells };
   batches.forEach((own, index) => {
     const [method] = own.of;
-    if (filter.method === undefined || filter.method === method)
-      addBatches(own, index, { rootOf, dayAt: epochDaysAt(about.today), ofSites, ofCells });
+    if (filter.method === undefined || filter.method === method) addBatches(own, index, into);
   });
   const rows = (grounds: Grounds, isCell: boolean) =>
     [...grounds].flatMap(([site, byMethod]) =>
@@ -36,14 +36,6 @@ export function rowsAtSites(
       ),
     );
   return { sites: rows(ofSites, false), cells: rows(ofCells, true) };
-}
-
-/** The cluster of a run: the run itself, unless a batch joins it with others. */
-function rootsOf(joining: readonly RunMember[]): (run: string) => string {
-  const runs = [...new Set(joining.flatMap(({ runIds }) => runIds))];
-  const single = runs.map((run) => ({ id: run, runIds: [run] }));
-  const roots = clusterOfRun([...joining.map(({ runIds }, at) => ({ id: `${at}`, runIds })), ...single]);
-  return (run) => roots.get(run) ?? run;
 }
 
 type Into = {
@@ -63,22 +55,49 @@ function groundIn(grounds: Grounds, site: string, method: string): SiteGround {
 
 function addBatches({ of, sites, runs, numbers }: SiteBatches, index: number, into: Into): void {
   const code = codeOf(of);
-  sites.forEach((site, row) => {
-    const today = into.dayAt(site);
-    if (today === undefined) return;
-    const at = (place: number) => numbers[place]?.[row] ?? 0;
-    const [first] = runs[row] ?? [];
+  const [marks = [], contaminationDays = [], yieldDays = [], units = [], contaminated = [], later = []] =
+    numbers;
+  const [lostClean = [], fresh = [], over = [], freshLater = [], open = [], openDays = []] = numbers.slice(6);
+  const [lifeFresh = [], lifeDry = []] = numbers.slice(12);
+  const places = new Map<string, Place>();
+  for (let row = 0; row < sites.length; row += 1) {
+    const site = sites[row] ?? '';
+    const place = places.get(site) ?? placeOf(site, of[0], into);
+    places.set(site, place);
+    const { today } = place;
+    if (today === undefined) continue;
+    const first = runs[row]?.[0];
+    // Spelled out: there are tens of thousands, and spreading takes several times as long.
     const batch = {
-      ...{ of, code },
-      flags: (at(0) & ~8) | (at(1) > today ? 2 : 0) | (at(2) > today ? 4 : 0),
+      of,
+      code,
+      flags:
+        ((marks[row] ?? 0) & ~8) |
+        ((contaminationDays[row] ?? 0) > today ? 2 : 0) |
+        ((yieldDays[row] ?? 0) > today ? 4 : 0),
       cluster: first === undefined ? `batch ${index} ${row}` : into.rootOf(first),
-      ...{ units: at(3), contaminated: at(4), later: at(5), lostClean: at(6), fresh: at(7) },
-      over: at(8) + at(10) * today - at(11),
-      ...{ freshLater: at(9), lifeFresh: at(12), lifeDry: at(13) },
+      units: units[row] ?? 0,
+      contaminated: contaminated[row] ?? 0,
+      later: later[row] ?? 0,
+      lostClean: lostClean[row] ?? 0,
+      fresh: fresh[row] ?? 0,
+      over: (over[row] ?? 0) + (open[row] ?? 0) * today - (openDays[row] ?? 0),
+      freshLater: freshLater[row] ?? 0,
+      lifeFresh: lifeFresh[row] ?? 0,
+      lifeDry: lifeDry[row] ?? 0,
     };
-    groundIn(into.ofSites, site, '').add(batch);
-    groundIn(into.ofCells, site, of[0]).add(batch);
-  });
+    place.ofSite.add(batch);
+    place.ofCell.add(batch);
+  }
+}
+
+type Place = { readonly today: number | undefined; readonly ofSite: SiteGround; readonly ofCell: SiteGround };
+
+function placeOf(site: string, method: string, { dayAt, ofSites, ofCells }: Into): Place {
+  const today = dayAt(site);
+  // Of a site that is not the reader's there is no row.
+  if (today === undefined) return { today, ofSite: new SiteGround(), ofCell: new SiteGround() };
+  return { today, ofSite: groundIn(ofSites, site, ''), ofCell: groundIn(ofCells, site, method) };
 }
 
 function rowOf(ground: SiteGround, filter: ComparisonFilter, asOf: string): ComparedRow {

@@ -21,8 +21,19 @@ type Cluster = {
 };
 
 const noCluster = (): Cluster => ({
-  ...{ judged: 0, contaminated: 0, later: 0, units: 0, yielded: 0, fresh: 0, over: 0 },
-  ...{ cropped: 0, croppedFresh: 0, croppedOver: 0, lived: 0, lifeFresh: 0, lifeDry: 0 },
+  judged: 0,
+  contaminated: 0,
+  later: 0,
+  units: 0,
+  yielded: 0,
+  fresh: 0,
+  over: 0,
+  cropped: 0,
+  croppedFresh: 0,
+  croppedOver: 0,
+  lived: 0,
+  lifeFresh: 0,
+  lifeDry: 0,
 });
 
 /** Batches and units of a class with the same flags. */
