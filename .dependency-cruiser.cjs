@@ -167,7 +167,8 @@ module.exports = {
       comment: 'Whoever holds the client as a value can ask the database without an actor.',
       from: {
         path: '^(app|lib|seed|proxy[.]ts)',
-        pathNot: '^lib/(database/(generated/|client[.]ts$|database-error[.]ts$|sql-text[.]ts$)|access/scoped-db[.]ts$)',
+        pathNot:
+          '^lib/(database/(generated/|client[.]ts$|database-error[.]ts$|sql-text[.]ts$)|access/scoped-db[.]ts$)',
       },
       to: { path: '^lib/database/generated/', dependencyTypesNot: ['type-only'] },
     },
