@@ -1,11 +1,14 @@
+/** The runs that a batch was treated in. */
+export type TreatedIn = { readonly runIds: readonly string[] };
+
 /** What decides whether two batches were treated together. */
-export type RunMember = { readonly id: string; readonly runIds: readonly string[] };
+export type RunMember = TreatedIn & { readonly id: string };
 
 /**
  * What each run is joined to: the smallest id of the connected component of the graph that joins each batch with its runs.
  * Labels do not depend on the order of the batches; a run that nothing joins to another is its own.
  */
-export function rootsOfRuns(batches: readonly RunMember[]): (run: string) => string {
+export function rootsOfRuns(batches: readonly TreatedIn[]): (run: string) => string {
   const parent = new Map<string, string>();
 
   function root(of: string): string {

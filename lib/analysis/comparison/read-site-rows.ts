@@ -3,7 +3,7 @@ import type { ReadContext } from '@/lib/access/context';
 import { readSiteBatches } from '../outcomes/read-site-batches';
 import { rowsAtSites } from '../outcomes/rows-at-sites';
 import type { SiteDates } from './batch-facts';
-import type { RunMember } from './cluster-of-run';
+import type { TreatedIn } from './cluster-of-run';
 import type { Comparison } from './compare';
 import type { ComparisonFilter } from './comparison-filter.input';
 
@@ -15,7 +15,7 @@ export async function readSiteRows(
   context: ReadContext,
   filter: ComparisonFilter,
   sites: readonly string[],
-  joining: readonly RunMember[],
+  joining: readonly TreatedIn[],
   about: { readonly today: SiteDates; readonly asOf: string },
 ): Promise<Pick<Comparison, 'sites' | 'cells'>> {
   return rowsAtSites(await readSiteBatches(context, filter, sites), joining, filter, about);

@@ -12,7 +12,8 @@ const measures: readonly Measure[] = ['contamination', 'yield', 'cropped', 'life
  * where a batch of both joins them.
  */
 export function apartClusters({ sites, numbers }: ApartOfQuestion): ApartClusters {
-  const parents = Int32Array.from({ length: numbers.size }, (_, run) => run);
+  const parents = new Int32Array(numbers.size);
+  for (let run = 0; run < parents.length; run += 1) parents[run] = run;
   const root = (of: number) => {
     let top = of;
     for (let up = parents[top] ?? top; up !== top; up = parents[top] ?? top) {

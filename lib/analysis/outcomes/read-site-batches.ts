@@ -1,6 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import type { RunMember } from '../comparison/cluster-of-run';
+import type { TreatedIn } from '../comparison/cluster-of-run';
 import { boundsOf } from '../comparison/read-batch-rows';
 import { keysOf, numbersOf } from './column-text';
 import type { NearOf } from './near-codes';
@@ -60,8 +60,6 @@ export async function readSiteBatches(
 }
 
 /** Those of them that were treated in several runs. */
-export function joiningOf(batches: readonly SiteBatches[]): RunMember[] {
-  return batches.flatMap(({ runs }) =>
-    runs.flatMap((runIds, row) => (runIds.length > 1 ? [{ id: `site ${row}`, runIds }] : [])),
-  );
+export function joiningOf(batches: readonly SiteBatches[]): TreatedIn[] {
+  return batches.flatMap(({ runs }) => runs.flatMap((runIds) => (runIds.length > 1 ? [{ runIds }] : [])));
 }

@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
-import type { RunMember } from '../comparison/cluster-of-run';
+import type { TreatedIn } from '../comparison/cluster-of-run';
 import { apartWithin } from './apart-batches';
 import { type ApartClusters, apartClusters } from './apart-clusters';
 import { epochDaysAt } from './days-at-sites';
@@ -18,7 +18,7 @@ export type WholeSums = {
   readonly sums: OutcomeSums;
   readonly apart: ApartClusters;
   /** Batches of several runs, which say what clusters the batches of some sites belong to. */
-  readonly joining: readonly RunMember[];
+  readonly joining: readonly TreatedIn[];
 };
 
 const nothing: OutcomeSums = { counted: [], amounts: [], marked: [], leftOut: [], sites: [] };
@@ -28,10 +28,7 @@ type Apart = Pick<WholeSums, 'apart' | 'joining'>;
 /** What is said of runs, of any method: clusters are joined by batches of any. */
 export function apartOf(read: ApartOfQuestion): Apart {
   const joining = [...read.sites.values()].flatMap((cells) => cells.flatMap((cell) => cell.joining));
-  return {
-    apart: apartClusters(read),
-    joining: joining.map(({ runIds }, index) => ({ id: `apart ${index}`, runIds })),
-  };
+  return { apart: apartClusters(read), joining };
 }
 
 /** What is apart of a question, out of what sums cannot tell; of sites that were not written it is as before. */

@@ -1,5 +1,5 @@
 import type { SiteDates } from '../comparison/batch-facts';
-import { type RunMember, rootsOfRuns } from '../comparison/cluster-of-run';
+import { rootsOfRuns, type TreatedIn } from '../comparison/cluster-of-run';
 import type { ComparedRow, Comparison } from '../comparison/compare';
 import { type ComparisonFilter, queryOfFilter, together } from '../comparison/comparison-filter.input';
 import { type FigureAbout, rateFigure } from '../comparison/contamination-figure';
@@ -18,7 +18,7 @@ type Grounds = Map<string, Map<string, SiteGround>>;
  */
 export function rowsAtSites(
   batches: readonly SiteBatches[],
-  joining: readonly RunMember[],
+  joining: readonly TreatedIn[],
   filter: ComparisonFilter,
   about: { readonly today: SiteDates; readonly asOf: string },
 ): Pick<Comparison, 'sites' | 'cells'> {
