@@ -30,7 +30,7 @@ export type ComparisonChoices = {
 };
 
 /** Two years: long enough to hold whole seasons, short enough to describe how things are done now. */
-const daysShown = 730;
+export const daysShown = 730;
 
 const named = { id: true, nameEn: true, nameEs: true } as const;
 type NamedRow = { id: string; nameEn: string; nameEs: string };

@@ -46,8 +46,8 @@ export type YoungAsked = {
   readonly species: string | null;
   readonly material: string | null;
   readonly isAtAnEnd: (inoculated: number) => boolean;
-  /** Today at a site; undefined where there is none. */
-  readonly dayAt: (site: string) => number | undefined;
+  /** Today at a site. */
+  readonly dayAt: (site: string) => number;
 };
 
 /** A run of near batches: for what any of them counts within the ends, and is too young, two bits a measure. */
@@ -127,7 +127,6 @@ function addYoung(
   runs: Map<string, NearRun>,
 ): void {
   const today = dayAt(id);
-  if (today === undefined) return;
   for (const { species: ofSpecies, of, code, clusters, numbers } of classes) {
     if (species !== null && ofSpecies !== species) continue;
     if (material !== null && of[1] !== material) continue;

@@ -16,7 +16,8 @@ export type NearOf = readonly [
  */
 const flagBits = 9;
 
-// There are as many as a network has ways to count, and they are the same in every question: a number says which.
+// As many as networks have ways to count (methods, materials and classes in use), the same in every question: a number says
+// which. They are kept for the life of a process, and numbers reach for four millions of them.
 const codes = new Map<string, number>();
 const kinds: { readonly of: NearOf; readonly key: string }[] = [];
 

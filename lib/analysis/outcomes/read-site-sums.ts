@@ -6,7 +6,7 @@ import { besideOfText, daysHeld } from './beside-of-text';
 import { type BesideSums, type DaysHeld, laidOver } from './beside-sums';
 import { type CellSums, cellColumns } from './cell-sums';
 import { keysOf, numbersOf } from './column-text';
-import { epochDay, epochDaysAt } from './days-at-sites';
+import { daysAtSites, epochDay, epochDaysAt } from './days-at-sites';
 import { addNear, cellIn, type NearColumns, type SiteSums, siteIn, type YoungAsked } from './near-batches';
 import type { OutcomesWanted } from './outcomes-wanted';
 import { siteSumsText } from './site-sums-text';
@@ -78,8 +78,12 @@ export async function readSiteSums(
 function youngAsked(wanted: OutcomesWanted, { days }: SplitPeriod, today: SiteDates): YoungAsked {
   const { from, to, species, material } = boundsOf(wanted);
   const ends = days.map(([start, end]) => [epochDay(start), epochDay(end)] as const);
+  const dayAt = epochDaysAt(today);
+  // A site that began after the choices were read is held to the earliest day.
+  const earliest = epochDay(daysAtSites(today).first ?? from);
   return {
-    ...{ species, material, first: epochDay(from), last: epochDay(to), dayAt: epochDaysAt(today) },
+    ...{ species, material, first: epochDay(from), last: epochDay(to) },
+    dayAt: (site) => dayAt(site) ?? earliest,
     isAtAnEnd: (inoculated) => ends.some(([start, end]) => inoculated >= start && inoculated <= end),
   };
 }

@@ -38,9 +38,11 @@ export function apartIn(
   today: SiteDates,
   before?: ApartOfQuestion,
 ): ApartOfQuestion {
-  const sites = new Map(before?.sites);
+  // The number of a run means something only in the map that gave it.
+  const held = before?.numbers === beside.numbers ? before : undefined;
+  const sites = new Map(held?.sites);
   const [within, dayAt] = [apartWithin(wanted), epochDaysAt(today)];
-  for (const site of before === undefined ? beside.sites.keys() : sums.written) {
+  for (const site of held === undefined ? beside.sites.keys() : sums.written) {
     const [apart, day] = [beside.sites.get(site)?.apart, dayAt(site)];
     if (apart === undefined || day === undefined) sites.delete(site);
     else sites.set(site, within(apart, day));

@@ -26,7 +26,7 @@ export type RecordFaults = {
 };
 
 /**
- * Which records are missing or hard to believe at the actor's sites, of batches inoculated in the two years that the
+ * Which records are missing or hard to believe at the actor's sites, of batches inoculated in the days that the
  * comparison opens on, and what that does to the figures; undefined while there is no batch.
  */
 export async function readRecordFaults(context: ReadContext, now: Date): Promise<RecordFaults | undefined> {

@@ -5,7 +5,7 @@ import { judgeRun } from '@/lib/growing/judge-run';
 import { windowOfMethod } from '@/lib/growing/window-of-method';
 import type { RunOfSite } from './run-faults';
 
-/** Far above what a network runs in two years; beyond it the oldest runs are not looked through. */
+/** Far above what a network runs in the days the comparison opens on; beyond it the oldest runs are not looked through. */
 const mostRuns = 4000;
 
 /** The treatment runs begun in the period at the actor's sites, held against their windows, the latest first. */

@@ -1,7 +1,8 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { addDays } from '@/lib/growing/calendar-date';
 import type { ContainerKind } from '@/lib/growing/vocabulary';
-import { readComparisonChoices } from '../comparison/comparison-choices';
+import { daysShown, readComparisonChoices } from '../comparison/comparison-choices';
 import { judgeBatches } from '../comparison/judged-batch';
 import { readBatchRows } from '../comparison/read-batch-rows';
 import { usualRuns } from './usual-runs';
@@ -18,7 +19,7 @@ export async function readUsualRuns(context: ReadContext, now: Date): Promise<Us
   const { defaults, today, species } = await readComparisonChoices(context, now);
   const named = species.find(({ id }) => id === defaults?.species);
   if (defaults === undefined || named === undefined) return undefined;
-  const rows = await readBatchRows(context, defaults);
+  const rows = await readBatchRows(context, { ...defaults, from: addDays(defaults.to, -daysShown) });
   return {
     ...usualRuns(judgeBatches(rows, today)),
     speciesId: named.id,

@@ -6,7 +6,8 @@ type Action = (state: FormState, data: FormData) => Promise<FormState>;
 
 /**
  * An action whose form keeps everything typed where no answer came, and says so in `sentence`. On the server it is the
- * action itself, so that the form is posted without script, too. Sending again is safe: records have ids of the form.
+ * action itself, so that the form is posted without script, too. Sending again is safe where
+ * records have ids of the form; what is shown once has none, and its sentence says so (`loadFormWordsShownOnce`).
  */
 export function unlessNoSignal(action: Action, sentence: string): Action {
   if (typeof window === 'undefined') return action;

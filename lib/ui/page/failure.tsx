@@ -14,7 +14,7 @@ type Props = {
 /** Says that it broke or that no answer came, whose doing it is, and what became of what was typed; help is where it is on every page. */
 export function Failure({ error, retry, language }: Props) {
   const words = language === 'es' ? es : en;
-  const noSignal = typeof navigator !== 'undefined' && isNoSignal(error);
+  const noSignal = typeof window !== 'undefined' && isNoSignal(error);
   const heading = noSignal ? words.noSignal : words.heading;
   return (
     <>

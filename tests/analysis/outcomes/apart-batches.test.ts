@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { apartOfSites, apartWithin } from '@/lib/analysis/outcomes/apart-batches';
+import { apartClusters } from '@/lib/analysis/outcomes/apart-clusters';
+import { apartIn } from '@/lib/analysis/outcomes/read-whole-sums';
 import { addDays } from '@/lib/growing/calendar-date';
 
 const batches = fc.array(
@@ -45,4 +47,26 @@ it('batches apart are those inoculated within the question, each with what has c
     }),
     { numRuns: 500 },
   );
+});
+
+it('runs that were numbered anew are counted by their new numbers at every site', () => {
+  const lines = (sites: readonly string[]) =>
+    sites.map((site) => `${site} method species straw {${site}-1}1,5,6,7 {${site}-2}1,5,6,7`).join('\n');
+  const readIn = (sites: readonly string[], written: readonly string[]) => {
+    const numbers = new Map<string, number>();
+    const apart = apartOfSites(lines(sites), numbers);
+    const held = new Map([...apart].map(([site, own]) => [site, { young: [], apart: own }]));
+    return {
+      sums: { version: 1n, written, sites: new Map(), network: [] },
+      beside: { version: 1n, day: day(20), from: day(0), sites: held, numbers },
+    };
+  };
+  const wanted = { from: day(0), to: day(20), container: 'bag' };
+  const today = new Map([
+    ['hill', day(20)],
+    ['mill', day(20)],
+  ]);
+  const before = apartIn(readIn(['mill', 'hill'], []), wanted, today);
+  const after = apartIn(readIn(['hill', 'mill'], ['hill']), wanted, today, before);
+  expect(apartClusters(after)('contamination', undefined)).toBe(4);
 });

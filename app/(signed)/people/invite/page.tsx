@@ -2,7 +2,7 @@ import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { listSites } from '@/lib/records/site/list-sites.query';
-import { loadFormWords } from '@/lib/ui/form/load-form-words';
+import { loadFormWordsShownOnce } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
@@ -20,7 +20,7 @@ export default async function InvitePage() {
       fields={await inviteFields(sites)}
       values={{ role: 'member' }}
       submitLabel={t('makeLink')}
-      words={await loadFormWords()}
+      words={await loadFormWordsShownOnce()}
     >
       <p>{t('inviteIntro')}</p>
       {sites.length > 0 ? null : (

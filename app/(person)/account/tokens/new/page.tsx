@@ -5,7 +5,7 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { tokenFields } from '@/lib/ui/api/token-fields';
-import { loadFormWords } from '@/lib/ui/form/load-form-words';
+import { loadFormWordsShownOnce } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { makeTokenAction } from '../actions';
 
@@ -20,7 +20,7 @@ export default async function NewTokenPage() {
       fields={await tokenFields(sites)}
       values={{ scope: 'read' }}
       submitLabel={t('make.submit')}
-      words={await loadFormWords()}
+      words={await loadFormWordsShownOnce()}
       after={<Link href={'/account/tokens' as Route}>{t('tokens.back')}</Link>}
     >
       <p>{t('make.intro')}</p>

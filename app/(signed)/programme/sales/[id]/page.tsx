@@ -2,7 +2,7 @@ import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { formatMass } from '@/lib/growing/format-quantity';
-import { massIn } from '@/lib/growing/per-mass-unit';
+import { pricePerMass } from '@/lib/growing/price-per-mass';
 import { isId } from '@/lib/records/fields/id-field';
 import { getSale } from '@/lib/records/sale/get-sale.query';
 import { formatDate } from '@/lib/ui/format/date-text';
@@ -41,10 +41,7 @@ export default async function SalePage({ params, searchParams }: PageProps<'/pro
           { label: t('columns.price'), value: formatMoney(sale.price, locale) },
           {
             label: t('columns.perUnit', { unit: actor.massUnit }),
-            value: formatMoney(
-              { ...sale.price, minor: Math.round(sale.price.minor / massIn(actor.massUnit, sale.grams)) },
-              locale,
-            ),
+            value: formatMoney(pricePerMass(sale.price, sale.grams, actor.massUnit), locale),
           },
           ...(sale.customers === null ? [] : [{ label: t('columns.customers'), value: sale.customers }]),
           ...(sale.note === null ? [] : [{ label: t('columns.note'), value: sale.note }]),

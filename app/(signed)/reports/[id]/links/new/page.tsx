@@ -3,7 +3,7 @@ import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { dateValues } from '@/lib/ui/form/date-values';
-import { loadFormWords } from '@/lib/ui/form/load-form-words';
+import { loadFormWordsShownOnce } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { linkFields } from '@/lib/ui/report/link-fields';
@@ -26,7 +26,7 @@ export default async function NewLinkPage({ params }: PageProps<'/reports/[id]/l
       fields={await linkFields()}
       values={{ reportId: id, language: actor.language, ...dateValues('lastDay', lastDay) }}
       submitLabel={t('submit')}
-      words={await loadFormWords()}
+      words={await loadFormWordsShownOnce()}
       after={<Link href={`/reports/${id}/links` as Route}>{t('heading')}</Link>}
     >
       <p>{t('intro')}</p>
