@@ -151,12 +151,13 @@ test('signing out with unsent entries stops and says how many; nobody else sends
   await context.setOffline(true);
   await openHarvest(page);
   await weigh(page, 61);
-  await context.setOffline(false);
   let posted = 0;
+  // Before the signal is back, or the entry may be sent at once.
   await context.route('**/api/entries', (route) => {
     posted += 1;
     return route.abort();
   });
+  await context.setOffline(false);
   await page.goto('/account');
   await page.getByRole('button', { name: 'Sign out', exact: true }).click();
   await expect(page.getByText('1 entry is on this phone only.')).toBeVisible();
