@@ -2,6 +2,7 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { TreatedIn } from '../comparison/cluster-of-run';
 import { boundsOf } from '../comparison/read-batch-rows';
+import { amountColumns, enteringColumns, markColumn } from './batch-columns';
 import { keysOf, numbersOf } from './column-text';
 import type { NearOf } from './near-codes';
 import type { OutcomesWanted } from './outcomes-wanted';
@@ -34,13 +35,7 @@ export async function readSiteBatches(
     select json_agg(class)::text as classes from (
       select json_build_array(method_key, material_key, contamination_class, yield_class, cropped, life_class,
         array_agg(site_id)::text, string_agg(run_ids::text, ';'),
-        array_agg(8 * apart::int + 16 * run_missing::int + 32 * any_trimmed::int + 64 * any_as_picked::int + 128 * dry_assumed::int
-          + 256 * any_shared::int)::text,
-        array_agg(coalesce(contamination_enters_on - date '1970-01-01', 0))::text,
-        array_agg(coalesce(yield_enters_on - date '1970-01-01', 0))::text, array_agg(units)::text,
-        array_agg(contaminated)::text, array_agg(contaminated_later)::text, array_agg(lost_clean)::text, array_agg(fresh)::text,
-        array_agg(coalesce(yield_over, 0))::text, array_agg(fresh_later)::text, array_agg(open_units)::text,
-        array_agg(open_unit_days)::text, array_agg(life_fresh)::text, array_agg(coalesce(life_dry, 0))::text) as class
+        ${markColumn}, ${enteringColumns}, ${amountColumns}) as class
       from app.outcome_row
       where network_id = ${actor.networkId}::uuid and site_id = any (${[...sites]}::uuid[]) and container = ${container}
         and inoculated_on between ${from}::date and ${to}::date

@@ -2,6 +2,7 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { noSql, type Sql, sql } from '@/lib/database/sql-text';
 import type { CalendarDate } from '@/lib/growing/calendar-date';
+import { amountColumns, enteringColumns, markColumn } from './batch-columns';
 import { keysOf, numbersOf } from './column-text';
 import { codeOf, type NearOf } from './near-codes';
 
@@ -44,13 +45,7 @@ export function youngText({ actor }: ReadContext, { container, day, written }: Y
   return sql`(select json_agg(class)::text from (
     select json_build_array(species_id, method_key, material_key, contamination_class, yield_class, cropped, life_class,
       array_agg(site_id)::text, array_agg(cluster)::text,
-      array_agg(8 * apart::int + 16 * run_missing::int + 32 * any_trimmed::int + 64 * any_as_picked::int + 128 * dry_assumed::int
-        + 256 * any_shared::int)::text,
-      array_agg(inoculated_on - date '1970-01-01')::text, array_agg(coalesce(contamination_enters_on - date '1970-01-01', 0))::text,
-      array_agg(coalesce(yield_enters_on - date '1970-01-01', 0))::text, array_agg(units)::text,
-      array_agg(contaminated)::text, array_agg(contaminated_later)::text, array_agg(lost_clean)::text, array_agg(fresh)::text,
-      array_agg(coalesce(yield_over, 0))::text, array_agg(fresh_later)::text, array_agg(open_units)::text,
-      array_agg(open_unit_days)::text, array_agg(life_fresh)::text, array_agg(coalesce(life_dry, 0))::text) as class
+      ${markColumn}, array_agg(inoculated_on - date '1970-01-01')::text, ${enteringColumns}, ${amountColumns}) as class
     from app.outcome_row
     where network_id = ${actor.networkId}::uuid and container = ${container}
       and (contamination_enters_on > ${day}::date or yield_enters_on > ${day}::date)
