@@ -35,7 +35,10 @@ export default {
   },
   turbopack: {
     root: import.meta.dirname,
-    resolveAlias: { 'next-intl/config': './lib/ui/i18n/request.ts' },
+    resolveAlias: {
+      'next-intl/config': './lib/ui/i18n/request.ts',
+      'use-intl/format-message': './lib/ui/i18n/format-message.ts',
+    },
   },
   experimental: {
     // A megabyte pasted into a field is answered by the form, which can say which field; not by the server.

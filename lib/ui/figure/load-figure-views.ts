@@ -16,5 +16,12 @@ export async function loadFigureViews(
     timeZone,
     massUnit,
   };
-  return (figure) => toFigureView(figure, words);
+  const views = new Map<ShownFigure, FigureView>();
+  return (figure) => {
+    const known = views.get(figure);
+    if (known !== undefined) return known;
+    const view = toFigureView(figure, words);
+    views.set(figure, view);
+    return view;
+  };
 }

@@ -4,7 +4,7 @@ import { formatInstant } from '../format/instant-text';
 import { formatInterval } from '../format/interval-text';
 import { formatArea } from '../format/length-text';
 import { formatNumber } from '../format/number-text';
-import type { FigureView } from './figure-view';
+import type { FigureHistoryView, FigureView } from './figure-view';
 import type { FigureWords } from './figure-words';
 import { readerUnit } from './reader-unit';
 
@@ -60,29 +60,38 @@ function headline(figure: ShownFigure, words: FigureWords): Headline {
   return { ...shown, interval: '', reason, plotted: { estimate: value } };
 }
 
-/** A figure in the reader's words and writing. */
-export function toFigureView(figure: ShownFigure, words: FigureWords): FigureView {
+function historyOf(figure: ShownFigure, words: FigureWords): FigureHistoryView {
   const { t, locale, timeZone } = words;
-  const sizes = ['batches', 'units', 'runs', 'sites'] as const;
-  const untold = figure.n.batches === 0 && figure.marks.includes('others-untold');
+  return {
+    method: t(`method.${figure.method.code}`),
+    source: figure.method.source,
+    clusteredBy: t(`clusteredBy.${figure.method.clusteredBy}`),
+    parts: partsText(figure, words),
+    leftOut: figure.leftOut.map(({ reason, batches, units }) =>
+      t('leftOutLine', { batches, units, reason: t(`leftOut.${reason}`) }),
+    ),
+    asOf: formatInstant(new Date(figure.asOf), timeZone, locale),
+  };
+}
+
+function sizeOf(figure: ShownFigure, t: FigureWords['t']): readonly string[] {
+  if (figure.n.batches === 0 && figure.marks.includes('others-untold')) return [t('size.untold')];
+  return (['batches', 'units', 'runs', 'sites'] as const)
+    .filter((one) => one === 'batches' || figure.n[one] > 0)
+    .map((one) => t(`size.${one}`, { count: figure.n[one] }));
+}
+
+/** A figure in the reader's words and writing. A cell of a table shows neither sizes nor history: they are written when asked. */
+export function toFigureView(figure: ShownFigure, words: FigureWords): FigureView {
   return {
     kind: figure.kind,
     ...headline(figure, words),
-    size: untold
-      ? [t('size.untold')]
-      : sizes
-          .filter((one) => one === 'batches' || figure.n[one] > 0)
-          .map((one) => t(`size.${one}`, { count: figure.n[one] })),
-    marks: figure.marks.map((mark) => t(`mark.${mark}`)),
-    history: {
-      method: t(`method.${figure.method.code}`),
-      source: figure.method.source,
-      clusteredBy: t(`clusteredBy.${figure.method.clusteredBy}`),
-      parts: partsText(figure, words),
-      leftOut: figure.leftOut.map(({ reason, batches, units }) =>
-        t('leftOutLine', { batches, units, reason: t(`leftOut.${reason}`) }),
-      ),
-      asOf: formatInstant(new Date(figure.asOf), timeZone, locale),
+    marks: figure.marks.map((mark) => words.t(`mark.${mark}`)),
+    get size() {
+      return sizeOf(figure, words.t);
+    },
+    get history() {
+      return historyOf(figure, words);
     },
   };
 }
