@@ -179,6 +179,13 @@ module.exports = {
     onlyIn('letters-only-in-digest', 'nodemailer', '^lib/digest/'),
     onlyIn('recharts-only-in-ui', 'recharts', '^lib/ui/'),
     {
+      name: 'links-of-our-own-only',
+      severity: 'error',
+      comment: 'The link of the framework fetches every page it is seen to lead to.',
+      from: { path: '^(app|lib)/', pathNot: '^lib/ui/page/link[.]tsx$' },
+      to: { path: '(^|/)node_modules/next/link[.]' },
+    },
+    {
       name: 'no-development-package-at-run-time',
       severity: 'error',
       from: { path: '^(app|lib|proxy[.]ts)', pathNot: '^lib/(launch|database/migrate)/' },

@@ -44,6 +44,7 @@ const refused: [rule: string, from: string, to: string, statement?: string][] = 
   ['sign-in-only-in-access', 'lib/records/session.ts', 'next-auth'],
   ['letters-only-in-digest', 'lib/report/letter.ts', 'nodemailer'],
   ['recharts-only-in-ui', 'lib/report/chart.ts', 'recharts'],
+  ['links-of-our-own-only', 'app/door.tsx', 'next/link'],
   ['no-development-package-at-run-time', 'lib/base/check.ts', 'fast-check'],
   ['nothing-unresolved', 'lib/base/lost.ts', './nowhere'],
   ['no-import-from-tests', 'lib/base/borrowed.ts', 'tests/support/fake.ts'],

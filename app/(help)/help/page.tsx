@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { currentSigned } from '@/lib/access/current';
 import { guideSteps } from '@/lib/ui/help/guide-steps';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { PageShell } from '@/lib/ui/page/page-shell';
 
 /** One page per role: what to do first, and what the figures mean. */

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getMessages, getTranslations } from 'next-intl/server';
 import { currentActor, requirePerson } from '@/lib/access/current';
 import { preferenceFields } from '@/lib/ui/access/preference-fields';
@@ -7,6 +6,7 @@ import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { keepWordsOf } from '@/lib/ui/offline/offline-words';
 import { SignOutGuard } from '@/lib/ui/offline/sign-out-guard';
+import { Link } from '@/lib/ui/page/link';
 import { changePreferencesAction, signOutAction } from './actions';
 
 export default async function AccountPage() {

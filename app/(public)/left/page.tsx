@@ -1,6 +1,6 @@
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 
 /** After a person has left: what was done, in a sentence. */
 export default async function LeftPage({ searchParams }: PageProps<'/left'>) {

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -22,6 +21,7 @@ import { asInside } from '@/lib/ui/insight/next-names';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 
 export default async function ComparisonPage({ searchParams }: PageProps<'/comparison'>) {
   const actor = await requireActor('coordinator');
@@ -140,9 +140,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
       />
       <SitePager {...page} />
       <p className="no-print">
-        <Link href={`/comparison/csv?${queryOfFilter(filter)}` as Route} prefetch={false}>
-          {t('csv')}
-        </Link>
+        <Link href={`/comparison/csv?${queryOfFilter(filter)}` as Route}>{t('csv')}</Link>
       </p>
     </>
   );

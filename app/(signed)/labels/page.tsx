@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -13,6 +12,7 @@ import { SheetPreview } from '@/lib/ui/labels/sheet-preview';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { loadLabelPrint } from './load-label-print';
 
 export default async function LabelsPage({ searchParams }: PageProps<'/labels'>) {

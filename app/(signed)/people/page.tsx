@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { listPeople } from '@/lib/records/person/list-people.query';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { Status } from '@/lib/ui/page/status';
 import { DataTable } from '@/lib/ui/table/data-table';
 

@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { readProgramme } from '@/lib/analysis/programme/read-programme';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { ProgrammeYear } from '@/lib/ui/programme/programme-year';
 
 const parts = ['trainings', 'participants', 'sales', 'practices'] as const;

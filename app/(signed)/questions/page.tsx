@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { questions } from '@/lib/ui/insight/questions';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 
 /** The questions that have a page. */
 export default async function QuestionsPage() {

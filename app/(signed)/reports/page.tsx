@@ -1,4 +1,3 @@
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -7,6 +6,7 @@ import { formatDate } from '@/lib/ui/format/date-text';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { Status } from '@/lib/ui/page/status';
 import { DataTable } from '@/lib/ui/table/data-table';
 

@@ -1,10 +1,10 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { listSettings } from '@/lib/records/settings/list-settings.query';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { windowOfMethod } from '@/lib/ui/settings/window-of-method';
 import { DataTable } from '@/lib/ui/table/data-table';

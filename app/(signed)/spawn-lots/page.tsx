@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -13,6 +12,7 @@ import { formatDate } from '@/lib/ui/format/date-text';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { Pager } from '@/lib/ui/page/pager';
 import { addressWith } from '@/lib/ui/table/address-with';
 import { DataTable } from '@/lib/ui/table/data-table';

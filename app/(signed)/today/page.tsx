@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -10,6 +9,7 @@ import { UnreadNotices } from '@/lib/ui/notices/unread-notices';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { Notice } from '@/lib/ui/page/notice';
 import { DueList } from '@/lib/ui/today/due-list';
 import { OpenSites } from '@/lib/ui/today/open-sites';

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { Fragment } from 'react';
 import { requireActor } from '@/lib/access/current';
@@ -12,6 +11,7 @@ import { FilterForm } from '@/lib/ui/form/filter-form';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { Pager } from '@/lib/ui/page/pager';
 import { addressWith } from '@/lib/ui/table/address-with';
 import { DataTable } from '@/lib/ui/table/data-table';

@@ -1,10 +1,10 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ListedToken } from '@/lib/records/token/list-tokens.query';
 import { formatDate } from '../format/date-text';
 import { formatInstant } from '../format/instant-text';
 import { lastWholeDay } from '../format/last-whole-day';
+import { Link } from '../page/link';
 import { Status } from '../page/status';
 import { DataTable } from '../table/data-table';
 

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ReactNode } from 'react';
 import type { Language, MassUnit } from '@/lib/database/generated/enums';
@@ -14,6 +13,7 @@ import { formatMassWithTwin } from '../format/mass-text';
 import { formatPercent } from '../format/percent-text';
 import { NoteText } from '../history/note-text';
 import { type Definition, DefinitionList } from '../page/definition-list';
+import { Link } from '../page/link';
 import { BatchLinks } from './batch-links';
 
 type Props = { readonly page: BatchPage; readonly language: Language; readonly unit: MassUnit };

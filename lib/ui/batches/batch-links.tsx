@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { LinkedBatch } from '@/lib/records/batch/batch-links';
 import type { BatchPage } from '@/lib/records/batch/get-batch.query';
 import { DefinitionList } from '../page/definition-list';
+import { Link } from '../page/link';
 import { loadSiteWords } from '../sharing/site-words';
 
 /** Where the units of a batch came from and where they went on, each end leading to the other. */

@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { Language, MassUnit } from '@/lib/database/generated/enums';
 import { dateInZone } from '@/lib/growing/calendar-date';
 import type { StoryEntry } from '@/lib/records/batch/batch-story';
 import type { BatchPage } from '@/lib/records/batch/get-batch.query';
 import { formatDate } from '../format/date-text';
+import { Link } from '../page/link';
 import { Timeline, type TimelineEntry } from '../page/timeline';
 import { loadEntryWords } from './story-entry';
 

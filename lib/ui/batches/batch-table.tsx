@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { Language, MassUnit } from '@/lib/database/generated/enums';
 import { formatTotalMass } from '@/lib/growing/format-quantity';
 import type { ListedBatch } from '@/lib/records/batch/list-batches.query';
 import { formatDate } from '../format/date-text';
 import { formatBedYield, formatLogMass } from '../format/yield-text';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 
 type Props = {

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
 import { layerLitres } from '@/lib/growing/layer-volume';
@@ -7,6 +6,7 @@ import type { BatchView, BedLayerView } from '@/lib/records/batch/batch-view';
 import { formatDate } from '../format/date-text';
 import { formatLength } from '../format/length-text';
 import { formatVolume } from '../format/volume-text';
+import { Link } from '../page/link';
 
 type Props = {
   readonly batch: BatchView;

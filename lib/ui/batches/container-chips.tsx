@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
+import { Link } from '../page/link';
 
 /** What it grows in, as links: the form below asks only for what that kind has. */
 export async function ContainerChips({

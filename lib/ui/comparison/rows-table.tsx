@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { RowBehind } from '@/lib/analysis/comparison/read-rows-behind';
 import type { LeftOutReason } from '@/lib/analysis/shown-figure';
@@ -12,6 +11,7 @@ import { readerUnit } from '../figure/reader-unit';
 import { formatDate } from '../format/date-text';
 import { formatArea } from '../format/length-text';
 import { formatNumber } from '../format/number-text';
+import { Link } from '../page/link';
 import type { Column } from '../table/column-header';
 import { DataTable } from '../table/data-table';
 import type { PlaceNames } from './place-names';

@@ -1,8 +1,8 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import type { ComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
+import { Link } from '../page/link';
 
 /** Which sites have rows of their own here, and the way to the others; nothing where all are here. */
 export async function SitePager({
@@ -26,12 +26,12 @@ export async function SitePager({
       </p>
       <p className="chips no-print">
         {page > 1 ? (
-          <Link className="button button-plain" href={at(page - 1)} rel="prev" prefetch={false}>
+          <Link className="button button-plain" href={at(page - 1)} rel="prev">
             {t('previous')}
           </Link>
         ) : null}
         {page < pages ? (
-          <Link className="button button-plain" href={at(page + 1)} rel="next" prefetch={false}>
+          <Link className="button button-plain" href={at(page + 1)} rel="next">
             {t('next')}
           </Link>
         ) : null}

@@ -1,10 +1,10 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { StoryEntry } from '@/lib/records/batch/batch-story';
 import type { BatchConditions } from '@/lib/records/condition/get-batch-conditions.query';
 import { formatDate } from '../format/date-text';
 import type { TemperatureUnit } from '../format/temperature-text';
+import { Link } from '../page/link';
 import { ConditionCharts } from './condition-charts';
 import { usualRange } from './usual-range';
 

@@ -1,10 +1,10 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { PlaceView } from '@/lib/records/condition/get-place.query';
 import { formatInstant } from '../format/instant-text';
 import { formatNumber } from '../format/number-text';
 import type { TemperatureUnit } from '../format/temperature-text';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import { measureText } from './measure-text';
 

@@ -1,8 +1,8 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { PlaceLine } from '@/lib/records/condition/list-places.query';
 import { formatInstant } from '../format/instant-text';
+import { Link } from '../page/link';
 
 type Props = {
   readonly siteId: string;

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { CostSubject, PricedLot } from '@/lib/records/cost/cost.input';
+import { Link } from '../page/link';
 
 type Props = { readonly of: CostSubject | PricedLot; readonly id: string };
 

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { CostsAnswer } from '@/lib/analysis/costs/read-costs';
 import { asInside } from '../insight/next-names';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import { CostsTable } from './costs-table';
 import type { CostsWords } from './costs-words';

@@ -1,8 +1,8 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { SavedTableName } from '@/lib/export/saved/saved-tables';
 import type { RecordTableKind } from '@/lib/growing/record-table-layout';
+import { Link } from '../page/link';
 import { addressWith } from '../table/address-with';
 
 type Props = {

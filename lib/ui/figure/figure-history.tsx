@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { DefinitionList } from '../page/definition-list';
+import { Link } from '../page/link';
 import type { FigureView } from './figure-view';
 
 type Props = {

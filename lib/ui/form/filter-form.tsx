@@ -1,6 +1,6 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
+import { Link } from '../page/link';
 import type { FieldSpec, FormState } from './field-spec';
 import { Field } from './fields/field';
 import { loadFormWords } from './load-form-words';

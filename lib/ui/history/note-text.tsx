@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { NotedKind } from '@/lib/records/words/take-out-note.input';
+import { Link } from '../page/link';
 
 type Props = {
   readonly kind: NotedKind;

@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { IntakeFileLine } from '@/lib/intake/table/list-files';
 import { formatInstant } from '../format/instant-text';
 import { formatNumber } from '../format/number-text';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 
 type Props = { readonly files: readonly IntakeFileLine[]; readonly timeZone: string };

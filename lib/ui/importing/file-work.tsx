@@ -1,8 +1,8 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ReactNode } from 'react';
 import type { IntakeView } from '@/lib/intake/table/view-file';
+import { Link } from '../page/link';
 import { Notice } from '../page/notice';
 import { Progress } from './progress';
 

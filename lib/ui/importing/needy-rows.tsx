@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { IntakeView, NeedyRow } from '@/lib/intake/table/view-file';
+import { Link } from '../page/link';
 import { Pager } from '../page/pager';
 import { DataTable } from '../table/data-table';
 import { columnName } from './column-name';

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { ShownFigure } from '@/lib/analysis/shown-figure';
 import { FigureCell } from '../figure/figure-cell';
+import { Link } from '../page/link';
 import type { InsightWords } from './insight-words';
 
 /** A figure in a cell, pressed to see the batches behind it where there is a page of them. */

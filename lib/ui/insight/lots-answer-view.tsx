@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { JudgedLot, LotsAnswer } from '@/lib/analysis/lot-question/lots-answer';
 import { byCode } from '../format/by-code';
 import { formatInterval } from '../format/interval-text';
 import { KeptCodes } from '../page/kept-codes';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
 

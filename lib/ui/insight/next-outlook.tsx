@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { NextPart, Outlook } from '@/lib/analysis/next-question/next-answer';
 import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
 import { Figure } from '../figure/figure';
 import { DefinitionList } from '../page/definition-list';
+import { Link } from '../page/link';
 import type { InsightWords } from './insight-words';
 import { NextCost } from './next-cost';
 

@@ -1,6 +1,6 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { NextAnswer, NextBrief } from '@/lib/analysis/next-question/next-answer';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';

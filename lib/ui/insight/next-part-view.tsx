@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { NextChoice, NextPart, Outlook } from '@/lib/analysis/next-question/next-answer';
 import { type NextAsked, queryOfNext } from '@/lib/analysis/next-question/next-choice.input';
 import type { NextOptions } from '@/lib/analysis/next-question/read-next-options';
 import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
 import { DotIntervalChart } from '../chart/dot-interval-chart';
 import { toChartRow } from '../chart/to-chart-row';
+import { Link } from '../page/link';
 import { LinkChips } from '../page/link-chips';
 import { DataTable } from '../table/data-table';
 import { FigureLink } from './figure-link';

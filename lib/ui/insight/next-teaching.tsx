@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { NextChoice, NextPart } from '@/lib/analysis/next-question/next-answer';
 import type { MassUnit } from '@/lib/database/generated/enums';
+import { Link } from '../page/link';
 import type { InsightWords } from './insight-words';
 import { methodList } from './next-names';
 import { teachesLittle, teachingSentences } from './next-sentences';

@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { ReactNode } from 'react';
 import type { OriginQuestion } from '@/lib/analysis/lot-question/answer-origins';
 import type { JudgedOrigin, OriginsAnswer } from '@/lib/analysis/lot-question/judged-origin';
 import { byCode } from '../format/by-code';
 import { formatInterval } from '../format/interval-text';
 import { KeptCodes } from '../page/kept-codes';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
 

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ReactNode } from 'react';
 import type { Actor } from '@/lib/access/actor';
@@ -10,6 +9,7 @@ import { scopeSentence } from '../comparison/scope-sentence';
 import { FilterForm } from '../form/filter-form';
 import { EmptyState } from '../page/empty-state';
 import { Heading } from '../page/heading';
+import { Link } from '../page/link';
 import { FittedBlock } from './fitted-block';
 import { type InsightWords, insightWords } from './insight-words';
 import { questionFields, questionValues } from './question-fields';

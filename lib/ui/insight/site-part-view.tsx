@@ -1,10 +1,10 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { CoursePoint, SiteCourse, SitePart } from '@/lib/analysis/site-question/sites-answer';
 import { PlotChart, type PlotLine } from '../chart/plot-chart';
 import { Figure } from '../figure/figure';
 import { formatDate } from '../format/date-text';
 import { formatInterval } from '../format/interval-text';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import { signalsOf } from './course-signals';
 import type { InsightWords } from './insight-words';

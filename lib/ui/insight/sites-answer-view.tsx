@@ -1,6 +1,6 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { SitePart, SitesAnswer } from '@/lib/analysis/site-question/sites-answer';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import { signalsOf } from './course-signals';
 import { FigureLink } from './figure-link';

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { TellingExample } from '@/lib/analysis/loss-question/losses-answer';
 import { formatInterval } from '../format/interval-text';
+import { Link } from '../page/link';
 import type { InsightWords } from './insight-words';
 
 /** The sites, lots and runs that stand out most, each with its link and what an ordinary one would have lost. */

@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { DriftPoint, SiteRuns } from '@/lib/analysis/treatment-question/treatments-answer';
 import { type Panel, SmallMultiples } from '../chart/small-multiples';
 import { formatDate } from '../format/date-text';
 import { formatInterval } from '../format/interval-text';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
 

@@ -1,6 +1,6 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
+import { Link } from '../page/link';
 
 type Use = { readonly batchId: string; readonly code: string; readonly siteName: string };
 

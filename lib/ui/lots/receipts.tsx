@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { MassUnit } from '@/lib/database/generated/enums';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { formatDate } from '../format/date-text';
+import { Link } from '../page/link';
 
 type Receipt = {
   readonly id: string;

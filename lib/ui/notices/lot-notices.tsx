@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { Actor } from '@/lib/access/actor';
 import type { LotNotice } from '@/lib/records/lot-notice/list-lot-notices.query';
 import type { LotRef } from '@/lib/records/lot-notice/lot-of';
 import { formatInstant } from '../format/instant-text';
 import { ButtonLink } from '../page/button-link';
+import { Link } from '../page/link';
 import { MarkReadForm } from './mark-read-form';
 import { NoticeText } from './notice-text';
 import { noticedLotPath } from './noticed-lot-path';

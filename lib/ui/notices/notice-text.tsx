@@ -1,7 +1,7 @@
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Language } from '@/lib/database/generated/enums';
 import type { NoticeView } from '@/lib/records/lot-notice/notice-view';
+import { Link } from '../page/link';
 import { noticedLotPath } from './noticed-lot-path';
 
 type Props = { readonly notice: NoticeView; readonly language: Language; readonly naming?: boolean };

@@ -1,6 +1,6 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { ReactNode } from 'react';
+import { Link } from './link';
 
 type Props = { readonly href: Route; readonly plain?: boolean; readonly children: ReactNode };
 

@@ -1,5 +1,5 @@
 import type { Route } from 'next';
-import Link from 'next/link';
+import { Link } from './link';
 
 type Option = { readonly value: string; readonly label: string; readonly href: string };
 type Props = { readonly label: string; readonly chosen: string; readonly options: readonly Option[] };

@@ -1,8 +1,8 @@
 'use client';
 
 import type { Route } from 'next';
-import Link from 'next/link';
 import { usePathname } from 'next/navigation';
+import { Link } from './link';
 
 export type NavItem = { readonly href: Route; readonly label: string };
 
@@ -28,7 +28,7 @@ export function NavLinks({ items, label, moreLabel, own }: Props) {
     path === href ? 'page' : path.startsWith(`${href}/`) ? 'true' : undefined;
   const link = (item: NavItem) => (
     // Fetching pages ahead would take the signal away from the page that is being opened.
-    <Link href={item.href} prefetch={false} aria-current={current(item.href)}>
+    <Link href={item.href} aria-current={current(item.href)}>
       {item.label}
     </Link>
   );

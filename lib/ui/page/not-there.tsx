@@ -1,6 +1,6 @@
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { Heading } from './heading';
+import { Link } from './link';
 
 /**
  * "There is nothing to see here", for a record that is not there or not yours. Return it from the page instead of

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { ReactNode } from 'react';
+import { Link } from './link';
 import { type NavItem, NavLinks } from './nav-links';
 
 type Props = {

@@ -1,6 +1,6 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
+import { Link } from './link';
 
 type Props = { readonly newer?: Route | undefined; readonly older?: Route | undefined };
 

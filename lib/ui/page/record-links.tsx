@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { VoidableKind } from '@/lib/records/void/void-record.input';
+import { Link } from './link';
 import { Notice } from './notice';
 
 type Props = {

@@ -1,8 +1,8 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { InvitationView } from '@/lib/records/person/invitation-view';
 import { formatInstant } from '../format/instant-text';
+import { Link } from '../page/link';
 import { Status } from '../page/status';
 import { DataTable } from '../table/data-table';
 

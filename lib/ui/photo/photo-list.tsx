@@ -1,10 +1,10 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { dateInZone } from '@/lib/growing/calendar-date';
 import type { PhotoView } from '@/lib/records/photo/list-photos.query';
 import { formatDate } from '../format/date-text';
 import { ButtonLink } from '../page/button-link';
+import { Link } from '../page/link';
 
 type Props = {
   readonly photos: readonly PhotoView[];

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { ReportView } from '@/lib/report/get-report.query';
+import { Link } from '../page/link';
 import { Notice } from '../page/notice';
 
 type Action = (data: FormData) => Promise<void>;

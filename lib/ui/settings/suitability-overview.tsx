@@ -1,8 +1,8 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Language } from '@/lib/database/generated/enums';
 import type { SuitabilityLine, SuitabilityList } from '@/lib/records/settings/list-suitability.query';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import { suitabilityNames } from './suitability-words';
 

@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { SharingView } from '@/lib/records/sharing/get-sharing.query';
 import { DefinitionList } from '../page/definition-list';
 import { Heading } from '../page/heading';
+import { Link } from '../page/link';
 
 /** What a site shares, for the coordinator, who reads it and cannot change it. */
 export async function SharingRead({ sharing }: { readonly sharing: SharingView }) {

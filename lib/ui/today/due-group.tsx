@@ -1,8 +1,8 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Urgency } from '@/lib/growing/due/urgency';
 import { KeptCodes } from '../page/kept-codes';
+import { Link } from '../page/link';
 import type { DueText } from './due-words';
 
 type Props = {
@@ -17,7 +17,7 @@ function Lines({ lines }: { lines: readonly DueText[] }) {
     <ul className="due-lines">
       {lines.map(({ text, place, why, left, href }) => (
         <li key={`${href} ${text}`}>
-          <Link href={href as Route} prefetch={false}>
+          <Link href={href as Route}>
             <KeptCodes text={text} />
           </Link>
           {left === '' ? null : <span className="due-left"> {left}</span>}

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { OpenAtSite, OpenCounts } from '@/lib/records/today/count-open.query';
+import { Link } from '../page/link';
 
 /** Sites that stand open; the rest is behind one press. */
 const shownSites = 20;
@@ -14,9 +14,7 @@ export async function OpenSites({ counts, at }: Props) {
   const { open, unlooked, sites, lookedThrough } = counts;
   const line = (site: OpenAtSite) => (
     <li key={site.siteId}>
-      <Link href={`/today?site=${site.siteId}` as Route} prefetch={false}>
-        {site.siteName}
-      </Link>
+      <Link href={`/today?site=${site.siteId}` as Route}>{site.siteName}</Link>
       <span className="due-why quiet">{t('atSite', { open: site.open, unlooked: site.unlooked })}</span>
     </li>
   );

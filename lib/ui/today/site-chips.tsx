@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { DueLine } from '@/lib/records/today/due-line';
+import { Link } from '../page/link';
 
 type Props = { readonly lines: readonly DueLine[]; readonly chosen: string | undefined };
 

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import type { TracedKind } from '@/lib/records/trace/trace-link';
 import type { WhereItWent } from '@/lib/records/trace/where-it-went';
+import { Link } from '../page/link';
 import { type TraceReader, traceWords } from './trace-words';
 import { Whereabouts } from './whereabouts';
 

@@ -1,8 +1,8 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Trace, TracedBatch } from '@/lib/records/trace/trace-view';
 import type { WhereItWent } from '@/lib/records/trace/where-it-went';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { TraceWords } from './trace-words';
 

@@ -1,6 +1,6 @@
-import Link from 'next/link';
 import type { TraceName } from '@/lib/records/trace/trace-view';
 import { KeptCodes } from '../page/kept-codes';
+import { Link } from '../page/link';
 import { type TraceWords, tracedPath } from './trace-words';
 
 type Props = { readonly name: TraceName | undefined; readonly words: TraceWords };

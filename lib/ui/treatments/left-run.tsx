@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { TreatmentView } from '@/lib/records/treatment/get-treatment.query';
+import { Link } from '../page/link';
 import { loadSiteWords } from '../sharing/site-words';
 
 /** What may still be done with a run of a site that has left: it is told as over. */

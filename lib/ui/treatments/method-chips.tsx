@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Language, MethodKind } from '@/lib/database/generated/enums';
+import { Link } from '../page/link';
 
 type Method = { readonly id: string; readonly kind: MethodKind; readonly en: string; readonly es: string };
 type Props = { readonly methods: readonly Method[]; readonly chosen: string; readonly language: Language };

@@ -1,10 +1,10 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { TemperatureUnit } from '@/lib/database/generated/enums';
 import type { TreatmentView } from '@/lib/records/treatment/get-treatment.query';
 import { formatInstant } from '../format/instant-text';
 import { formatTemperature } from '../format/temperature-text';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 
 type Props = {

@@ -1,8 +1,8 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { TrialSize } from '@/lib/analysis/trials/trial-size';
 import type { TrialView } from '@/lib/records/trial/get-trial.query';
+import { Link } from '../page/link';
 import { SizeView } from './size-view';
 
 type Props = {

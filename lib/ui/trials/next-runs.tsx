@@ -1,7 +1,7 @@
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { NextRun } from '@/lib/records/trial/list-next-runs.query';
 import { formatDate } from '../format/date-text';
+import { Link } from '../page/link';
 import { startAddress, treatmentAddress } from './start-address';
 
 /** What is drawn to be made next at each site, with the forms to begin it. */

@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { TrialView } from '@/lib/records/trial/get-trial.query';
 import type { SlotView } from '@/lib/records/trial/read-slots';
 import { formatDate } from '../format/date-text';
+import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 
 /** The drawn list by site, with what became of each run. */

@@ -1,6 +1,6 @@
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { NextRun } from '@/lib/records/trial/list-next-runs.query';
+import { Link } from '../page/link';
 import { Notice } from '../page/notice';
 import { startAddress } from './start-address';
 

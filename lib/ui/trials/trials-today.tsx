@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { NextRun } from '@/lib/records/trial/list-next-runs.query';
 import type { TrialBehind } from '@/lib/records/trial/list-trials-behind.query';
 import { formatDate } from '../format/date-text';
+import { Link } from '../page/link';
 import { startAddress, treatmentAddress } from './start-address';
 
 type Props = { readonly runs: readonly NextRun[]; readonly behind: readonly TrialBehind[] };

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { type WatchPeriod, watchPeriods } from '@/lib/analysis/watch-question/watch-period.input';
+import { Link } from '../page/link';
 
 /** How far back the list goes. */
 export async function PeriodChips({ chosen }: { readonly chosen: WatchPeriod }) {

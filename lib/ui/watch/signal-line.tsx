@@ -1,10 +1,10 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Signal } from '@/lib/analysis/watch-question/signal';
 import type { SignalAnswerView } from '@/lib/records/signal/list-signal-answers.query';
 import { formatDate } from '../format/date-text';
 import { formatInstant } from '../format/instant-text';
+import { Link } from '../page/link';
 import { signalPath } from './signal-path';
 import { type SignalWords, signalSentence } from './signal-sentence';
 

@@ -1,7 +1,7 @@
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { FaultEffect, FaultKind, RecordFault } from '@/lib/analysis/record-question/record-fault';
 import { formatDate } from '../format/date-text';
+import { Link } from '../page/link';
 import { mendPath } from './mend-path';
 
 type Props = {

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { currentSigned } from '@/lib/access/current';
 import { apiGuide } from '@/lib/api/document/guide';
@@ -7,6 +6,7 @@ import { apiPath } from '@/lib/api/door/answer-request';
 import { environment } from '@/lib/base/environment';
 import { OperationGuide } from '@/lib/ui/api/operation-guide';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { PageShell } from '@/lib/ui/page/page-shell';
 
 const parts = ['actor', 'units', 'keys', 'revisions', 'questions', 'problems', 'pages', 'limits'] as const;

@@ -1,4 +1,3 @@
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -7,6 +6,7 @@ import { getDigestChoice } from '@/lib/records/signal/get-digest-choice.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { sentenceCase } from '@/lib/ui/format/sentence-case';
+import { Link } from '@/lib/ui/page/link';
 import { Notice } from '@/lib/ui/page/notice';
 import { chooseDigestAction } from './actions';
 

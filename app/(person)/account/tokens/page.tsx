@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -7,6 +6,7 @@ import { listTokens } from '@/lib/records/token/list-tokens.query';
 import { TokenTable } from '@/lib/ui/api/token-table';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { Notice } from '@/lib/ui/page/notice';
 
 export default async function TokensPage({ searchParams }: PageProps<'/account/tokens'>) {

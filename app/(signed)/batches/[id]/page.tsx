@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -21,6 +20,7 @@ import { BatchConditionsSection } from '@/lib/ui/conditions/batch-conditions-sec
 import { CostLink } from '@/lib/ui/costs/cost-link';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Notice } from '@/lib/ui/page/notice';
 import { PhotoList } from '@/lib/ui/photo/photo-list';

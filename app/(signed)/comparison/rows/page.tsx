@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -14,6 +13,7 @@ import { loadFigureViews } from '@/lib/ui/figure/load-figure-views';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { Pager } from '@/lib/ui/page/pager';
 
 export default async function RowsBehindPage({ searchParams }: PageProps<'/comparison/rows'>) {

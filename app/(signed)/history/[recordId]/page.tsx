@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -8,6 +7,7 @@ import { listHistory } from '@/lib/records/history/list-history.query';
 import { getNote } from '@/lib/records/words/get-note.query';
 import { historyEntries } from '@/lib/ui/history/history-entries';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Timeline } from '@/lib/ui/page/timeline';
 

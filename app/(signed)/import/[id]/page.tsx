@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -13,6 +12,7 @@ import { NeedyRows } from '@/lib/ui/importing/needy-rows';
 import { SampleRows } from '@/lib/ui/importing/sample-rows';
 import { settleFields } from '@/lib/ui/importing/settle-fields';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Notice } from '@/lib/ui/page/notice';
 import { addAction, checkAction, layoutAction, settleAction, stopAction } from './actions';

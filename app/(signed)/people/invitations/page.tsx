@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { listInvitations } from '@/lib/records/person/list-invitations.query';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { Pager } from '@/lib/ui/page/pager';
 import { InvitationTable } from '@/lib/ui/people/invitation-table';
 import { NewLinkForm } from '@/lib/ui/people/new-link-form';
@@ -35,6 +35,7 @@ export default async function InvitationsPage({ searchParams }: PageProps<'/peop
         submitLabel={linkless === 0 ? null : t('invitations.firstLinks', { count: linkless })}
         saving={common('saving')}
         shownOnce={t('invitations.shownOnce')}
+        noAnswer={t('invitations.noAnswerLinks')}
       />
       {invitations.length === 0 ? (
         <p className="quiet">{t('invitations.none')}</p>

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -8,6 +7,7 @@ import { listParticipants } from '@/lib/records/participant/list-participants.qu
 import { consentKinds } from '@/lib/records/participant/participant.input';
 import { programmeFilterInput } from '@/lib/records/programme/programme-filter.input';
 import { listSites } from '@/lib/records/site/list-sites.query';
+import { Link } from '@/lib/ui/page/link';
 import { ProgrammeList } from '@/lib/ui/programme/programme-list';
 
 const path = '/programme/participants';

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -11,6 +10,7 @@ import { listSales } from '@/lib/records/sale/list-sales.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { formatMoney } from '@/lib/ui/format/money-text';
+import { Link } from '@/lib/ui/page/link';
 import { ProgrammeList } from '@/lib/ui/programme/programme-list';
 
 const path = '/programme/sales';

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -9,6 +8,7 @@ import { programmeFilterInput } from '@/lib/records/programme/programme-filter.i
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { listTrainings } from '@/lib/records/training/list-trainings.query';
 import { formatDate } from '@/lib/ui/format/date-text';
+import { Link } from '@/lib/ui/page/link';
 import { ProgrammeList } from '@/lib/ui/programme/programme-list';
 
 const path = '/programme/trainings';

@@ -1,9 +1,9 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { readAs } from '@/lib/access/scoped-db';
 import { askLots, readLotCodes } from '@/lib/analysis/lot-question/lots-question';
 import { LotsAnswerView } from '@/lib/ui/insight/lots-answer-view';
 import { QuestionFrame } from '@/lib/ui/insight/question-frame';
+import { Link } from '@/lib/ui/page/link';
 import { loadQuestion } from '../load-question';
 
 export default async function LotsQuestionPage({ searchParams }: PageProps<'/questions/lots'>) {

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import type { Actor } from '@/lib/access/actor';
 import { choiceAsked } from '@/lib/analysis/next-question/choice-asked';
@@ -13,6 +12,7 @@ import { nextFields, nextValues } from '@/lib/ui/insight/next-fields';
 import { NextPartView } from '@/lib/ui/insight/next-part-view';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { loadSiteNext } from './load-site-next';
 

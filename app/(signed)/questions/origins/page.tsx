@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { readAs } from '@/lib/access/scoped-db';
 import { originQuestions } from '@/lib/analysis/lot-question/answer-origins';
 import { readLotCodes } from '@/lib/analysis/lot-question/lots-question';
 import { askOrigins, readMaterialCodes } from '@/lib/analysis/lot-question/origins-question';
 import { OriginsAnswerView } from '@/lib/ui/insight/origins-answer-view';
 import { QuestionFrame } from '@/lib/ui/insight/question-frame';
+import { Link } from '@/lib/ui/page/link';
 import { loadQuestion } from '../load-question';
 
 export default async function OriginsQuestionPage({ searchParams }: PageProps<'/questions/origins'>) {

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { after } from 'next/server';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { Suspense } from 'react';
@@ -9,6 +8,7 @@ import { watch } from '@/lib/analysis/watch-question/watch-question';
 import { formatInstant } from '@/lib/ui/format/instant-text';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { Notice } from '@/lib/ui/page/notice';
 import { PeriodChips } from '@/lib/ui/watch/period-chips';
 import { Listed, ListedWhenFitted } from './listed';

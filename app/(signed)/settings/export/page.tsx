@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import type { FieldSpec } from '@/lib/ui/form/field-spec';
 import { Field } from '@/lib/ui/form/fields/field';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 
 const licences = ['none', 'CC-BY-4.0', 'CC0-1.0', 'ODbL-1.0'] as const;
 

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -11,6 +10,7 @@ import { SitePlaces } from '@/lib/ui/conditions/site-places';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { DefinitionList } from '@/lib/ui/page/definition-list';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Notice } from '@/lib/ui/page/notice';
 

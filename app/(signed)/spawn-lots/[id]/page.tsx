@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -17,6 +16,7 @@ import { NoticeSaved } from '@/lib/ui/notices/notice-saved';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { DefinitionList } from '@/lib/ui/page/definition-list';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { RecordLinks } from '@/lib/ui/page/record-links';
 import { LotWhereabouts } from '@/lib/ui/trace/lot-whereabouts';

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -9,6 +8,7 @@ import { previewTrialResult } from '@/lib/report/trial/preview-trial-result.quer
 import { formatInstant } from '@/lib/ui/format/instant-text';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Status } from '@/lib/ui/page/status';
 import { DraftSection } from '@/lib/ui/trials/draft-section';

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -7,6 +6,7 @@ import { listSites } from '@/lib/records/site/list-sites.query';
 import { tokenFields } from '@/lib/ui/api/token-fields';
 import { loadFormWordsShownOnce } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { Link } from '@/lib/ui/page/link';
 import { makeTokenAction } from '../actions';
 
 export default async function NewTokenPage() {

@@ -1,4 +1,3 @@
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -10,6 +9,7 @@ import { costFields, lotPriceFields } from '@/lib/ui/costs/cost-fields';
 import { costValues, lotPriceValues } from '@/lib/ui/costs/cost-values';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { noteCostAction, noteLotPriceAction } from './actions';
 

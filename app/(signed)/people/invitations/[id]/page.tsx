@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { isId } from '@/lib/records/fields/id-field';
 import { getInvitation } from '@/lib/records/person/get-invitation.query';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { NewLinkForm } from '@/lib/ui/people/new-link-form';
 import { renewInvitationAction, withdrawInvitationAction } from '../actions';
@@ -37,6 +37,7 @@ export default async function InvitationPage({ params }: PageProps<'/people/invi
         submitLabel={t('invitations.newLink')}
         saving={common('saving')}
         shownOnce={t('invitations.shownOnce')}
+        noAnswer={t('invitations.noAnswerLink')}
       />
       <details className="mt-10">
         <summary>{t('invitations.withdraw')}</summary>

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -10,6 +9,7 @@ import { formatDate } from '@/lib/ui/format/date-text';
 import { sentenceCase } from '@/lib/ui/format/sentence-case';
 import { DefinitionList } from '@/lib/ui/page/definition-list';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Notice } from '@/lib/ui/page/notice';
 import { RecordLinks } from '@/lib/ui/page/record-links';

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -9,6 +8,7 @@ import { insightWords } from '@/lib/ui/insight/insight-words';
 import { SitePartView } from '@/lib/ui/insight/site-part-view';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 
 export default async function SitePage({ params }: PageProps<'/questions/sites/[id]'>) {

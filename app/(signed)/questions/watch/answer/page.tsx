@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { fittedSignals } from '@/lib/analysis/watch-question/fitted-signals';
 import { watch } from '@/lib/analysis/watch-question/watch-question';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { signalAnswerFields } from '@/lib/ui/watch/signal-answer-fields';
 import { signalSentence } from '@/lib/ui/watch/signal-sentence';

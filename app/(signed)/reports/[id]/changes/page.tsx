@@ -1,4 +1,3 @@
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -7,6 +6,7 @@ import { documentChanges } from '@/lib/report/document/document-changes';
 import { getReport } from '@/lib/report/get-report.query';
 import { previewChanges } from '@/lib/report/preview-changes.query';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { ChangesView } from '@/lib/ui/report/changes-view';
 import { loadDocument } from '@/lib/ui/report/load-document';

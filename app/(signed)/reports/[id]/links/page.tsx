@@ -1,11 +1,11 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { readAs } from '@/lib/access/scoped-db';
 import { listLinks } from '@/lib/report/link/list-links.query';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { LinkTable } from '@/lib/ui/report/link-table';
 import { loadCoordinatorsReport } from '../load-coordinators-report';

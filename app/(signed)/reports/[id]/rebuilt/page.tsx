@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -9,6 +8,7 @@ import { getReplacedDraft } from '@/lib/report/get-replaced-draft.query';
 import type { ReportView } from '@/lib/report/get-report.query';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { FiguresThatDiffer } from '@/lib/ui/report/figures-that-differ';
 import { loadDocument } from '@/lib/ui/report/load-document';

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { parseInput } from '@/lib/access/parse-input';
@@ -10,6 +9,7 @@ import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { ownPath } from '@/lib/ui/history/own-path';
 import { voidFields } from '@/lib/ui/history/void-fields';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { voidRecordAction } from './actions';
 

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { parseInput } from '@/lib/access/parse-input';
@@ -9,6 +8,7 @@ import { type NotedKind, notedInput } from '@/lib/records/words/take-out-note.in
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { voidFields } from '@/lib/ui/history/void-fields';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { takeOutNoteAction } from './actions';
 

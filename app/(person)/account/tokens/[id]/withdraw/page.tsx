@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -9,6 +8,7 @@ import { withdrawFields } from '@/lib/ui/api/token-fields';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { withdrawTokenAction } from '../../actions';
 

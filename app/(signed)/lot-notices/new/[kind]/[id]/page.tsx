@@ -1,4 +1,3 @@
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
@@ -10,6 +9,7 @@ import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { noticeFields } from '@/lib/ui/notices/notice-fields';
 import { noticedLotPath } from '@/lib/ui/notices/noticed-lot-path';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { writeNoticeAction } from '../../../actions';
 

@@ -1,10 +1,10 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { dateValues } from '@/lib/ui/form/date-values';
 import { loadFormWordsShownOnce } from '@/lib/ui/form/load-form-words';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { linkFields } from '@/lib/ui/report/link-fields';
 import { loadCoordinatorsReport } from '../../load-coordinators-report';

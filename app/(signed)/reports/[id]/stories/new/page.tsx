@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
@@ -8,6 +7,7 @@ import { listPhotosToChoose } from '@/lib/report/story/list-photos-to-choose.que
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { storyFields } from '@/lib/ui/report/story-fields';
 import { loadCoordinatorsReport } from '../../load-coordinators-report';

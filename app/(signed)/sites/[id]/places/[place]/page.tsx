@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { ConditionCharts } from '@/lib/ui/conditions/condition-charts';
@@ -8,6 +7,7 @@ import { SaveRows } from '@/lib/ui/export/save-rows';
 import { formatNumber } from '@/lib/ui/format/number-text';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { Notice } from '@/lib/ui/page/notice';
 import { RecordLinks } from '@/lib/ui/page/record-links';

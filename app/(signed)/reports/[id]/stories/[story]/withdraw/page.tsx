@@ -1,10 +1,10 @@
 import type { Route } from 'next';
-import Link from 'next/link';
 import { getTranslations } from 'next-intl/server';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
+import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { withdrawConsentFields } from '@/lib/ui/report/withdraw-consent-fields';
 import { loadCoordinatorsReport } from '../../../load-coordinators-report';
