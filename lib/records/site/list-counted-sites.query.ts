@@ -13,13 +13,13 @@ export async function listCountedSites(
   const sites = await listSites(context);
   const network = context.actor.networkId;
   const counts = await context.db.$queryRaw<{ siteId: string; batches: number }[]>`
-    select site_id as "siteId", sum(batches)::int as batches from (
-      select site_id, batches from outcome_site_total
+    select t.site_id as "siteId", (t.batches - coalesce(v.batches, 0))::int as batches
+    from (select site_id, sum(batches) as batches from outcome_site_total
       where network_id = ${network}::uuid and site_id = any (${sites.map(({ id }) => id)}::uuid[]) and span = 'year'
-      union all
-      select site_id, -batches from outcome_summary
-      where network_id = ${network}::uuid and class = 'voided' and measure = 'contamination' and span = 'year') b
-    group by site_id`;
+      group by site_id) t
+    left join (select site_id, sum(batches) as batches from outcome_summary
+      where network_id = ${network}::uuid and class = 'voided' and measure = 'contamination' and span = 'year'
+      group by site_id) v on v.site_id = t.site_id`;
   const batchesAt = new Map(counts.map(({ siteId, batches }) => [siteId, batches]));
   return sites.map((site) => ({ ...site, batchCount: batchesAt.get(site.id) ?? 0 }));
 }
