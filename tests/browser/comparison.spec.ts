@@ -40,6 +40,24 @@ test('the comparison is narrowed in its address and opens the batches behind a f
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^Batch /);
 });
 
+test('what each method does at each site stands on a page of its own, of the same batches', async ({
+  openAs,
+}) => {
+  const page = await openAs(wren);
+  await page.goto('/comparison?container=bag&material=all&from=2020-01-01');
+  const scope = await page.locator('p.lead').textContent();
+  const sites = page.getByRole('table', { name: 'By site, all methods' }).locator('tbody tr');
+  const count = await sites.count();
+  await page.getByRole('link', { name: 'Each method at each site' }).click();
+  await page.waitForURL(/\/comparison\/methods-at-sites/);
+  await expect(page.locator('p.lead')).toHaveText(scope ?? '');
+  const cells = page.getByRole('table', { name: 'Method by site' }).locator('tbody tr:not(.group-row)');
+  expect(await cells.count()).toBeGreaterThan(count);
+  await page.getByRole('link', { name: 'Back to the comparison' }).click();
+  await page.waitForURL(/\/comparison\?/);
+  await expect(page.locator('p.lead')).toHaveText(scope ?? '');
+});
+
 test('an address with unreadable filters still opens', async ({ openAs }) => {
   const page = await openAs(wren);
   await page.goto('/comparison?from=yesterday&species=%00&container=barrel&material[]=x');

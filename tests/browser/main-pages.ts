@@ -30,6 +30,7 @@ const coordinators = [
   '/trials/new',
   '/comparison',
   '/comparison/rows',
+  '/comparison/methods-at-sites',
   '/people',
   '/people/invite',
   '/people/invitations',

@@ -45,6 +45,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
   const methods = names.sorted(comparison.methods);
   const sites = names.sorted(comparison.sites);
   const { container } = filter;
+  const query = queryOfFilter(filter);
   const common = { container, timeZone: actor.networkTimeZone, massUnit: actor.massUnit };
   const kind = yieldKind(container);
   const range = kind === 'bed' ? undefined : contaminationRange(methods);
@@ -121,7 +122,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
       <p>
         {t('siteNote')} <Link href={'/questions/sites' as Route}>{t('toSitesQuestion')}</Link>
       </p>
-      <SitePager {...page} />
+      <SitePager {...page} path="/comparison" />
       <ComparisonTable
         caption={t('siteCaption')}
         firstHeader={t('columns.site')}
@@ -129,18 +130,12 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
         nameOf={(row) => names.siteName(row.site)}
         {...common}
       />
-      <h2>{t('byCell')}</h2>
-      <ComparisonTable
-        caption={t('cellCaption')}
-        firstHeader={t('columns.site')}
-        rows={names.sorted(comparison.cells)}
-        nameOf={(row) => names.siteName(row.site)}
-        groupOf={(row) => names.methodName(row.method)}
-        {...common}
-      />
-      <SitePager {...page} />
+      <p>
+        <Link href={`/comparison/methods-at-sites?${query}&page=${page.page}` as Route}>{t('byCell')}</Link>
+      </p>
+      <SitePager {...page} path="/comparison" />
       <p className="no-print">
-        <Link href={`/comparison/csv?${queryOfFilter(filter)}` as Route}>{t('csv')}</Link>
+        <Link href={`/comparison/csv?${query}` as Route}>{t('csv')}</Link>
       </p>
     </>
   );

@@ -18,7 +18,7 @@ const sitesPerPage = 25;
 export type ComparisonPage = {
   readonly choices: ComparisonChoices;
   readonly filter: ComparisonFilter;
-  /** `sites` and `cells` of the sites of this page, by name. */
+  /** `sites` and `cells` of the sites of this page, by name; the latter are worked out when they are looked at. */
   readonly comparison: Comparison;
   /** From 1. */
   readonly page: number;
@@ -58,10 +58,14 @@ export async function readComparisonPage(
   const pages = Math.max(1, Math.ceil(sites.length / sitesPerPage));
   const page = Math.min(pageNumber.parse(query.page), pages);
   const shown = sites.slice((page - 1) * sitesPerPage, page * sitesPerPage).map(({ id }) => id);
-  const comparison = {
+  const own = await readRememberedSiteRows(context, filter, shown, whole, { today, asOf });
+  const comparison: Comparison = {
     total: rowOfSums({ ...sums, apart, today }, filter, filter.method, asOf),
     methods: rowsOfMethods({ sums, apart, today }, filter, asOf),
-    ...(await readRememberedSiteRows(context, filter, shown, whole, { today, asOf })),
+    sites: own.sites,
+    get cells() {
+      return own.cells;
+    },
   };
   return { ...about, comparison, page, pages, siteCount: sites.length };
 }

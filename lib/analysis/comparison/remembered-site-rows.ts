@@ -42,7 +42,13 @@ export async function readRememberedSiteRows(
   const fresh = new Map(
     missing.map((site) => {
       const here = (row: ComparedRow) => row.site === site;
-      return [site, { sites: read.sites.filter(here), cells: read.cells.filter(here) }] as const;
+      const own: SiteRows = {
+        sites: read.sites.filter(here),
+        get cells() {
+          return read.cells.filter(here);
+        },
+      };
+      return [site, own] as const;
     }),
   );
   const shown = sites.flatMap((site) => fresh.get(site) ?? rowsOfSites.get(site) ?? []);
@@ -51,8 +57,11 @@ export async function readRememberedSiteRows(
     if (rowsOfSites.size <= most) break;
     rowsOfSites.delete(oldest);
   }
+  const asked = (rows: readonly ComparedRow[]) => rows.map((row) => asOfNow(row, about.asOf));
   return {
-    sites: shown.flatMap((rows) => rows.sites.map((row) => asOfNow(row, about.asOf))),
-    cells: shown.flatMap((rows) => rows.cells.map((row) => asOfNow(row, about.asOf))),
+    sites: shown.flatMap((rows) => asked(rows.sites)),
+    get cells() {
+      return shown.flatMap((rows) => asked(rows.cells));
+    },
   };
 }

@@ -15,6 +15,7 @@ type Grounds = Map<string, Map<string, SiteGround>>;
 /**
  * The rows of some sites and of each method there, out of their batches as columns: the very figures that `compareAtSites`
  * adds up from records. `joining` are the batches of several runs at any site, which may join those of these sites.
+ * Cells take most of the work, and most pages show none: they are worked out when they are looked at.
  */
 export function rowsAtSites(
   batches: readonly SiteBatches[],
@@ -35,7 +36,14 @@ export function rowsAtSites(
         rowOf(ground, { ...filter, site, method: isCell ? method : filter.method }, about.asOf),
       ),
     );
-  return { sites: rows(ofSites, false), cells: rows(ofCells, true) };
+  let cells: ComparedRow[] | undefined;
+  return {
+    sites: rows(ofSites, false),
+    get cells() {
+      cells ??= rows(ofCells, true);
+      return cells;
+    },
+  };
 }
 
 type Into = {

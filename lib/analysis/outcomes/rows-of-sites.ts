@@ -1,7 +1,7 @@
 import type { Comparison } from '../comparison/compare';
 import type { SitesRead } from './read-site-sums';
 
-/** The rows of one site and of each method there. */
+/** The rows of some sites and of each method there, the latter worked out when they are looked at. */
 export type SiteRows = Pick<Comparison, 'sites' | 'cells'>;
 /** By site. */
 export type RowsOfSites = Map<string, SiteRows>;

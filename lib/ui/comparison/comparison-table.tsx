@@ -1,5 +1,3 @@
-import type { Route } from 'next';
-import Link from 'next/link';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ComparedRow } from '@/lib/analysis/comparison/compare';
 import type { LeftOutReason, ShownFigure } from '@/lib/analysis/shown-figure';
@@ -43,13 +41,13 @@ export async function ComparisonTable(props: Props) {
   };
   const cell = (figure: ShownFigure, column: string, row: ComparedRow) => (
     <>
-      <Link
-        href={`/comparison/rows?${figure.rowsQuery}` as Route}
+      <a
+        href={`/comparison/rows?${figure.rowsQuery}`}
         className="figure-link"
         aria-label={t('open', { of: `${column}, ${nameOf(row)}: ${view(figure).estimate}` })}
       >
         <FigureCell view={view(figure)} />
-      </Link>
+      </a>
       {figure.n.batches === 0 ? null : <span className="cell-reason">{size(figure)}</span>}
     </>
   );

@@ -4,17 +4,16 @@ import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input
 import type { ComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
 import { Link } from '../page/link';
 
+type Props = Pick<ComparisonPage, 'filter' | 'page' | 'pages' | 'siteCount' | 'perPage'> & {
+  /** The page itself. */
+  readonly path: '/comparison' | '/comparison/methods-at-sites';
+};
+
 /** Which sites have rows of their own here, and the way to the others; nothing where all are here. */
-export async function SitePager({
-  filter,
-  page,
-  pages,
-  siteCount,
-  perPage,
-}: Pick<ComparisonPage, 'filter' | 'page' | 'pages' | 'siteCount' | 'perPage'>) {
+export async function SitePager({ filter, page, pages, siteCount, perPage, path }: Props) {
   if (pages === 1) return null;
   const t = await getTranslations('comparison.sitePager');
-  const at = (number: number) => `/comparison?${queryOfFilter(filter)}&page=${number}` as Route;
+  const at = (number: number) => `${path}?${queryOfFilter(filter)}&page=${number}` as Route;
   return (
     <>
       <p>
@@ -23,6 +22,7 @@ export async function SitePager({
           last: Math.min(page * perPage, siteCount),
           count: siteCount,
         })}
+        {path === '/comparison' ? ` ${t('totals')}` : null}
       </p>
       <p className="chips no-print">
         {page > 1 ? (
