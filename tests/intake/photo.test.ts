@@ -80,6 +80,12 @@ describe('a photo of a form', () => {
     expect(wrong.headers.get('location')).toContain(`/batches/${world.batchId}/photos/new?problem=not-there`);
   });
 
+  it('sent by its page’s script tells where to go on to, which a script learns from no redirect', async () => {
+    const saved = await posted({}, { accept: 'application/json' });
+    expect(saved.status).toBe(200);
+    expect(JSON.parse(saved.text)).toEqual({ goOnTo: `/batches/${world.batchId}?saved=photo#photos` });
+  });
+
   it('is refused from another site, and where it is larger than is taken', async () => {
     expect((await posted({}, { 'sec-fetch-site': 'cross-site' })).status).toBe(403);
     expect((await posted({}, { 'content-length': '999999999' })).status).toBe(413);

@@ -1,6 +1,7 @@
 import type { Signed } from '@/lib/access/session-lookup';
 import { acceptPhoto, type PhotoPost } from '@/lib/intake/accept-photo';
 import { fromSameOrigin } from '@/lib/intake/from-same-origin';
+import { goOnTo } from '@/lib/intake/go-on-to';
 import { serverTrouble } from '@/lib/intake/server-trouble';
 import { isId } from '@/lib/records/fields/id-field';
 import { mostPhotoMegabytes } from '@/lib/records/photo/photo.input';
@@ -9,16 +10,13 @@ import { answerReader, refusalResponse } from '@/lib/ui/entry/problem-response';
 // The file, and room for the fields and the envelope about it.
 const mostBytes = (mostPhotoMegabytes + 1) * 1024 * 1024;
 
-/** A form goes on to a page: the batch with its photos, or the form again with what was wrong. */
-function goOn({ result, batchId, findingId }: PhotoPost): Response {
+/** The page that a form goes on to: the batch with its photos, or the form again with what was wrong. */
+function pageAfter({ result, batchId, findingId }: PhotoPost): string {
   const at = isId(batchId) ? batchId : '';
   const problem = result.kind === 'invalid' ? (result.errors[0]?.code ?? 'try-again') : 'not-there';
-  const path =
-    result.kind === 'ok'
-      ? `/batches/${result.value.batchId}?saved=photo#photos`
-      : `/batches/${at}/photos/new?problem=${problem}${findingId === '' ? '' : `&finding=${encodeURIComponent(findingId)}`}`;
-  // Relative: behind a proxy the server does not know by which name it was asked.
-  return new Response(null, { status: 303, headers: { location: path, 'cache-control': 'no-store' } });
+  return result.kind === 'ok'
+    ? `/batches/${result.value.batchId}?saved=photo#photos`
+    : `/batches/${at}/photos/new?problem=${problem}${findingId === '' ? '' : `&finding=${encodeURIComponent(findingId)}`}`;
 }
 
 /** Answers `POST /api/photos`, from a form or from the outbox of a phone. */
@@ -43,7 +41,7 @@ export async function answerPhoto(
     const post = await acceptPhoto(request.headers, await request.formData(), signed);
     const { result } = post;
     if (result.kind === 'other-account') return refuse(403, 'other-account');
-    if (!post.fromOutbox) return goOn(post);
+    if (!post.fromOutbox) return goOnTo(request, pageAfter(post));
     switch (result.kind) {
       case 'ok':
         return Response.json(

@@ -2,22 +2,19 @@ import 'server-only';
 import type { Actor } from '@/lib/access/actor';
 import { onTheWay } from '@/lib/access/next-path';
 import { fromSameOrigin } from '../from-same-origin';
+import { goOnTo } from '../go-on-to';
 import { serverTrouble } from '../server-trouble';
 import { keepFile, mostBytes } from './keep-file';
 
 // The file, and room for the fields and the envelope about it.
 const mostBody = mostBytes + 100_000;
 
-// Relative: behind a proxy the server does not know by which name it was asked.
-const goTo = (location: string) =>
-  new Response(null, { status: 303, headers: { location, 'cache-control': 'no-store' } });
-
-function back(code: string, field = 'file', kept: Readonly<Record<string, string>> = {}): Response {
-  return goTo(`/import?${new URLSearchParams({ problem: code, field, ...kept })}`);
+function back(code: string, field = 'file', kept: Readonly<Record<string, string>> = {}): string {
+  return `/import?${new URLSearchParams({ problem: code, field, ...kept })}`;
 }
 
-/** Reads the posted form and keeps its file. */
-async function take(request: Request, actor: Actor): Promise<Response> {
+/** Reads the posted form, keeps its file and answers with the page to go on to. */
+async function take(request: Request, actor: Actor): Promise<string> {
   const data = await request.formData();
   const text = (name: string) => {
     const value = data.get(name);
@@ -28,20 +25,16 @@ async function take(request: Request, actor: Actor): Promise<Response> {
   if (!(file instanceof File) || file.size === 0) return back('missing-table', 'file', kept);
   const asked = { kind: kept.kind, siteId: kept.site === '' ? null : kept.site, fileName: file.name };
   const result = await keepFile(actor, asked, new Uint8Array(await file.arrayBuffer()));
-  if (result.kind === 'ok') return goTo(`/import/${result.value.id}`);
+  if (result.kind === 'ok') return `/import/${result.value.id}`;
   const [first] = result.kind === 'invalid' ? result.errors : [];
   return back(first?.code ?? 'not-found', first?.field ?? 'file', kept);
 }
 
-/** Answers `POST /api/import`: always with a page to go on to, since only a form posts here. */
-export async function acceptTable(
-  request: Request,
-  findActor: () => Promise<Actor | undefined>,
-): Promise<Response> {
+async function pageAfter(request: Request, findActor: () => Promise<Actor | undefined>): Promise<string> {
   if (!fromSameOrigin(request.headers)) return back('other-origin');
   try {
     const actor = await findActor();
-    if (!actor) return goTo(onTheWay('/sign-in', '/import'));
+    if (!actor) return onTheWay('/sign-in', '/import');
     const length = Number(request.headers.get('content-length') ?? Number.NaN);
     if (!(length <= mostBody)) return back('table-too-large');
     if (!request.headers.get('content-type')?.startsWith('multipart/form-data')) return back('missing-table');
@@ -50,4 +43,12 @@ export async function acceptTable(
     serverTrouble('a table was not kept', error);
     return back('failed');
   }
+}
+
+/** Answers `POST /api/import`: always with a page to go on to, since only a form posts here. */
+export async function acceptTable(
+  request: Request,
+  findActor: () => Promise<Actor | undefined>,
+): Promise<Response> {
+  return goOnTo(request, await pageAfter(request, findActor));
 }

@@ -1,9 +1,11 @@
 'use client';
 
-import { useActionState, useId } from 'react';
+import { useActionState, useId, useMemo } from 'react';
 import { ErrorSummary } from '../form/error-summary';
 import { Field } from '../form/fields/field';
 import type { FormWords } from '../form/form-words';
+import { sendKept } from '../form/send-kept';
+import { unlessNoAnswer } from '../form/unless-no-answer';
 import { DataTable } from '../table/data-table';
 import { emptyImport, type ImportState } from './import-state';
 
@@ -33,20 +35,26 @@ type Props = {
 
 /** Pasting or choosing a table, then looking at how it was understood, then taking it in. Works without script. */
 export function ImportForm({ action, id, placeId, path, words, formWords }: Props) {
-  const [state, act, pending] = useActionState(action, emptyImport);
+  const [state, act, pending] = useActionState(
+    unlessNoAnswer(action, ({ table }) => ({ table, errors: [{ field: '', text: formWords.noSignal }] })),
+    emptyImport,
+  );
   const formId = useId();
   const { table, errors } = state;
+  const summary = useMemo(() => ({ values: {}, errors: state.errors, questions: [] }), [state]);
   return (
     <>
       <title>{`${errors.length > 0 ? `${formWords.errorPrefix} ` : ''}${words.heading} – ${formWords.product}`}</title>
-      <ErrorSummary
-        state={{ values: {}, errors, questions: [] }}
-        words={formWords}
-        formId={formId}
-        known={['text']}
-      />
+      <ErrorSummary state={summary} words={formWords} formId={formId} known={['text']} />
       <h1>{words.heading}</h1>
-      <form id={formId} action={act} noValidate className="record-form" tabIndex={-1}>
+      <form
+        id={formId}
+        action={act}
+        onSubmit={sendKept(act)}
+        noValidate
+        className="record-form"
+        tabIndex={-1}
+      >
         <input type="hidden" name="id" value={id} />
         <input type="hidden" name="placeId" value={placeId} />
         {table === null ? (

@@ -1,9 +1,9 @@
 import { getTranslations } from 'next-intl/server';
 import type { RecordTableKind } from '@/lib/growing/record-table-layout';
-import { ErrorSummary } from '../form/error-summary';
 import type { ChoiceOption, FieldSpec, FormState } from '../form/field-spec';
 import { Field } from '../form/fields/field';
 import { FieldFrame } from '../form/fields/field-frame';
+import { FileForm } from '../form/file-form';
 import { loadFormWords } from '../form/load-form-words';
 
 type Props = {
@@ -14,9 +14,7 @@ type Props = {
   readonly errors: FormState['errors'];
 };
 
-const formId = 'upload-form';
-
-/** Choosing a file and saying what its rows are. A plain form: a file of many megabytes goes past the actions. */
+/** Choosing a file and saying what its rows are. */
 export async function UploadForm({ kinds, sites, most, values, errors }: Props) {
   const t = await getTranslations('import');
   const words = await loadFormWords();
@@ -37,46 +35,30 @@ export async function UploadForm({ kinds, sites, most, values, errors }: Props) 
   };
   const file = { name: 'file', label: t('new.file'), hint: t('new.fileHint', most) };
   return (
-    <>
-      <title>{`${errors.length > 0 ? `${words.errorPrefix} ` : ''}${t('heading')} – ${words.product}`}</title>
-      <ErrorSummary
-        state={{ values, errors, questions: [] }}
-        words={words}
-        formId={formId}
-        known={['file', 'kind', 'siteId']}
-      />
-      <h1>{t('heading')}</h1>
-      <p>{t('intro')}</p>
-      <form
-        id={formId}
-        action="/api/import"
-        method="post"
-        encType="multipart/form-data"
-        noValidate
-        className="record-form"
-        aria-label={t('new.heading')}
-        tabIndex={-1}
-      >
-        <div className="record-fields">
-          <FieldFrame spec={file} context={context}>
-            <input
-              id="field-file"
-              name="file"
-              type="file"
-              accept=".csv,.tsv,.txt,.xlsx,text/csv,text/plain"
-              className="input"
-              aria-describedby={errors.length > 0 ? 'field-file-hint field-file-error' : 'field-file-hint'}
-            />
-          </FieldFrame>
-          <Field spec={kind} context={context} />
-          <Field spec={site} context={context} />
-        </div>
-        <div className="form-end">
-          <button type="submit" className="button button-action">
-            {t('new.submit')}
-          </button>
-        </div>
-      </form>
-    </>
+    <FileForm
+      action="/api/import"
+      heading={t('heading')}
+      label={t('new.heading')}
+      intro={<p>{t('intro')}</p>}
+      errors={errors}
+      known={['file', 'kind', 'siteId']}
+      submitLabel={t('new.submit')}
+      words={words}
+    >
+      <div className="record-fields">
+        <FieldFrame spec={file} context={context}>
+          <input
+            id="field-file"
+            name="file"
+            type="file"
+            accept=".csv,.tsv,.txt,.xlsx,text/csv,text/plain"
+            className="input"
+            aria-describedby={errors.length > 0 ? 'field-file-hint field-file-error' : 'field-file-hint'}
+          />
+        </FieldFrame>
+        <Field spec={kind} context={context} />
+        <Field spec={site} context={context} />
+      </div>
+    </FileForm>
   );
 }

@@ -1,6 +1,7 @@
 'use client';
 
 import { useActionState } from 'react';
+import { unlessNoAnswer } from '../form/unless-no-answer';
 
 export type MadeLink = { readonly name: string; readonly link: string };
 export type MadeLinks = { readonly made: readonly MadeLink[]; readonly refused?: string };
@@ -11,11 +12,16 @@ type Props = {
   readonly submitLabel: string | null;
   readonly saving: string;
   readonly shownOnce: string;
+  /** Without an answer links may have been made and never seen. */
+  readonly noAnswer: string;
 };
 
 /** One press makes links; each is shown once, beside whom it is for. */
-export function NewLinkForm({ action, submitLabel, saving, shownOnce }: Props) {
-  const [state, act, pending] = useActionState(action, { made: [] });
+export function NewLinkForm({ action, submitLabel, saving, shownOnce, noAnswer }: Props) {
+  const [state, act, pending] = useActionState(
+    unlessNoAnswer(action, ({ made }) => ({ made, refused: noAnswer })),
+    { made: [] },
+  );
   return (
     <form action={act} className="my-6">
       {state.refused === undefined ? null : (

@@ -1,9 +1,9 @@
 'use client';
 
-import { useId } from 'react';
-import { ErrorSummary } from '../form/error-summary';
+import { useMemo } from 'react';
 import { fieldId } from '../form/field-id';
 import { TextField } from '../form/fields/text-field';
+import { FileForm } from '../form/file-form';
 import type { FormWords } from '../form/form-words';
 import { PhotoPicker } from './photo-picker';
 
@@ -26,51 +26,33 @@ type Props = {
 
 /** The form of a picture; works without script, which only makes the picture small before it is sent. */
 export function PhotoForm({ heading, batchId, findingId, photoId, words, error }: Props) {
-  const formId = useId();
-  const errors = error === undefined ? [] : [{ field: 'file', text: error }];
-  const title = `${error === undefined ? '' : `${words.form.errorPrefix} `}${heading} – ${words.form.product}`;
+  const errors = useMemo(() => (error === undefined ? [] : [{ field: 'file', text: error }]), [error]);
   return (
-    <>
-      <title>{title}</title>
-      <ErrorSummary
-        state={{ values: {}, errors, questions: [] }}
-        words={words.form}
-        formId={formId}
-        known={['file', 'caption']}
-      />
-      <h1>{heading}</h1>
-      <p className="quiet">{words.people}</p>
-      <form
-        id={formId}
-        action="/api/photos"
-        method="post"
-        encType="multipart/form-data"
-        noValidate
-        className="record-form"
-        tabIndex={-1}
-      >
-        <input type="hidden" name="id" value={photoId} />
-        <input type="hidden" name="batchId" value={batchId} />
-        <input type="hidden" name="findingId" value={findingId} />
-        <div className="record-fields">
-          <PhotoPicker
-            id={fieldId('file')}
-            label={words.file}
-            hint={words.hint}
-            working={words.working}
-            {...(error === undefined ? {} : { error })}
-          />
-          <TextField
-            spec={{ kind: 'text', name: 'caption', label: words.caption, optional: true }}
-            context={{ values: {}, errors: [], words: words.form }}
-          />
-        </div>
-        <div className="form-end">
-          <button type="submit" className="button button-action">
-            {words.submit}
-          </button>
-        </div>
-      </form>
-    </>
+    <FileForm
+      action="/api/photos"
+      heading={heading}
+      intro={<p className="quiet">{words.people}</p>}
+      errors={errors}
+      known={['file', 'caption']}
+      submitLabel={words.submit}
+      words={words.form}
+    >
+      <input type="hidden" name="id" value={photoId} />
+      <input type="hidden" name="batchId" value={batchId} />
+      <input type="hidden" name="findingId" value={findingId} />
+      <div className="record-fields">
+        <PhotoPicker
+          id={fieldId('file')}
+          label={words.file}
+          hint={words.hint}
+          working={words.working}
+          {...(error === undefined ? {} : { error })}
+        />
+        <TextField
+          spec={{ kind: 'text', name: 'caption', label: words.caption, optional: true }}
+          context={{ values: {}, errors: [], words: words.form }}
+        />
+      </div>
+    </FileForm>
   );
 }

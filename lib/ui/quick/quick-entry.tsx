@@ -6,6 +6,7 @@ import { ErrorSummary } from '../form/error-summary';
 import { errorOf, type FieldContext } from '../form/field-context';
 import { emptyFormState, type FormState } from '../form/field-spec';
 import { QuestionPanel } from '../form/question-panel';
+import { unlessNoSignal } from '../form/unless-no-signal';
 import { AskPanel } from './ask-panel';
 import { BatchPicker } from './batch-picker';
 import { fillPlaces } from './fill-places';
@@ -36,12 +37,15 @@ type Props = {
   readonly after: ReactNode;
 };
 
-const noAction = (state: FormState) => state;
+const noAction = async (state: FormState) => state;
 
 /** The frame of a quick entry: batch, fields, one button, then what became of it. Posts as a form without script. */
 export function QuickEntry({ props, kind, entry, batchField, dayField, words, ...parts }: Props) {
   const { snapshot, words: all } = props;
-  const [state, act, pending] = useActionState(props.action ?? noAction, emptyFormState);
+  const [state, act, pending] = useActionState(
+    unlessNoSignal(props.action ?? noAction, all.form.noSignal),
+    emptyFormState,
+  );
   const formId = useId();
   const { batch, kept } = entry;
   const title = batch ? fillPlaces(words.from, { code: batch.code }) : words.heading;
