@@ -1,4 +1,6 @@
+import { findCountedSites } from '@/lib/records/site/find-counted-sites.query';
 import { listCountedSites } from '@/lib/records/site/list-counted-sites.query';
+import { siteSearchInput } from '@/lib/records/site/site-search.input';
 import { countOpen } from '@/lib/records/today/count-open.query';
 import { query } from './operation-rows';
 import { now } from './world';
@@ -10,6 +12,12 @@ export const openRows = [
     'yy---',
     (c) => listCountedSites(c),
     (sites, w) => sites.some(({ id, batchCount }) => id === w.people.millLane && batchCount > 0),
+  ),
+  query(
+    'records/site/find-counted-sites.query',
+    'yy---',
+    (c) => findCountedSites(c, siteSearchInput.parse({})),
+    ({ sites }, w) => sites.some(({ id, batchCount }) => id === w.people.millLane && batchCount > 0),
   ),
   query(
     'records/today/count-open.query',

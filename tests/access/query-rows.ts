@@ -14,8 +14,11 @@ import { listSettings } from '@/lib/records/settings/list-settings.query';
 import { listSuitability } from '@/lib/records/settings/list-suitability.query';
 import { getShed } from '@/lib/records/shed/get-shed.query';
 import { listOpenBatches } from '@/lib/records/shed/list-open-batches.query';
+import { findSites } from '@/lib/records/site/find-sites.query';
 import { getSite } from '@/lib/records/site/get-site.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
+import { siteSearchInput } from '@/lib/records/site/site-search.input';
 import { getSpawnLot } from '@/lib/records/spawn-lot/get-spawn-lot.query';
 import { listSpawnLots } from '@/lib/records/spawn-lot/list-spawn-lots.query';
 import { getSubstrateLot } from '@/lib/records/substrate-lot/get-substrate-lot.query';
@@ -121,6 +124,18 @@ export const queryRows = [
     'yy---',
     (c) => listSites(c),
     (a, w) => JSON.stringify(a).includes(w.people.millLane),
+  ),
+  query(
+    'records/site/list-site-names.query',
+    'yy---',
+    (c) => listSiteNames(c),
+    (a, w) => a.some(({ id }) => id === w.people.millLane),
+  ),
+  query(
+    'records/site/find-sites.query',
+    'yy---',
+    (c) => findSites(c, siteSearchInput.parse({ name: 'mill' })),
+    (a, w) => a.sites.some(({ id }) => id === w.people.millLane),
   ),
   query(
     'records/spawn-lot/get-spawn-lot.query',

@@ -4,7 +4,7 @@ import { batchFilterInput } from '@/lib/records/batch/batch-filter.input';
 import { getBatch } from '@/lib/records/batch/get-batch.query';
 import { listBatches } from '@/lib/records/batch/list-batches.query';
 import { listChoices } from '@/lib/records/network/list-choices.query';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { comparisonReads } from './comparison-reads';
 import { recordReads } from './record-reads';
 
@@ -36,7 +36,7 @@ export async function pageReads(actor: Actor): Promise<PageRead[]> {
     read: () =>
       readAs(actor, async (context) => [
         await listBatches(context, batchFilterInput.parse(query), now),
-        await listSites(context),
+        await listSiteNames(context),
         await listChoices(context),
       ]),
   });

@@ -5,8 +5,11 @@ import { parseQuestion } from '@/lib/analysis/adjusted/question-scope.input';
 import { readQuestionScope } from '@/lib/analysis/adjusted/read-question-data';
 import { readStoredResult } from '@/lib/analysis/fitted/stored-result';
 import { lotFilterInput } from '@/lib/records/fields/lot-filter.input';
-import { listCountedSites } from '@/lib/records/site/list-counted-sites.query';
+import { findCountedSites } from '@/lib/records/site/find-counted-sites.query';
+import { findSites } from '@/lib/records/site/find-sites.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
+import { siteSearchInput } from '@/lib/records/site/site-search.input';
 import { listSpawnLots } from '@/lib/records/spawn-lot/list-spawn-lots.query';
 import { listSubstrateLots } from '@/lib/records/substrate-lot/list-substrate-lots.query';
 import { countOpen } from '@/lib/records/today/count-open.query';
@@ -35,15 +38,18 @@ export async function recordReads(actor: Actor, now: Date): Promise<PageRead[]> 
   return [
     page('harvests', '/weighings', async (context) => [
       await listWeighings(context, weighingFilterInput.parse({})),
-      await listSites(context),
+      await listSiteNames(context),
     ]),
     page('treatments', '/treatments', async (context) => [
       await listTreatments(context, { site: null, method: null, state: null, after: null }),
-      await listSites(context),
+      await listSiteNames(context),
     ]),
     page('spawn lots', '/spawn-lots', (context) => listSpawnLots(context, lots)),
     page('substrate lots', '/substrate-lots', (context) => listSubstrateLots(context, lots)),
-    page('sites', '/sites', listCountedSites),
+    page('sites', '/sites', (context) => findCountedSites(context, siteSearchInput.parse({}))),
+    page('a site to choose', '/sites/choose?next=/batches', (context) =>
+      findSites(context, siteSearchInput.parse({})),
+    ),
     page('today, of every site', '/today', async (context) => [
       await countOpen(context, now),
       await listDue(context, now, { runsOnly: wide }),

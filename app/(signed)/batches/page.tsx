@@ -6,7 +6,7 @@ import { queryToObject } from '@/lib/base/form-data';
 import { batchFilterInput } from '@/lib/records/batch/batch-filter.input';
 import { listBatches } from '@/lib/records/batch/list-batches.query';
 import { listChoices } from '@/lib/records/network/list-choices.query';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { BatchFilterForm } from '@/lib/ui/batches/batch-filter-form';
 import { BatchTable } from '@/lib/ui/batches/batch-table';
 import { SaveRows } from '@/lib/ui/export/save-rows';
@@ -22,7 +22,7 @@ export default async function BatchesPage({ searchParams }: PageProps<'/batches'
   const filter = batchFilterInput.parse(queryToObject(address));
   const { list, sites, choices } = await readAs(actor, async (context) => ({
     list: await listBatches(context, filter, new Date()),
-    sites: await listSites(context),
+    sites: await listSiteNames(context),
     choices: await listChoices(context),
   }));
   const t = await getTranslations('batches');

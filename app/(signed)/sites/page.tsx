@@ -1,22 +1,30 @@
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { listCountedSites } from '@/lib/records/site/list-counted-sites.query';
+import { queryToObject } from '@/lib/base/form-data';
+import { findCountedSites } from '@/lib/records/site/find-counted-sites.query';
 import { listLeftSites } from '@/lib/records/site/list-left-sites.query';
+import { siteSearchInput } from '@/lib/records/site/site-search.input';
 import { SaveRows } from '@/lib/ui/export/save-rows';
 import { ButtonLink } from '@/lib/ui/page/button-link';
 import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
 import { Link } from '@/lib/ui/page/link';
+import { SitePages } from '@/lib/ui/sites/site-pages';
+import { SiteSearchForm } from '@/lib/ui/sites/site-search';
 import { DataTable } from '@/lib/ui/table/data-table';
 
-export default async function SitesPage() {
+export default async function SitesPage({ searchParams }: PageProps<'/sites'>) {
   const actor = await requireActor('coordinator', 'member');
-  const { sites, left } = await readAs(actor, async (context) => ({
-    sites: await listCountedSites(context),
+  const address = await searchParams;
+  const search = siteSearchInput.parse(queryToObject(address));
+  const { found, left } = await readAs(actor, async (context) => ({
+    found: await findCountedSites(context, search),
     left: await listLeftSites(context),
   }));
+  const { sites } = found;
   const t = await getTranslations('sites');
+  const finding = await getTranslations('sites.search');
   const words = await getTranslations('vocabulary.siteKind');
   const leaving = await getTranslations('leaving');
   return (
@@ -27,7 +35,12 @@ export default async function SitesPage() {
           <ButtonLink href="/sites/new">{t('add')}</ButtonLink>
         </p>
       ) : null}
-      {sites.length === 0 ? (
+      {found.pages > 1 || search.name !== null ? <SiteSearchForm action="/sites" search={search} /> : null}
+      {sites.length === 0 && search.name !== null ? (
+        <p>
+          {finding('none', { name: search.name })} <Link href="/sites">{finding('all')}</Link>
+        </p>
+      ) : sites.length === 0 ? (
         <EmptyState text={actor.role === 'coordinator' ? t('empty') : t('emptyMember')} />
       ) : (
         <DataTable
@@ -46,6 +59,7 @@ export default async function SitesPage() {
           ]}
         />
       )}
+      <SitePages path="/sites" search={search} found={found} />
       {left.length === 0 ? null : (
         <>
           <h2>{leaving('site.leftHeading')}</h2>
@@ -59,7 +73,7 @@ export default async function SitesPage() {
           </ul>
         </>
       )}
-      <SaveRows tables={['sites']} address={{}} />
+      <SaveRows tables={['sites']} address={{ name: search.name ?? undefined }} />
     </>
   );
 }

@@ -3,7 +3,7 @@ import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { listChoices } from '@/lib/records/network/list-choices.query';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { listTreatments } from '@/lib/records/treatment/list-treatments.query';
 import { treatmentFilterInput } from '@/lib/records/treatment/treatment-filter.input';
 import { SaveRows } from '@/lib/ui/export/save-rows';
@@ -27,7 +27,7 @@ export default async function TreatmentsPage({ searchParams }: PageProps<'/treat
   const { runs, next, methods, sites } = await readAs(actor, async (context) => ({
     ...(await listTreatments(context, filter)),
     methods: (await listChoices(context)).methods,
-    sites: await listSites(context),
+    sites: await listSiteNames(context),
   }));
   const t = await getTranslations('treatments');
   const locale = await getLocale();

@@ -3,7 +3,7 @@ import { getTranslations } from 'next-intl/server';
 import { Fragment } from 'react';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { listWeighings } from '@/lib/records/weighing/list-weighings.query';
 import { weighingFilterInput } from '@/lib/records/weighing/weighing-filter.input';
 import { SaveRows } from '@/lib/ui/export/save-rows';
@@ -23,7 +23,7 @@ export default async function WeighingsPage({ searchParams }: PageProps<'/weighi
   const filter = weighingFilterInput.parse(address);
   const { weighings, next, sites } = await readAs(actor, async (context) => ({
     ...(await listWeighings(context, filter)),
-    sites: await listSites(context),
+    sites: await listSiteNames(context),
   }));
   const t = await getTranslations('weighings');
   const words = await loadWeighingWords(actor.massUnit);

@@ -4,6 +4,7 @@ import { Link } from '../page/link';
 import type { FieldSpec, FormState } from './field-spec';
 import { Field } from './fields/field';
 import { loadFormWords } from './load-form-words';
+import { isLongSiteChoice, SiteChoice } from './site-choice';
 
 /** A filter in force, and the address without it. */
 export type FilterChip = { readonly label: string; readonly without: Route };
@@ -28,9 +29,13 @@ export async function FilterForm({ action, fields, values, chips, summary }: Pro
         <summary>{summary ?? t('filters')}</summary>
         <form action={action} method="get" noValidate>
           <div className="filter-fields">
-            {fields.map((field) => (
-              <Field key={field.name} spec={field} context={context} />
-            ))}
+            {fields.map((field) =>
+              isLongSiteChoice(field) ? (
+                <SiteChoice key={field.name} spec={field} context={context} action={action} />
+              ) : (
+                <Field key={field.name} spec={field} context={context} />
+              ),
+            )}
             <button type="submit" className="button button-plain">
               {t('applyFilters')}
             </button>

@@ -1,7 +1,7 @@
 import type { Route } from 'next';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ProgrammeFilter } from '@/lib/records/programme/programme-filter.input';
-import type { SiteView } from '@/lib/records/site/site-view';
+import type { SiteName } from '@/lib/records/site/list-site-names.query';
 import { dateValues } from '../form/date-values';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { FilterForm } from '../form/filter-form';
@@ -21,7 +21,7 @@ export type ProgrammeFilterProps = {
   readonly path: string;
   readonly address: Readonly<Record<string, string | string[] | undefined>>;
   readonly filter: ProgrammeFilter;
-  readonly sites: readonly SiteView[];
+  readonly sites: readonly SiteName[];
   readonly own: OwnFilter;
 };
 

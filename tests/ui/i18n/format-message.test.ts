@@ -59,7 +59,7 @@ describe('Messages', () => {
         expect(own, `${key} of ${JSON.stringify(values)}`).toBe(library(key, text, values, options(locale)));
       }
     }
-  });
+  }, 60_000);
 
   test('that are not given a value they name are refused by that name', () => {
     const written = () => formatMessage('batches.ofUnits', '{count} of {total}', { count: 3 }, options('en-US'));

@@ -6,7 +6,7 @@ import { queryToObject } from '@/lib/base/form-data';
 import { listParticipants } from '@/lib/records/participant/list-participants.query';
 import { consentKinds } from '@/lib/records/participant/participant.input';
 import { programmeFilterInput } from '@/lib/records/programme/programme-filter.input';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { Link } from '@/lib/ui/page/link';
 import { ProgrammeList } from '@/lib/ui/programme/programme-list';
 
@@ -18,7 +18,7 @@ export default async function ParticipantsPage({ searchParams }: PageProps<'/pro
   const filter = programmeFilterInput.parse(queryToObject(address));
   const { participants, next, sites } = await readAs(actor, async (context) => ({
     ...(await listParticipants(context, filter)),
-    sites: await listSites(context),
+    sites: await listSiteNames(context),
   }));
   const t = await getTranslations('programme.participants');
   const words = await getTranslations('vocabulary');

@@ -6,7 +6,7 @@ import { queryToObject } from '@/lib/base/form-data';
 import { practiceKinds } from '@/lib/growing/programme-vocabulary';
 import { listPractices } from '@/lib/records/practice/list-practices.query';
 import { programmeFilterInput } from '@/lib/records/programme/programme-filter.input';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { Link } from '@/lib/ui/page/link';
 import { ProgrammeList } from '@/lib/ui/programme/programme-list';
@@ -19,7 +19,7 @@ export default async function PracticesPage({ searchParams }: PageProps<'/progra
   const filter = programmeFilterInput.parse(queryToObject(address));
   const { practices, next, sites } = await readAs(actor, async (context) => ({
     ...(await listPractices(context, filter)),
-    sites: await listSites(context),
+    sites: await listSiteNames(context),
   }));
   const t = await getTranslations('programme.practices');
   const words = await getTranslations('vocabulary');

@@ -7,7 +7,7 @@ import { formatMass } from '@/lib/growing/format-quantity';
 import { outletKinds } from '@/lib/growing/programme-vocabulary';
 import { programmeFilterInput } from '@/lib/records/programme/programme-filter.input';
 import { listSales } from '@/lib/records/sale/list-sales.query';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { formatMoney } from '@/lib/ui/format/money-text';
 import { Link } from '@/lib/ui/page/link';
@@ -21,7 +21,7 @@ export default async function SalesPage({ searchParams }: PageProps<'/programme/
   const filter = programmeFilterInput.parse(queryToObject(address));
   const { sales, next, sites } = await readAs(actor, async (context) => ({
     ...(await listSales(context, filter)),
-    sites: await listSites(context),
+    sites: await listSiteNames(context),
   }));
   const t = await getTranslations('programme.sales');
   const words = await getTranslations('vocabulary');

@@ -5,7 +5,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { queryToObject } from '@/lib/base/form-data';
 import { trainingTopics } from '@/lib/growing/programme-vocabulary';
 import { programmeFilterInput } from '@/lib/records/programme/programme-filter.input';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { listTrainings } from '@/lib/records/training/list-trainings.query';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { Link } from '@/lib/ui/page/link';
@@ -19,7 +19,7 @@ export default async function TrainingsPage({ searchParams }: PageProps<'/progra
   const filter = programmeFilterInput.parse(queryToObject(address));
   const { trainings, next, sites } = await readAs(actor, async (context) => ({
     ...(await listTrainings(context, filter)),
-    sites: await listSites(context),
+    sites: await listSiteNames(context),
   }));
   const t = await getTranslations('programme.trainings');
   const words = await getTranslations('vocabulary');

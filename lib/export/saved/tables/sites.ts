@@ -1,4 +1,5 @@
 import { listCountedSites } from '@/lib/records/site/list-counted-sites.query';
+import { siteSearchInput } from '@/lib/records/site/site-search.input';
 import { savedTable } from '../saved-table';
 
 type Row = Awaited<ReturnType<typeof listCountedSites>>[number];
@@ -15,7 +16,7 @@ export const sites = savedTable<Row>(
     { key: 'batchCount', kind: 'number', unit: 'one', blank: 'never', cell: (row) => row.batchCount },
     { key: 'note', kind: 'text', blank: 'none', cell: (row) => row.note },
   ],
-  async function* (context) {
-    yield await listCountedSites(context);
+  async function* (context, query) {
+    yield await listCountedSites(context, siteSearchInput.parse(query));
   },
 );

@@ -1,0 +1,46 @@
+import type { Route } from 'next';
+import { notFound } from 'next/navigation';
+import { getTranslations } from 'next-intl/server';
+import { requireActor } from '@/lib/access/current';
+import { nextPath } from '@/lib/access/next-path';
+import { readAs } from '@/lib/access/scoped-db';
+import { queryToObject } from '@/lib/base/form-data';
+import { findSites } from '@/lib/records/site/find-sites.query';
+import { siteSearchInput } from '@/lib/records/site/site-search.input';
+import { Heading } from '@/lib/ui/page/heading';
+import { Link } from '@/lib/ui/page/link';
+import { SitePages } from '@/lib/ui/sites/site-pages';
+import { SiteSearchForm } from '@/lib/ui/sites/site-search';
+import { withSite } from '@/lib/ui/sites/with-site';
+
+export default async function ChooseSitePage({ searchParams }: PageProps<'/sites/choose'>) {
+  const actor = await requireActor('coordinator', 'member');
+  const address = await searchParams;
+  const next = nextPath(address.next);
+  if (next === undefined) notFound();
+  const search = siteSearchInput.parse(queryToObject(address));
+  const found = await readAs(actor, (context) => findSites(context, search));
+  const t = await getTranslations('sites.search');
+  return (
+    <>
+      <Heading text={t('heading')} />
+      <SiteSearchForm action="/sites/choose" search={search} next={next} />
+      {found.sites.length === 0 ? (
+        <p>{t('none', { name: search.name ?? '' })}</p>
+      ) : (
+        <ul className="plain-list">
+          {found.sites.map((site) => (
+            <li key={site.id}>
+              <Link href={withSite(next, site.id) as Route}>{site.name}</Link>{' '}
+              <span className="quiet">{site.code}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+      <SitePages path="/sites/choose" search={search} found={found} next={next} />
+      <p>
+        <Link href={withSite(next, undefined) as Route}>{t('all')}</Link>
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,68 @@
+import { Client } from 'pg';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readAs } from '@/lib/access/scoped-db';
+import { findCountedSites } from '@/lib/records/site/find-counted-sites.query';
+import { findSites } from '@/lib/records/site/find-sites.query';
+import { listCountedSites } from '@/lib/records/site/list-counted-sites.query';
+import { siteSearchInput } from '@/lib/records/site/site-search.input';
+import { testDatabase } from '../../support/database';
+import { type Growers, growers } from '../../support/growers';
+
+const { superuser } = await testDatabase();
+const admin = new Client({ connectionString: superuser });
+let people: Growers;
+
+beforeAll(async () => {
+  await admin.connect();
+  people = await growers(superuser);
+  await admin.query(
+    `insert into site (network_id, id, code, name, kind, time_zone, trim_default)
+     select network_id, gen_random_uuid(), 'G-' || n, case n when 7 then '7 % Yard' else 'Garden ' || lpad(n::text, 3, '0') end,
+       kind, time_zone, trim_default
+     from site, generate_series(1, 120) n where id = $1`,
+    [people.millLane],
+  );
+}, 120_000);
+afterAll(() => admin.end());
+
+const found = (raw: object) =>
+  readAs(people.coordinator, (context) => findSites(context, siteSearchInput.parse(raw)));
+const namesOf = ({ sites }: { readonly sites: readonly { readonly name: string }[] }) =>
+  sites.map(({ name }) => name);
+
+describe('a search among sites', () => {
+  it('finds them by any part of the name or the code, however it is written', async () => {
+    expect(namesOf(await found({ name: 'GARDEN 11' }))).toEqual(
+      Array.from({ length: 10 }, (_, at) => `Garden 11${at}`),
+    );
+    expect(namesOf(await found({ name: 'g-120' }))).toEqual(['Garden 120']);
+    expect(await found({ name: 'nowhere' })).toMatchObject({ sites: [], total: 0, page: 1, pages: 1 });
+  });
+
+  it('takes a percent sign and an underscore as they are', async () => {
+    expect(namesOf(await found({ name: '%' }))).toEqual(['7 % Yard']);
+    expect(namesOf(await found({ name: '_' }))).toEqual([]);
+    expect(namesOf(await found({ name: '\\' }))).toEqual([]);
+  });
+
+  it('has every site on one page or another, once, and the last page where a later one is asked for', async () => {
+    const pages = [await found({}), await found({ page: '2' }), await found({ page: '3' })];
+    expect(pages.map(({ sites, total, pages: all }) => [sites.length, total, all])).toEqual([
+      [50, 122, 3],
+      [50, 122, 3],
+      [22, 122, 3],
+    ]);
+    const names = pages.flatMap(namesOf);
+    expect(new Set(names).size).toBe(122);
+    expect(names).toEqual((await readAs(people.coordinator, listCountedSites)).map(({ name }) => name));
+    expect(namesOf(await found({ page: '9' }))).toEqual(namesOf(await found({ page: '3' })));
+  });
+
+  it('counts batches of the sites of its page as the whole list does', async () => {
+    const search = siteSearchInput.parse({ name: 'mill' });
+    const page = await readAs(people.coordinator, (context) => findCountedSites(context, search));
+    const all = await readAs(people.coordinator, (context) => listCountedSites(context, search));
+    expect(page.sites).toEqual(all);
+    expect(all.map(({ id }) => id)).toEqual([people.millLane]);
+  });
+});
