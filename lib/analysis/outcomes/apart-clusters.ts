@@ -1,5 +1,6 @@
+import { perBatch } from './apart-batches';
+import { type ApartWithin, flagsAt, joiningWithin } from './apart-of-question';
 import type { Measure } from './outcome-sums';
-import type { ApartOfQuestion } from './read-apart-runs';
 
 /** How many clusters count for a measure: of one method, or of all when undefined. */
 export type ApartClusters = (measure: Measure, method: string | undefined) => number;
@@ -9,11 +10,34 @@ const measures: readonly Measure[] = ['contamination', 'yield', 'cropped', 'life
 
 /**
  * Counts the clusters of batches whose runs reach over several sums, once for every row of a page: runs are one cluster
- * where a batch of both joins them.
+ * where a batch of both joins them. `runs`: how many have numbers.
  */
-export function apartClusters({ sites, numbers }: ApartOfQuestion): ApartClusters {
-  const parents = new Int32Array(numbers.size);
-  for (let run = 0; run < parents.length; run += 1) parents[run] = run;
+export function apartClusters(within: readonly ApartWithin[], runs: number): ApartClusters {
+  const clusterOf = clustersOfRuns(within, runs);
+  const byMethod = new Map<string, Uint8Array>();
+  for (const { own, start, end, today } of within) {
+    const { methodKey, numbers } = own;
+    const flags = byMethod.get(methodKey) ?? new Uint8Array(runs);
+    byMethod.set(methodKey, flags);
+    for (let at = start; at < end; at += perBatch) {
+      const cluster = clusterOf[numbers[at] ?? 0] ?? 0;
+      flags[cluster] = (flags[cluster] ?? 0) | flagsAt(numbers, at, today);
+    }
+  }
+  const all = new Uint8Array(runs);
+  for (const flags of byMethod.values())
+    for (let cluster = 0; cluster < runs; cluster += 1)
+      all[cluster] = (all[cluster] ?? 0) | (flags[cluster] ?? 0);
+  const total = countsOf(all);
+  const counts = new Map([...byMethod].map(([method, flags]) => [method, countsOf(flags)]));
+  return (measure, method) =>
+    (method === undefined ? total : counts.get(method))?.[measures.indexOf(measure)] ?? 0;
+}
+
+/** Of each run the number of one that stands for its cluster. */
+function clustersOfRuns(within: readonly ApartWithin[], runs: number): Int32Array {
+  const parents = new Int32Array(runs);
+  for (let run = 0; run < runs; run += 1) parents[run] = run;
   const root = (of: number) => {
     let top = of;
     for (let up = parents[top] ?? top; up !== top; up = parents[top] ?? top) {
@@ -23,31 +47,19 @@ export function apartClusters({ sites, numbers }: ApartOfQuestion): ApartCluster
     }
     return top;
   };
-  for (const cells of sites.values())
-    for (const { joining } of cells)
-      for (const { runs } of joining) for (const run of runs) parents[root(run)] = root(runs[0] ?? run);
-  const all = new Uint8Array(numbers.size);
-  const byMethod = new Map<string, Uint8Array>();
-  for (const cells of sites.values())
-    for (const { methodKey, runs, flags } of cells) {
-      const own = byMethod.get(methodKey) ?? new Uint8Array(numbers.size);
-      byMethod.set(methodKey, own);
-      for (let at = 0; at < runs.length; at += 1) {
-        const cluster = root(runs[at] ?? 0);
-        own[cluster] = (own[cluster] ?? 0) | (flags[at] ?? 0);
-        all[cluster] = (all[cluster] ?? 0) | (flags[at] ?? 0);
-      }
-    }
-  const total = countsOf(all);
-  const counts = new Map([...byMethod].map(([method, flags]) => [method, countsOf(flags)]));
-  return (measure, method) =>
-    (method === undefined ? total : counts.get(method))?.[measures.indexOf(measure)] ?? 0;
+  for (const { runs: joined } of joiningWithin(within))
+    for (const run of joined) parents[root(run)] = root(joined[0] ?? run);
+  for (let run = 0; run < runs; run += 1) parents[run] = root(run);
+  return parents;
 }
 
 /** How many clusters have each flag. */
 function countsOf(clusters: Uint8Array): readonly number[] {
   const ofFlags = new Array<number>(16).fill(0);
-  for (const flags of clusters) ofFlags[flags] = (ofFlags[flags] ?? 0) + 1;
+  for (let at = 0; at < clusters.length; at += 1) {
+    const flags = clusters[at] ?? 0;
+    if (flags !== 0) ofFlags[flags] = (ofFlags[flags] ?? 0) + 1;
+  }
   return measures.map((_measure, bit) =>
     ofFlags.reduce((count, clustersOf, flags) => count + ((flags >> bit) & 1) * clustersOf, 0),
   );

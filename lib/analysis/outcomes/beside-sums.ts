@@ -15,15 +15,15 @@ export type BesideSums = {
   readonly version: bigint | undefined;
   /** Batches too young on this day or a later one are held. */
   readonly day: CalendarDate;
-  /** Batches apart that were inoculated on this day or later are held. */
-  readonly from: CalendarDate;
+  /** Batches apart that were inoculated in these calendar years are held. */
+  readonly years: readonly number[];
   readonly sites: ReadonlyMap<string, BesideOfSite>;
   /** Of each run that was read: there are tens of thousands, and their ids are long. */
   readonly numbers: Map<string, number>;
 };
 
 /** What days have to be held for a question. */
-export type DaysHeld = Pick<BesideSums, 'day' | 'from'>;
+export type DaysHeld = Pick<BesideSums, 'day' | 'years'>;
 
 /** After so many days most of what was young is no longer. */
 const mostDays = 31;
@@ -33,7 +33,7 @@ export function holdsDay(beside: DaysHeld, { day }: DaysHeld): boolean {
   return beside.day <= day && daysBetween(beside.day, day) <= mostDays;
 }
 
-/** Lays what was read over what was held: of sites that were written all, of the others the days before. */
+/** Lays what was read over what was held: of sites that were written all, of the others the years not held. */
 export function besideWith(before: BesideSums, read: BesideSums, written: readonly string[]): BesideSums {
   const sites = new Map(before.sites);
   for (const site of written) sites.delete(site);

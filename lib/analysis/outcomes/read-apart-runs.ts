@@ -1,31 +1,23 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
-import { type ApartCell, apartOfSites, apartText, apartWithin } from './apart-batches';
-import { epochDaysAt } from './days-at-sites';
+import { apartOfSites, apartText } from './apart-batches';
+import type { ApartOfQuestion } from './apart-of-question';
 import type { OutcomesWanted } from './outcomes-wanted';
-
-/** What is apart of one question: by site, with how many runs there are numbers for. */
-export type ApartOfQuestion = {
-  readonly sites: ReadonlyMap<string, readonly ApartCell[]>;
-  readonly numbers: ReadonlyMap<string, number>;
-};
+import type { SplitPeriod } from './split-period';
+import { stretchesOf, yearsOf } from './years-held';
 
 /** The batches within the filter, of any method, whose clusters cannot be counted from sums, read anew. */
 export async function readApartRuns(
   context: ReadContext,
   wanted: OutcomesWanted,
+  period: SplitPeriod,
   today: SiteDates,
 ): Promise<ApartOfQuestion> {
-  const { container, from } = wanted;
+  const { container } = wanted;
+  const missing = stretchesOf(yearsOf(period));
   const [answer] = await context.db.$queryRaw<{ apart: string | null }[]>`
-    select ${apartText(context, { container, from, held: undefined })} as apart`;
+    select ${apartText(context, { container, missing, held: undefined })} as apart`;
   const numbers = new Map<string, number>();
-  const sites = new Map<string, readonly ApartCell[]>();
-  const [within, dayAt] = [apartWithin(wanted), epochDaysAt(today)];
-  for (const [site, apart] of apartOfSites(answer?.apart ?? null, numbers)) {
-    const day = dayAt(site);
-    if (day !== undefined) sites.set(site, within(apart, day));
-  }
-  return { numbers, sites };
+  return { numbers, wanted, today, sites: apartOfSites(answer?.apart ?? null, numbers) };
 }

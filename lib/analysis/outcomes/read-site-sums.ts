@@ -12,6 +12,7 @@ import type { OutcomesWanted } from './outcomes-wanted';
 import { siteSumsText } from './site-sums-text';
 import type { SplitPeriod } from './split-period';
 import type { NetworkTotal } from './sums-of-totals';
+import { yearsOfBoth } from './years-held';
 import type { YoungBatches } from './young-batches';
 
 type Columns = Record<(typeof cellColumns)[number], string | null>;
@@ -58,10 +59,10 @@ export async function readSiteSums(
 ): Promise<SitesRead> {
   const since = known.sums?.version ?? null;
   const before = known.beside;
-  const asked = daysHeld(wanted, today);
+  const asked = daysHeld(period, today);
   const held: DaysHeld = {
     day: before?.day ?? asked.day,
-    from: before !== undefined && before.from < asked.from ? before.from : asked.from,
+    years: yearsOfBoth(before?.years ?? [], asked.years),
   };
   const statement = siteSumsText(context, { wanted, period, today, since, before, held });
   const { db } = context;

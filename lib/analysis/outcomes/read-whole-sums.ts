@@ -2,12 +2,12 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
 import type { TreatedIn } from '../comparison/cluster-of-run';
-import { apartWithin } from './apart-batches';
 import { type ApartClusters, apartClusters } from './apart-clusters';
-import { epochDaysAt } from './days-at-sites';
+import { type ApartOfQuestion, apartWithin, joiningWithin } from './apart-of-question';
+import type { BesideSums } from './beside-sums';
 import type { OutcomeSums } from './outcome-sums';
 import type { OutcomesWanted } from './outcomes-wanted';
-import { type ApartOfQuestion, readApartRuns } from './read-apart-runs';
+import { readApartRuns } from './read-apart-runs';
 import { readFineSums } from './read-fine-sums';
 import { readPeriod } from './read-period';
 import { readSiteSums, type SitesRead } from './read-site-sums';
@@ -26,28 +26,18 @@ const nothing: OutcomeSums = { counted: [], amounts: [], marked: [], leftOut: []
 type Apart = Pick<WholeSums, 'apart' | 'joining'>;
 
 /** What is said of runs, of any method: clusters are joined by batches of any. */
-export function apartOf(read: ApartOfQuestion): Apart {
-  const joining = [...read.sites.values()].flatMap((cells) => cells.flatMap((cell) => cell.joining));
-  return { apart: apartClusters(read), joining };
+export function apartOf(asked: ApartOfQuestion): Apart {
+  const within = apartWithin(asked);
+  return { apart: apartClusters(within, asked.numbers.size), joining: joiningWithin(within) };
 }
 
-/** What is apart of a question, out of what sums cannot tell; of sites that were not written it is as before. */
-export function apartIn(
-  { sums, beside }: SitesRead,
-  wanted: OutcomesWanted,
-  today: SiteDates,
-  before?: ApartOfQuestion,
-): ApartOfQuestion {
-  // The number of a run means something only in the map that gave it.
-  const held = before?.numbers === beside.numbers ? before : undefined;
-  const sites = new Map(held?.sites);
-  const [within, dayAt] = [apartWithin(wanted), epochDaysAt(today)];
-  for (const site of held === undefined ? beside.sites.keys() : sums.written) {
-    const [apart, day] = [beside.sites.get(site)?.apart, dayAt(site)];
-    if (apart === undefined || day === undefined) sites.delete(site);
-    else sites.set(site, within(apart, day));
-  }
-  return { numbers: beside.numbers, sites };
+/** The same, out of what sums cannot tell. */
+export function apartBeside(beside: BesideSums, wanted: OutcomesWanted, today: SiteDates): Apart {
+  return apartOf({ sites: apartSites(beside), numbers: beside.numbers, wanted, today });
+}
+
+function* apartSites({ sites }: BesideSums) {
+  for (const [site, { apart }] of sites) yield [site, apart] as const;
 }
 
 /** The whole of every method, or of one. */
@@ -65,13 +55,13 @@ export async function readWholeSums(
   if (period === undefined || today.size === 0)
     return {
       sums: nothing,
-      ...apartOf({ sites: new Map(), numbers: new Map() }),
+      ...apartOf({ sites: [], numbers: new Map(), wanted, today }),
     };
   // Sums of the whole network are its coordinators' alone; a member's own sites have few.
   if (context.actor.role === 'coordinator') {
     const read = await readSiteSums(context, wanted, period, today, {});
-    return wholeOf(read, apartOf(apartIn(read, wanted, today)), wanted.method);
+    return wholeOf(read, apartBeside(read.beside, wanted, today), wanted.method);
   }
   const sums = await readFineSums(context, wanted, period, today);
-  return { sums, ...apartOf(await readApartRuns(context, wanted, today)) };
+  return { sums, ...apartOf(await readApartRuns(context, wanted, period, today)) };
 }

@@ -1,5 +1,6 @@
 import type { BesideSums, DaysHeld } from './beside-sums';
 import { holdsDay } from './beside-sums';
+import { yearsBeyond } from './years-held';
 
 /** Of so many kinds of containers a process remembers what sums cannot tell. */
 const most = 12;
@@ -12,11 +13,12 @@ export function besideRemembered(key: string, wanted: DaysHeld): BesideSums | un
   return beside !== undefined && holdsDay(beside, wanted) ? beside : undefined;
 }
 
-/** Remembers it, unless somebody who read at the same time has remembered a later state that holds as many days. */
+/** Remembers it, unless somebody who read at the same time has remembered a later state that holds as much. */
 export function rememberBeside(key: string, beside: BesideSums): void {
   const other = known.get(key);
   if (beside.version === undefined) return;
-  const holdsMore = other !== undefined && holdsDay(other, beside) && other.from <= beside.from;
+  const holdsMore =
+    other !== undefined && holdsDay(other, beside) && yearsBeyond(beside.years, other.years).length === 0;
   if (holdsMore && other.version !== undefined && other.version > beside.version) return;
   known.delete(key);
   known.set(key, beside);

@@ -5,10 +5,9 @@ import { boundsOf } from '../comparison/read-batch-rows';
 import { daysHeld } from './beside-of-text';
 import { daysAtSites } from './days-at-sites';
 import type { OutcomesWanted } from './outcomes-wanted';
-import type { ApartOfQuestion } from './read-apart-runs';
 import { readPeriod } from './read-period';
 import { readSiteSums, type SitesRead } from './read-site-sums';
-import { apartIn, apartOf, readWholeSums, type WholeSums, wholeOf } from './read-whole-sums';
+import { apartBeside, readWholeSums, type WholeSums, wholeOf } from './read-whole-sums';
 import { besideRemembered, rememberBeside } from './remembered-beside';
 import { type RowsOfSites, rowsThatHold } from './rows-of-sites';
 
@@ -26,8 +25,7 @@ export type RememberedSums = WholeSums & {
 type Remembered = {
   readonly read: SitesRead;
   readonly wholes: Map<string | undefined, RememberedSums>;
-  readonly cells: ApartOfQuestion;
-  readonly apart: ReturnType<typeof apartOf>;
+  readonly apart: ReturnType<typeof apartBeside>;
   /** What still held of the rows of sites when this was read, by method. */
   readonly rows: ReadonlyMap<string | undefined, RowsOfSites>;
 };
@@ -63,12 +61,15 @@ function usable<Read extends { readonly version: bigint | undefined }>(
   return read;
 }
 
-function begun(read: SitesRead, before: Remembered | undefined, cells: ApartOfQuestion): Remembered {
+function begun(
+  read: SitesRead,
+  before: Remembered | undefined,
+  apart: ReturnType<typeof apartBeside>,
+): Remembered {
   const rows = new Map([...(before?.wholes ?? [])].map(([method, { rowsOfSites }]) => [method, rowsOfSites]));
   return {
     read,
-    cells,
-    apart: apartOf(cells),
+    apart,
     wholes: new Map(),
     rows: before === undefined ? new Map() : rowsThatHold(rows, before.read, read),
   };
@@ -101,7 +102,7 @@ export async function rememberedWholeSums(
   const key = JSON.stringify([actor.networkId, boundsOf(wanted), period, daysAtSites(today)]);
   const before = known.get(key);
   const ofContainer = `${actor.networkId} ${wanted.container}`;
-  const besideBefore = besideRemembered(ofContainer, daysHeld(wanted, today));
+  const besideBefore = besideRemembered(ofContainer, daysHeld(period, today));
   const state = await readState(context, before?.read.sums.version, besideBefore?.version);
   if (state === undefined) return readWholeSums(context, wanted, today);
   if (before?.read.sums.version === state.version) return keep(key, before, wanted.method);
@@ -115,7 +116,7 @@ export async function rememberedWholeSums(
   });
   rememberBeside(ofContainer, read.beside);
   const earlier = sums === undefined ? undefined : before;
-  const own = begun(read, earlier, apartIn(read, wanted, today, earlier?.cells));
+  const own = begun(read, earlier, apartBeside(read.beside, wanted, today));
   return keep(key, own, wanted.method);
 }
 

@@ -8,6 +8,7 @@ import type { BesideSums, DaysHeld } from './beside-sums';
 import { daysAtSites } from './days-at-sites';
 import type { OutcomesWanted } from './outcomes-wanted';
 import type { SplitPeriod } from './split-period';
+import { stretchesOf, yearsBeyond } from './years-held';
 import { youngText } from './young-batches';
 
 export type SiteSumsAsked = {
@@ -31,7 +32,8 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
   const { wanted, period, today, since, before, held } = asked;
   const sinceBeside = before?.version ?? null;
   const writtenBeside = sql`(select sites from written_beside)::uuid[]`;
-  const ofContainer = { ...held, container: wanted.container };
+  const ofContainer = { day: held.day, container: wanted.container };
+  const heldBefore = before?.years ?? [];
   const network = context.actor.networkId;
   const { from, to, species, container, material } = boundsOf(wanted);
   // Spelled out: of spans to be joined the database thinks that they hold few sums.
@@ -122,7 +124,11 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
       (array_agg(lf) filter (where log))::text as "lifeFresh", (array_agg(ld) filter (where log))::text as "lifeDry",
       (select json_agg(class)::text from near_columns) as near, (select json_agg(sum)::text from network_totals) as network,
       ${youngText(context, { ...ofContainer, written: before && writtenBeside })} as young,
-      ${apartText(context, { ...ofContainer, held: before && { from: before.from, written: writtenBeside } })} as apart,
+      ${apartText(context, {
+        container: wanted.container,
+        missing: stretchesOf(yearsBeyond(held.years, heldBefore)),
+        held: { stretches: stretchesOf(heldBefore), written: writtenBeside },
+      })} as apart,
       (select version from outcome_version where network_id = ${network}::uuid) as version,
       (select sites::text[] from written) as written, (select sites::text[] from written_beside) as "writtenBeside"
     from (select *, ${container} = 'log' as log from sums) s`;

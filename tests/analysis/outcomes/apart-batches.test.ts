@@ -1,45 +1,80 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { apartOfSites, apartWithin } from '@/lib/analysis/outcomes/apart-batches';
+import { clusterOfRun } from '@/lib/analysis/comparison/cluster-of-run';
+import { apartOfSites, perBatch } from '@/lib/analysis/outcomes/apart-batches';
 import { apartClusters } from '@/lib/analysis/outcomes/apart-clusters';
-import { apartIn } from '@/lib/analysis/outcomes/read-whole-sums';
+import { apartWithin, flagsAt, joiningWithin } from '@/lib/analysis/outcomes/apart-of-question';
+import type { Measure } from '@/lib/analysis/outcomes/outcome-sums';
 import { addDays } from '@/lib/growing/calendar-date';
 
-const batches = fc.array(
-  fc.record({
-    runs: fc.uniqueArray(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 3 }),
-    flags: fc.integer({ min: 0, max: 15 }),
-    inoculated: fc.integer({ min: 0, max: 40 }),
-    judged: fc.integer({ min: 0, max: 60 }),
-    yielded: fc.integer({ min: 0, max: 60 }),
-  }),
-  { maxLength: 30 },
-);
-const day = (of: number) => addDays('1970-01-01', of);
+const batch = fc.record({
+  site: fc.constantFrom('hill', 'mill'),
+  method: fc.constantFrom('steam', 'lime'),
+  runs: fc.uniqueArray(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 3 }),
+  flags: fc.integer({ min: 0, max: 15 }),
+  inoculated: fc.integer({ min: 0, max: 40 }),
+  judged: fc.integer({ min: 0, max: 60 }),
+  yielded: fc.integer({ min: 0, max: 60 }),
+});
+type Batch = typeof batch extends fc.Arbitrary<infer One> ? One : never;
+const question = fc.record({
+  all: fc.array(batch, { maxLength: 30 }),
+  from: fc.nat(45),
+  to: fc.nat(45),
+  day: fc.nat(60),
+});
+const date = (of: number) => addDays('1970-01-01', of);
+
+/** The lines of the database, with every batch of a site and method on one. */
+function textOf(all: readonly Batch[]): string {
+  const lines = new Map<string, Batch[]>();
+  for (const one of all) {
+    const start = `${one.site} ${one.method} oyster straw`;
+    lines.set(start, [...(lines.get(start) ?? []), one]);
+  }
+  return [...lines]
+    .map(([start, own]) => {
+      const batches = own.map(({ runs, flags, inoculated, judged, yielded }) => {
+        return `{${runs.map((run) => `r${run}`).join()}}${flags},${inoculated},${judged},${yielded}`;
+      });
+      return `${start} ${batches.join(' ')}`;
+    })
+    .join('\n');
+}
+
+function ask({ all, from, to, day }: { all: readonly Batch[]; from: number; to: number; day: number }) {
+  const numbers = new Map<string, number>();
+  const sites = apartOfSites(textOf(all), numbers);
+  const wanted = { from: date(from), to: date(to), container: 'bag' };
+  const today = new Map(['hill', 'mill'].map((site) => [site, date(day)]));
+  return { numbers, within: apartWithin({ sites, numbers, wanted, today }) };
+}
+
+const comeBy = ({ flags, judged, yielded }: Batch, day: number) =>
+  flags & ((judged <= day ? 1 : 0) + (yielded <= day ? 6 : 0) + 8);
 
 it('batches apart are those inoculated within the question, each with what has come by the day', () => {
   fc.assert(
-    fc.property(batches, fc.nat(45), fc.nat(45), fc.nat(60), (all, from, to, today) => {
-      const text = all.map(
-        ({ runs, flags, inoculated, judged, yielded }) =>
-          `{${runs.map((run) => `r${run}`).join()}}${flags},${inoculated},${judged},${yielded}`,
+    fc.property(question, (asked) => {
+      const { numbers, within } = ask(asked);
+      const told = within.flatMap(({ own, start, end, today }) => {
+        const places = Array.from({ length: (end - start) / perBatch }, (_, at) => start + perBatch * at);
+        return places.map((at) => `${own.methodKey} ${own.numbers[at]} ${flagsAt(own.numbers, at, today)}`);
+      });
+      const expected = asked.all.filter(
+        ({ inoculated }) => inoculated >= asked.from && inoculated <= asked.to,
       );
-      const numbers = new Map<string, number>();
-      const read = apartOfSites(`site method species straw ${text.join(' ')}`, numbers).get('site') ?? [];
-      const wanted = { from: day(from), to: day(to), container: 'bag' };
-      const within = apartWithin(wanted)(all.length === 0 ? [] : read, today);
-      const asked = all.filter(({ inoculated }) => inoculated >= from && inoculated <= to);
-      const told = within.flatMap(({ runs, flags }) => runs.map((run, at) => `${run} ${flags[at]}`));
       expect(told.sort()).toEqual(
-        asked
-          .map(({ runs, flags, judged, yielded }) => {
-            const come = (judged <= today ? 1 : 0) + (yielded <= today ? 6 : 0) + 8;
-            return `${numbers.get(`r${runs[0]}`)} ${flags & come}`;
-          })
+        expected
+          .map((one) => `${one.method} ${numbers.get(`r${one.runs[0]}`)} ${comeBy(one, asked.day)}`)
           .sort(),
       );
-      expect(within.flatMap(({ joining }) => joining.map(({ runIds }) => runIds.join())).sort()).toEqual(
-        asked
+      expect(
+        joiningWithin(within)
+          .map(({ runIds }) => runIds.join())
+          .sort(),
+      ).toEqual(
+        expected
           .filter(({ runs }) => runs.length > 1)
           .map(({ runs }) => runs.map((run) => `r${run}`).join())
           .sort(),
@@ -49,24 +84,31 @@ it('batches apart are those inoculated within the question, each with what has c
   );
 });
 
-it('runs that were numbered anew are counted by their new numbers at every site', () => {
-  const lines = (sites: readonly string[]) =>
-    sites.map((site) => `${site} method species straw {${site}-1}1,5,6,7 {${site}-2}1,5,6,7`).join('\n');
-  const readIn = (sites: readonly string[], written: readonly string[]) => {
-    const numbers = new Map<string, number>();
-    const apart = apartOfSites(lines(sites), numbers);
-    const held = new Map([...apart].map(([site, own]) => [site, { young: [], apart: own }]));
-    return {
-      sums: { version: 1n, written, sites: new Map(), network: [] },
-      beside: { version: 1n, day: day(20), from: day(0), sites: held, numbers },
-    };
-  };
-  const wanted = { from: day(0), to: day(20), container: 'bag' };
-  const today = new Map([
-    ['hill', day(20)],
-    ['mill', day(20)],
-  ]);
-  const before = apartIn(readIn(['mill', 'hill'], []), wanted, today);
-  const after = apartIn(readIn(['hill', 'mill'], ['hill']), wanted, today, before);
-  expect(apartClusters(after)('contamination', undefined)).toBe(4);
+it('clusters are counted as the batches themselves join their runs, of a method and of all', () => {
+  const measures: readonly Measure[] = ['contamination', 'yield', 'cropped', 'life'];
+  fc.assert(
+    fc.property(question, (asked) => {
+      const { numbers, within } = ask(asked);
+      const clusters = apartClusters(within, numbers.size);
+      const batches = asked.all
+        .filter(({ inoculated }) => inoculated >= asked.from && inoculated <= asked.to)
+        .map((one, at) => ({ ...one, id: String(at), runIds: one.runs.map(String) }));
+      const clusterOf = clusterOfRun(batches);
+      for (const [bit, measure] of measures.entries())
+        for (const method of [undefined, 'steam', 'lime']) {
+          const counted = batches.filter(
+            (one) => (method === undefined || one.method === method) && (comeBy(one, asked.day) >> bit) & 1,
+          );
+          expect(clusters(measure, method)).toBe(new Set(counted.map(({ id }) => clusterOf.get(id))).size);
+        }
+    }),
+    { numRuns: 500 },
+  );
+});
+
+it('a site that began after the choices were read has no day yet, and nothing of it is counted', () => {
+  const numbers = new Map<string, number>();
+  const sites = apartOfSites('new steam oyster straw {r1}1,5,6,7', numbers);
+  const wanted = { from: date(0), to: date(20), container: 'bag' };
+  expect(apartWithin({ sites, numbers, wanted, today: new Map([['mill', date(20)]]) })).toEqual([]);
 });
