@@ -1,6 +1,7 @@
 import type { CostGroup, PerKilogram } from '@/lib/analysis/costs/cost-group';
 import { massIn } from '@/lib/growing/per-mass-unit';
 import { formatNumber } from '../format/number-text';
+import { formatWorkMinutes } from '../format/work-text';
 import { DataTable } from '../table/data-table';
 import type { CostsWords } from './costs-words';
 
@@ -78,7 +79,7 @@ export function CostsTable({ by, groups, words }: Props) {
           unit: 'min',
           numeric: true,
           cell: ({ labourMinutesPerKg }) =>
-            labourMinutesPerKg === null ? '–' : formatNumber(perUnit(labourMinutesPerKg), locale, 0),
+            labourMinutesPerKg === null ? '–' : formatWorkMinutes(perUnit(labourMinutesPerKg), locale),
         },
         { key: 'missing', header: t('columns.missing'), cell: (group) => words.missing(group) },
       ]}

@@ -2,6 +2,7 @@ import type { MethodCost, PerTenKilograms } from '@/lib/analysis/next-question/m
 import type { VolumeUnit } from '@/lib/database/generated/enums';
 import { formatMoney } from '../format/money-text';
 import { formatVolume } from '../format/volume-text';
+import { formatWorkMinutes } from '../format/work-text';
 import type { InsightWords } from './insight-words';
 
 type Props = {
@@ -14,7 +15,7 @@ type Props = {
 
 /** Work, fuel, water and cost for 10 of dry material, as far as they are written down; what is missing is named. */
 export function NextCost({ cost, volumeUnit, perKilogram, words }: Props) {
-  const { t, number, locale, language } = words;
+  const { t, locale, language } = words;
   if (cost.of === 'nobody') return <p className="quiet">{t('next.cost.nobody')}</p>;
   const money = (minor: number) => formatMoney({ minor: Math.round(minor), currency: cost.currency }, locale);
   const line = (amount: PerTenKilograms, write: (value: number) => string) =>
@@ -22,7 +23,9 @@ export function NextCost({ cost, volumeUnit, perKilogram, words }: Props) {
       ? []
       : [t('next.cost.batches', { what: write(amount.amount / perKilogram), count: amount.batches })];
   const lines = [
-    ...line(cost.labourMinutes, (minutes) => t('next.cost.labour', { minutes: number(minutes) })),
+    ...line(cost.labourMinutes, (minutes) =>
+      t('next.cost.labour', { minutes: formatWorkMinutes(minutes, locale) }),
+    ),
     ...line(cost.fuelMinor, (minor) => t('next.cost.fuel', { amount: money(minor) })),
     ...line(cost.waterMinor, (minor) => t('next.cost.water', { amount: money(minor) })),
     ...line(cost.waterLitres, (litres) =>

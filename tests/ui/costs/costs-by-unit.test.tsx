@@ -28,9 +28,9 @@ const answer: CostsAnswer = {
   siteNames: new Map(),
 };
 
-async function told(massUnit: MassUnit): Promise<string> {
+async function told(massUnit: MassUnit, methods = answer.methods): Promise<string> {
   const words = await costsWords(answer, { language, massUnit });
-  return renderToStaticMarkup(<CostsAnswerView answer={answer} words={words} />);
+  return renderToStaticMarkup(<CostsAnswerView answer={{ ...answer, methods }} words={words} />);
 }
 
 beforeEach(() => {
@@ -47,7 +47,7 @@ test('a reader who weighs in kilograms reads money, work and mass by the kilogra
 test('a reader who weighs in pounds reads the same by the pound, and no kilogram anywhere', async () => {
   const page = await told('lb');
   expect(page).toContain('A pound cost $4.54 by cold soak.');
-  for (const text of ['Cost of a lb', 'Margin of a lb', '>2.72 ', '>7<', '>35.3<'])
+  for (const text of ['Cost of a lb', 'Margin of a lb', '>2.72 ', '>6.8<', '>35.3<'])
     expect(page).toContain(text);
   expect(page).not.toMatch(/kilogram|\bkg\b/i);
 });
@@ -57,4 +57,9 @@ test('in Spanish a pound is feminine', async () => {
   const page = await told('lb');
   expect(page).toContain('Una libra costó $4.54 con remojo en frío.');
   expect(page).not.toMatch(/kilogramo|\bkg\b|un libra/i);
+});
+
+test('less than a minute of work for a kilogram is told with its decimals', async () => {
+  const page = await told('kg', [{ ...group, labourMinutesPerKg: 0.4537 }]);
+  expect(page).toContain('>0.45<');
 });

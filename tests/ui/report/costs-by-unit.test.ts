@@ -17,12 +17,13 @@ const content = {
   rule: { minSites: 5, topTwoPercent: 85 },
 } as unknown as Parameters<typeof costSection>[0];
 
-function costs(massUnit: 'kg' | 'lb') {
+function costs(massUnit: 'kg' | 'lb', all = row) {
   const given: Partial<Record<keyof ReportTongue, unknown>> = {
     t: createTranslator({ locale: 'en-US', messages: loadMessages('en'), namespace: 'report' }),
     ...{ locale: 'en-US', massUnit, massUcum: massUnit === 'kg' ? 'kg' : '[lb_av]' },
   };
-  const { tables, notes } = costSection(content, given as ReportTongue);
+  const told = { ...content, costs: content.costs && { ...content.costs, all } } as typeof content;
+  const { tables, notes } = costSection(told, given as ReportTongue);
   const [table] = tables ?? [];
   return { cells: table?.rows[0]?.cells, table, notes };
 }
@@ -38,6 +39,13 @@ test('a report tells a cost by the kilogram or by the pound as its reader weighs
     undefined,
     ...['USD/[lb_av]', 'USD/[lb_av]', 'min/[lb_av]'],
   ]);
-  expect(pounds.cells?.[3]?.text).toBe('7');
+  expect(kilograms.cells?.[3]).toEqual({ text: '15', value: 15 });
+  expect(pounds.cells?.[3]?.text).toBe('6.8');
+  expect(pounds.cells?.[3]?.value).toBeCloseTo(6.80388555, 9);
   expect(JSON.stringify(pounds)).not.toMatch(/kilogram|\bkg\b/);
+});
+
+test('less than a minute of work for a kilogram is told with its decimals, and is not rounded in the files', () => {
+  const quick = costs('kg', { ...row, labourMinutesPerKg: 0.4537 });
+  expect(quick.cells?.[3]).toEqual({ text: '0.45', value: 0.4537 });
 });

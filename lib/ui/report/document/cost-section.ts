@@ -4,6 +4,7 @@ import type { FunderReportContent } from '@/lib/report/content/funder-report';
 import type { DocumentCell, DocumentTable } from '@/lib/report/document/report-document';
 import { formatMoney } from '../../format/money-text';
 import { formatNumber } from '../../format/number-text';
+import { formatWorkMinutes } from '../../format/work-text';
 import type { IndicatorSection } from './indicator-sections';
 import { moneyOf } from './money-cell';
 import type { ReportTongue } from './report-tongue';
@@ -35,7 +36,7 @@ function figureCell(figure: Row['cost'], currency: string, tongue: ReportTongue)
 }
 
 function workCell(minutes: number, locale: string): DocumentCell {
-  return { text: formatNumber(minutes, locale, 0), value: minutes };
+  return { text: formatWorkMinutes(minutes, locale), value: minutes };
 }
 
 function costTable({ all, methods, currency }: Told, tongue: ReportTongue): DocumentTable {
