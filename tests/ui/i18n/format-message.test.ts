@@ -50,19 +50,26 @@ describe('Messages', () => {
     ['en', 'en-US'],
     ['es', 'es-ES'],
     ['es', 'es-US'],
-  ])('of %s are written for %s as the library itself writes them', (language, locale) => {
-    const texts = leaves(loadMessages(language));
-    expect(texts.size).toBeGreaterThan(1000);
-    for (const [key, text] of texts) {
-      for (const values of valuesOf(kindsOf(parse(text)))) {
-        const own = formatMessage(key, text, values, options(locale));
-        expect(own, `${key} of ${JSON.stringify(values)}`).toBe(library(key, text, values, options(locale)));
+  ])(
+    'of %s are written for %s as the library itself writes them',
+    (language, locale) => {
+      const texts = leaves(loadMessages(language));
+      expect(texts.size).toBeGreaterThan(1000);
+      for (const [key, text] of texts) {
+        for (const values of valuesOf(kindsOf(parse(text)))) {
+          const own = formatMessage(key, text, values, options(locale));
+          expect(own, `${key} of ${JSON.stringify(values)}`).toBe(
+            library(key, text, values, options(locale)),
+          );
+        }
       }
-    }
-  }, 60_000);
+    },
+    60_000,
+  );
 
   test('that are not given a value they name are refused by that name', () => {
-    const written = () => formatMessage('batches.ofUnits', '{count} of {total}', { count: 3 }, options('en-US'));
+    const written = () =>
+      formatMessage('batches.ofUnits', '{count} of {total}', { count: 3 }, options('en-US'));
     expect(written).toThrow('batches.ofUnits is not given its total');
   });
 });
