@@ -3,8 +3,8 @@ import { getTranslations } from 'next-intl/server';
 import type { OpenAtSite, OpenCounts } from '@/lib/records/today/count-open.query';
 import { Link } from '../page/link';
 
-/** Sites that stand open; the rest is behind one press. */
-const shownSites = 20;
+/** Sites that stand open; the rest is behind one press, or looked for by name where it is long. */
+const [shownSites, foldedSites] = [20, 80];
 
 type Props = { readonly counts: OpenCounts; readonly at: OpenAtSite | undefined };
 
@@ -35,7 +35,11 @@ export async function OpenSites({ counts, at }: Props) {
       <h2 id="open-sites">{t('heading')}</h2>
       <p>{t('total', { open, sites: sites.length, unlooked })}</p>
       <ul className="due-lines">{first.map(line)}</ul>
-      {rest.length === 0 ? null : (
+      {rest.length === 0 ? null : rest.length > foldedSites ? (
+        <p>
+          <Link href={'/sites/choose?next=/today' as Route}>{t('findSite', { count: rest.length })}</Link>
+        </p>
+      ) : (
         <details className="due-fold">
           <summary>{t('moreSites', { count: rest.length })}</summary>
           <ul className="due-lines">{rest.map(line)}</ul>
