@@ -67,6 +67,14 @@ test('a photo that is sent without signal stays chosen with its words and is kep
   await submit.click();
   await page.waitForURL(/saved=photo#photos$/);
   await expect(page.locator('#photos').getByText(caption)).toHaveCount(1);
+  await page.goBack();
+  await page
+    .locator('[name="file"]')
+    .setInputFiles({ name: 'q.png', mimeType: 'image/png', buffer: picture });
+  await page.locator('[name="caption"]').fill(`${caption} again`);
+  await submit.click();
+  await page.waitForURL(/saved=photo#photos$/);
+  await expect(page.locator('#photos').getByText(`${caption} again`)).toHaveCount(1);
 });
 
 test('a table of a logger keeps its pasted lines and what was said of them without signal', async ({

@@ -48,7 +48,10 @@ export function FileForm({ action, words, errors, known, ...props }: Props) {
       const answer = await postFile(action, data);
       if (answer === undefined || 'refused' in answer) return setTold(answer?.refused ?? words.noSignal);
       setTold(undefined);
-      router.push(answer.goOnTo as Route);
+      // Back to this form it stays as it is; any other page is loaded anew, for this one, shown from memory on the way
+      // back, would send its id again with another file.
+      if (answer.goOnTo.startsWith(`${window.location.pathname}?`)) router.push(answer.goOnTo as Route);
+      else window.location.assign(answer.goOnTo);
     });
   };
   const title = `${state.errors.length > 0 ? `${words.errorPrefix} ` : ''}${props.heading} – ${words.product}`;
