@@ -4,27 +4,39 @@ import { joinSql, type Sql, sql } from '@/lib/database/sql-text';
 import type { Stretch } from './years-held';
 
 /**
- * Batches of a site, method, species and material whose runs reach over several sums. Of each the number of a run, its days
- * since 1970 (inoculated, entering contamination, entering yield), and for what it counts as if those had come: 1
- * contamination, 2 yield, 4 cropped, 8 log life.
+ * Batches of a site whose runs reach over several sums. Of each the number of a run, its days since 1970 (inoculated, entering
+ * contamination, entering yield), for what it counts as if those had come (1 contamination, 2 yield, 4 cropped, 8 log life),
+ * and the number of its kind: its method, species and material.
  */
 export type ApartBatches = {
-  readonly methodKey: string;
-  readonly species: string;
-  readonly material: string;
-  /** Five numbers a batch (`perBatch`), in the order of inoculation: run, flags, and the three days. */
+  /** Six numbers a batch (`perBatch`), in the order of inoculation: run, flags, the three days, kind. */
   readonly numbers: Int32Array;
-  /** Those of several runs, once more. */
+  /** Those of several runs, once more, in no particular order. */
   readonly joining: readonly JoiningBatch[];
 };
 
-type JoiningBatch = {
+export type JoiningBatch = {
   readonly inoculated: number;
+  readonly kind: number;
   readonly runIds: readonly string[];
   readonly runs: readonly number[];
 };
 
-export const perBatch = 5;
+export type ApartKind = { readonly methodKey: string; readonly species: string; readonly material: string };
+
+/** What the numbers of batches stand for; somebody who reads adds to it, and nobody takes anything away. */
+export type ApartNames = {
+  readonly runs: Map<string, number>;
+  /** By their numbers; each by its own line's beginning. */
+  readonly kinds: ApartKind[];
+  readonly kindOf: Map<string, number>;
+};
+
+export function noApartNames(): ApartNames {
+  return { runs: new Map(), kinds: [], kindOf: new Map() };
+}
+
+export const perBatch = 6;
 
 /** Which batches are read. */
 export type ApartRead = {
@@ -63,30 +75,48 @@ export function apartText({ actor }: ReadContext, { container, missing, held }: 
     group by site_id, method_key, species_id, material_key) apart_lines)`;
 }
 
-function numberOf(run: string, numbers: Map<string, number>): number {
-  const known = numbers.get(run);
-  if (known !== undefined) return known;
-  numbers.set(run, numbers.size);
-  return numbers.size - 1;
-}
-
-/** What the text says, by site; runs that were never seen get the next numbers. */
-export function apartOfSites(text: string | null, numbers: Map<string, number>): Map<string, ApartBatches[]> {
-  const sites = new Map<string, ApartBatches[]>();
+/** What the text says, by site; runs and kinds that were never seen get the next numbers. */
+export function apartOfSites(text: string | null, names: ApartNames): Map<string, ApartBatches[]> {
+  const read = new Map<string, { batches: number[][]; joining: JoiningBatch[] }>();
   for (const line of text ? text.split('\n') : []) {
     const [site = '', methodKey = '', species = '', material = '', ...batches] = line.split(' ');
-    const joining: JoiningBatch[] = [];
-    const read = batches.map((batch) => readBatch(batch, joining, numbers));
-    read.sort((one, other) => (one[2] ?? 0) - (other[2] ?? 0));
-    const own = { methodKey, species, material, joining, numbers: Int32Array.from(read.flat()) };
-    const known = sites.get(site);
-    if (known === undefined) sites.set(site, [own]);
-    else known.push(own);
+    const kind = kindNumber({ methodKey, species, material }, names);
+    const own = read.get(site) ?? { batches: [], joining: [] };
+    read.set(site, own);
+    for (const batch of batches) own.batches.push(readBatch(batch, kind, own.joining, names.runs));
   }
-  return sites;
+  return new Map(
+    [...read].map(([site, { batches, joining }]) => {
+      batches.sort((one, other) => (one[2] ?? 0) - (other[2] ?? 0));
+      const numbers = new Int32Array(perBatch * batches.length);
+      for (let at = 0; at < batches.length; at += 1) numbers.set(batches[at] ?? [], perBatch * at);
+      return [site, [{ numbers, joining }]];
+    }),
+  );
 }
 
-function readBatch(batch: string, joining: JoiningBatch[], numbers: Map<string, number>): number[] {
+function kindNumber(kind: ApartKind, { kinds, kindOf }: ApartNames): number {
+  const key = `${kind.methodKey} ${kind.species} ${kind.material}`;
+  const known = kindOf.get(key);
+  if (known !== undefined) return known;
+  kindOf.set(key, kinds.length);
+  kinds.push(kind);
+  return kinds.length - 1;
+}
+
+function runNumber(run: string, runs: Map<string, number>): number {
+  const known = runs.get(run);
+  if (known !== undefined) return known;
+  runs.set(run, runs.size);
+  return runs.size - 1;
+}
+
+function readBatch(
+  batch: string,
+  kind: number,
+  joining: JoiningBatch[],
+  known: Map<string, number>,
+): number[] {
   const end = batch.indexOf('}');
   const ids = batch.slice(1, end);
   const [flags = 0, inoculated = 0, contamination = 0, given = 0] = batch
@@ -95,7 +125,7 @@ function readBatch(batch: string, joining: JoiningBatch[], numbers: Map<string, 
     .map(Number);
   const several = ids.includes(',');
   const runIds = several ? ids.split(',') : [ids];
-  const runs = runIds.map((run) => numberOf(run, numbers));
-  if (several) joining.push({ inoculated, runIds, runs });
-  return [runs[0] ?? 0, flags, inoculated, contamination, given];
+  const runs = runIds.map((run) => runNumber(run, known));
+  if (several) joining.push({ inoculated, kind, runIds, runs });
+  return [runs[0] ?? 0, flags, inoculated, contamination, given, kind];
 }

@@ -1,5 +1,5 @@
 import { perBatch } from './apart-batches';
-import { type ApartWithin, flagsAt, joiningWithin } from './apart-of-question';
+import { type ApartWithin, flagsAt } from './apart-of-question';
 import type { Measure } from './outcome-sums';
 
 /** How many clusters count for a measure: of one method, or of all when undefined. */
@@ -10,32 +10,31 @@ const measures: readonly Measure[] = ['contamination', 'yield', 'cropped', 'life
 
 /**
  * Counts the clusters of batches whose runs reach over several sums, once for every row of a page: runs are one cluster
- * where a batch of both joins them. `runs`: how many have numbers.
+ * where a batch of both joins them.
  */
-export function apartClusters(within: readonly ApartWithin[], runs: number): ApartClusters {
-  const clusterOf = clustersOfRuns(within, runs);
-  const byMethod = new Map<string, Uint8Array>();
-  for (const { own, start, end, today } of within) {
-    const { methodKey, numbers } = own;
-    const flags = byMethod.get(methodKey) ?? new Uint8Array(runs);
-    byMethod.set(methodKey, flags);
+export function apartClusters(within: ApartWithin): ApartClusters {
+  const { stretches, methodOf, methods, runs } = within;
+  const clusterOf = clustersOfRuns(within);
+  const ofMethods = methods.map(() => new Uint8Array(runs));
+  for (const { numbers, start, end, today } of stretches)
     for (let at = start; at < end; at += perBatch) {
+      const flags = ofMethods[methodOf[numbers[at + 5] ?? 0] ?? -1];
+      if (flags === undefined) continue;
       const cluster = clusterOf[numbers[at] ?? 0] ?? 0;
       flags[cluster] = (flags[cluster] ?? 0) | flagsAt(numbers, at, today);
     }
-  }
   const all = new Uint8Array(runs);
-  for (const flags of byMethod.values())
+  for (const flags of ofMethods)
     for (let cluster = 0; cluster < runs; cluster += 1)
       all[cluster] = (all[cluster] ?? 0) | (flags[cluster] ?? 0);
   const total = countsOf(all);
-  const counts = new Map([...byMethod].map(([method, flags]) => [method, countsOf(flags)]));
+  const counts = new Map(ofMethods.map((flags, at) => [methods[at], countsOf(flags)]));
   return (measure, method) =>
     (method === undefined ? total : counts.get(method))?.[measures.indexOf(measure)] ?? 0;
 }
 
 /** Of each run the number of one that stands for its cluster. */
-function clustersOfRuns(within: readonly ApartWithin[], runs: number): Int32Array {
+function clustersOfRuns({ joining, runs }: ApartWithin): Int32Array {
   const parents = new Int32Array(runs);
   for (let run = 0; run < runs; run += 1) parents[run] = run;
   const root = (of: number) => {
@@ -47,7 +46,7 @@ function clustersOfRuns(within: readonly ApartWithin[], runs: number): Int32Arra
     }
     return top;
   };
-  for (const { runs: joined } of joiningWithin(within))
+  for (const { runs: joined } of joining)
     for (const run of joined) parents[root(run)] = root(joined[0] ?? run);
   for (let run = 0; run < runs; run += 1) parents[run] = root(run);
   return parents;

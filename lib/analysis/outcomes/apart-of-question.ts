@@ -1,56 +1,74 @@
 import type { SiteDates } from '../comparison/batch-facts';
-import type { TreatedIn } from '../comparison/cluster-of-run';
 import { boundsOf } from '../comparison/read-batch-rows';
-import { type ApartBatches, perBatch } from './apart-batches';
+import { type ApartBatches, type ApartNames, type JoiningBatch, perBatch } from './apart-batches';
 import { epochDay, epochDaysAt } from './days-at-sites';
 import type { OutcomesWanted } from './outcomes-wanted';
 
 /** What is apart at sites, and which of it a question is about. */
 export type ApartOfQuestion = {
   readonly sites: Iterable<readonly [site: string, apart: readonly ApartBatches[]]>;
-  /** Of each run that a batch names. */
-  readonly numbers: ReadonlyMap<string, number>;
+  readonly names: ApartNames;
   readonly wanted: OutcomesWanted;
   readonly today: SiteDates;
 };
 
-/** Batches alike within a question: from one place of their numbers up to another, and today at their site. */
-export type ApartWithin = {
-  readonly own: ApartBatches;
+/** Batches of a site within the days of a question: from one place of their numbers up to another, and today there. */
+export type ApartStretch = {
+  readonly numbers: Int32Array;
   readonly start: number;
   readonly end: number;
   readonly today: number;
+};
+
+/** The batches that a question is about, of any method. */
+export type ApartWithin = {
+  readonly stretches: readonly ApartStretch[];
+  /** Of each kind the place of its method among `methods`, and -1 where the question is about others. */
+  readonly methodOf: Int32Array;
+  readonly methods: readonly string[];
+  /** Those that were treated in several runs, and so join these. */
+  readonly joining: readonly JoiningBatch[];
+  /** How many runs have numbers. */
+  readonly runs: number;
 };
 
 /**
  * The batches that a question is about, where they lie: they are gone through and not copied, since a network of a thousand
  * sites has more than a hundred thousand of them.
  */
-export function apartWithin({ sites, wanted, today }: ApartOfQuestion): ApartWithin[] {
-  const { from, to, species, material } = boundsOf(wanted);
+export function apartWithin({ sites, names, wanted, today }: ApartOfQuestion): ApartWithin {
+  const { from, to } = boundsOf(wanted);
   const [first, last] = [epochDay(from), epochDay(to)];
   const dayAt = epochDaysAt(today);
-  const within: ApartWithin[] = [];
+  const { methodOf, methods } = methodsWithin(names, wanted);
+  const stretches: ApartStretch[] = [];
+  const joining: JoiningBatch[] = [];
   for (const [site, apart] of sites) {
     const day = dayAt(site);
     if (day === undefined) continue;
     for (const own of apart) {
-      if (species !== null && own.species !== species) continue;
-      if (material !== null && own.material !== material) continue;
       const [start, end] = [placeOf(own.numbers, first), placeOf(own.numbers, last + 1)];
-      if (start < end) within.push({ own, start, end, today: day });
+      if (start === end) continue;
+      stretches.push({ numbers: own.numbers, start, end, today: day });
+      for (const batch of own.joining)
+        if (batch.inoculated >= first && batch.inoculated <= last && methodOf[batch.kind] !== -1)
+          joining.push(batch);
     }
   }
-  return within;
+  return { stretches, methodOf, methods, joining, runs: names.runs.size };
 }
 
-/** Those of them that were treated in several runs, and so join these. */
-export function joiningWithin(within: readonly ApartWithin[]): (TreatedIn & { runs: readonly number[] })[] {
-  return within.flatMap(({ own: { joining, numbers }, start, end }) => {
-    if (joining.length === 0) return [];
-    const [first = 0, last = 0] = [numbers[start + 2], numbers[end - perBatch + 2]];
-    return joining.filter(({ inoculated }) => inoculated >= first && inoculated <= last);
-  });
+function methodsWithin({ kinds }: ApartNames, wanted: OutcomesWanted) {
+  const { species, material } = boundsOf(wanted);
+  const methods: string[] = [];
+  const methodOf = new Int32Array(kinds.length).fill(-1);
+  for (const [kind, of] of kinds.entries()) {
+    if ((species !== null && of.species !== species) || (material !== null && of.material !== material))
+      continue;
+    if (!methods.includes(of.methodKey)) methods.push(of.methodKey);
+    methodOf[kind] = methods.indexOf(of.methodKey);
+  }
+  return { methods, methodOf };
 }
 
 /** For what the batch at a place counts today. */

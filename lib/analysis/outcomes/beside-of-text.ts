@@ -1,5 +1,5 @@
 import type { SiteDates } from '../comparison/batch-facts';
-import { apartOfSites } from './apart-batches';
+import { apartOfSites, noApartNames } from './apart-batches';
 import { type BesideOfSite, type BesideSums, besideWith, type DaysHeld } from './beside-sums';
 import { daysAtSites } from './days-at-sites';
 import type { SplitPeriod } from './split-period';
@@ -24,12 +24,12 @@ export function besideOfText(
   before: BesideSums | undefined,
   { day, years }: DaysHeld,
 ): BesideSums {
-  const numbers = before?.numbers ?? new Map<string, number>();
-  const [young, apart] = [youngOfSites(lists?.young ?? null), apartOfSites(lists?.apart ?? null, numbers)];
+  const names = before?.names ?? noApartNames();
+  const [young, apart] = [youngOfSites(lists?.young ?? null), apartOfSites(lists?.apart ?? null, names)];
   const sites = new Map<string, BesideOfSite>();
   for (const id of new Set([...young.keys(), ...apart.keys()]))
     sites.set(id, { young: young.get(id) ?? [], apart: apart.get(id) ?? [] });
   const version = lists?.version ?? undefined;
-  const read = { day, years, version, numbers, sites };
+  const read = { day, years, version, names, sites };
   return before === undefined ? read : besideWith(before, read, lists?.writtenBeside ?? []);
 }

@@ -1,5 +1,5 @@
 import { type CalendarDate, daysBetween } from '@/lib/growing/calendar-date';
-import type { ApartBatches } from './apart-batches';
+import type { ApartBatches, ApartNames } from './apart-batches';
 import type { YoungBatches } from './young-batches';
 
 /** What kept sums cannot tell of one site's batches of a kind of container. */
@@ -19,7 +19,7 @@ export type BesideSums = {
   readonly years: readonly number[];
   readonly sites: ReadonlyMap<string, BesideOfSite>;
   /** Of each run that was read: there are tens of thousands, and their ids are long. */
-  readonly numbers: Map<string, number>;
+  readonly names: ApartNames;
 };
 
 /** What days have to be held for a question. */
@@ -39,7 +39,9 @@ export function besideWith(before: BesideSums, read: BesideSums, written: readon
   for (const site of written) sites.delete(site);
   for (const [site, own] of read.sites) {
     const { young = [], apart = [] } = sites.get(site) ?? {};
-    sites.set(site, { young: [...young, ...own.young], apart: [...apart, ...own.apart] });
+    // The same list where nothing is added: what was worked out of it is found by it.
+    const both = own.young.length === 0 ? young : [...young, ...own.young];
+    sites.set(site, { young: both, apart: [...apart, ...own.apart] });
   }
   return { ...read, sites };
 }

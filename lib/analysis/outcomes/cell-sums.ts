@@ -29,33 +29,82 @@ export const cellColumns = [
   'lifeDry',
 ] as const;
 
-export type CellSums = Record<(typeof cellColumns)[number], number>;
+/** Where each column is within the numbers of a site and method. */
+export const cellAt = {
+  batches: 0,
+  contaminationBatches: 1,
+  contaminationUnits: 2,
+  contaminated: 3,
+  contaminatedLater: 4,
+  lostClean: 5,
+  yieldBatches: 6,
+  yieldUnits: 7,
+  fresh: 8,
+  yieldOver: 9,
+  freshLater: 10,
+  croppedBatches: 11,
+  croppedUnits: 12,
+  croppedOver: 13,
+  croppedLater: 14,
+  openUnits: 15,
+  openUnitDays: 16,
+  croppedOpenUnits: 17,
+  croppedOpenUnitDays: 18,
+  lifeBatches: 19,
+  lifeUnits: 20,
+  lifeFresh: 21,
+  lifeDry: 22,
+} as const satisfies Record<(typeof cellColumns)[number], number>;
 
-export function noCell(): CellSums {
-  // Spelled out: thousands are begun at a time, and spreading takes several times as long.
-  return {
-    batches: 0,
-    contaminationBatches: 0,
-    contaminationUnits: 0,
-    contaminated: 0,
-    contaminatedLater: 0,
-    lostClean: 0,
-    yieldBatches: 0,
-    yieldUnits: 0,
-    fresh: 0,
-    yieldOver: 0,
-    freshLater: 0,
-    croppedBatches: 0,
-    croppedUnits: 0,
-    croppedOver: 0,
-    croppedLater: 0,
-    openUnits: 0,
-    openUnitDays: 0,
-    croppedOpenUnits: 0,
-    croppedOpenUnitDays: 0,
-    lifeBatches: 0,
-    lifeUnits: 0,
-    lifeFresh: 0,
-    lifeDry: 0,
-  };
+/** Where the runs to add for contamination, yield, cropped and life begin, after the columns. */
+export const runsAt = 23;
+
+/** So many numbers stand for a site and method. */
+export const perCell = 27;
+
+/** What one site adds to the sums of a question. */
+export type SiteSums = {
+  /** Each method once; its numbers begin at its place times `perCell`. */
+  readonly methods: string[];
+  /** One list: a network of a thousand sites has ten thousand methods at sites, and lists of their own take twice the time. */
+  readonly numbers: number[];
+  /** Two numbers a near batch: its code (see `near-codes`) and its units. */
+  readonly near: number[];
+};
+
+export function noSums(): SiteSums {
+  return { methods: [], numbers: [], near: [] };
+}
+
+/** The site's own sums, begun where there are none yet. */
+export function siteIn(sites: Map<string, SiteSums>, id: string): SiteSums {
+  const known = sites.get(id);
+  if (known !== undefined) return known;
+  const own = noSums();
+  sites.set(id, own);
+  return own;
+}
+
+/** Where the numbers of a method begin, put down as nothing where it is new. */
+export function cellIn({ methods, numbers }: SiteSums, method: string): number {
+  // A site uses few methods: going through them is faster than a map.
+  const known = methods.indexOf(method);
+  if (known !== -1) return known * perCell;
+  methods.push(method);
+  for (let at = 0; at < perCell; at += 1) numbers.push(0);
+  return (methods.length - 1) * perCell;
+}
+
+export function addTo(numbers: number[], at: number, number: number): void {
+  numbers[at] = (numbers[at] ?? 0) + number;
+}
+
+/** Adds the sums of the same site. */
+export function addSums(into: SiteSums, own: SiteSums): void {
+  own.methods.forEach((method, place) => {
+    const cell = cellIn(into, method);
+    for (let at = 0; at < perCell; at += 1)
+      addTo(into.numbers, cell + at, own.numbers[place * perCell + at] ?? 0);
+  });
+  for (let at = 0; at < own.near.length; at += 1) into.near.push(own.near[at] ?? 0);
 }

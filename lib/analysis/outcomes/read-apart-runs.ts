@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
-import { apartOfSites, apartText } from './apart-batches';
+import { apartOfSites, apartText, noApartNames } from './apart-batches';
 import type { ApartOfQuestion } from './apart-of-question';
 import type { OutcomesWanted } from './outcomes-wanted';
 import type { SplitPeriod } from './split-period';
@@ -18,6 +18,6 @@ export async function readApartRuns(
   const missing = stretchesOf(yearsOf(period));
   const [answer] = await context.db.$queryRaw<{ apart: string | null }[]>`
     select ${apartText(context, { container, missing, held: undefined })} as apart`;
-  const numbers = new Map<string, number>();
-  return { numbers, wanted, today, sites: apartOfSites(answer?.apart ?? null, numbers) };
+  const names = noApartNames();
+  return { names, wanted, today, sites: apartOfSites(answer?.apart ?? null, names) };
 }

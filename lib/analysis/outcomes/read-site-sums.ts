@@ -4,16 +4,16 @@ import type { SiteDates } from '../comparison/batch-facts';
 import { boundsOf } from '../comparison/read-batch-rows';
 import { besideOfText, daysHeld } from './beside-of-text';
 import { type BesideSums, type DaysHeld, laidOver } from './beside-sums';
-import { type CellSums, cellColumns } from './cell-sums';
+import { addSums, addTo, cellColumns, cellIn, type SiteSums, siteIn } from './cell-sums';
 import { keysOf, numbersOf } from './column-text';
 import { daysAtSites, epochDay, epochDaysAt } from './days-at-sites';
-import { addNear, cellIn, type NearColumns, type SiteSums, siteIn, type YoungAsked } from './near-batches';
+import { addNear, type NearColumns } from './near-batches';
 import type { OutcomesWanted } from './outcomes-wanted';
 import { siteSumsText } from './site-sums-text';
 import type { SplitPeriod } from './split-period';
 import type { NetworkTotal } from './sums-of-totals';
 import { yearsOfBoth } from './years-held';
-import type { YoungBatches } from './young-batches';
+import { type YoungAsked, youngSums } from './young-sums';
 
 type Columns = Record<(typeof cellColumns)[number], string | null>;
 type Lists = Columns & {
@@ -85,7 +85,7 @@ function youngAsked(wanted: OutcomesWanted, { days }: SplitPeriod, today: SiteDa
   return {
     ...{ species, material, first: epochDay(from), last: epochDay(to) },
     dayAt: (site) => dayAt(site) ?? earliest,
-    isAtAnEnd: (inoculated) => ends.some(([start, end]) => inoculated >= start && inoculated <= end),
+    ends,
   };
 }
 
@@ -98,16 +98,12 @@ function sumsOf(
   const sites = new Map<string, SiteSums>();
   const written = lists?.written ?? [];
   if (lists) addKept(lists, sites);
-  const young = onlyWritten
-    ? written.map((id) => [id, beside.sites.get(id)?.young ?? []] as const)
-    : [...beside.sites].map(([id, own]) => [id, own.young] as const);
   // The shapes are the statement's own.
-  addNear(
-    JSON.parse(lists?.near ?? '[]') as NearColumns[],
-    new Map<string, YoungBatches>(young),
-    asked,
-    sites,
-  );
+  addNear(JSON.parse(lists?.near ?? '[]') as NearColumns[], sites);
+  for (const id of onlyWritten ? written : beside.sites.keys()) {
+    const young = beside.sites.get(id)?.young ?? [];
+    if (young.length > 0) addSums(siteIn(sites, id), youngSums(young, asked, asked.dayAt(id)));
+  }
   return {
     sites,
     version: lists?.version ?? undefined,
@@ -118,9 +114,10 @@ function sumsOf(
 
 function addKept(lists: Lists, sites: Map<string, SiteSums>): void {
   const methods = keysOf(lists.methods);
-  const columns = cellColumns.map((name) => [name, numbersOf(lists[name])] as const);
+  const columns = cellColumns.map((name) => numbersOf(lists[name]));
   keysOf(lists.sites).forEach((id, row) => {
-    const cell: CellSums = cellIn(siteIn(sites, id), methods[row] ?? '');
-    for (const [name, column] of columns) cell[name] += column[row] ?? 0;
+    const site = siteIn(sites, id);
+    const cell = cellIn(site, methods[row] ?? '');
+    for (let at = 0; at < columns.length; at += 1) addTo(site.numbers, cell + at, columns[at]?.[row] ?? 0);
   });
 }

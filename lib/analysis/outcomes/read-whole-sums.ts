@@ -2,8 +2,9 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { SiteDates } from '../comparison/batch-facts';
 import type { TreatedIn } from '../comparison/cluster-of-run';
+import { noApartNames } from './apart-batches';
 import { type ApartClusters, apartClusters } from './apart-clusters';
-import { type ApartOfQuestion, apartWithin, joiningWithin } from './apart-of-question';
+import { type ApartOfQuestion, apartWithin } from './apart-of-question';
 import type { BesideSums } from './beside-sums';
 import type { OutcomeSums } from './outcome-sums';
 import type { OutcomesWanted } from './outcomes-wanted';
@@ -28,12 +29,12 @@ type Apart = Pick<WholeSums, 'apart' | 'joining'>;
 /** What is said of runs, of any method: clusters are joined by batches of any. */
 export function apartOf(asked: ApartOfQuestion): Apart {
   const within = apartWithin(asked);
-  return { apart: apartClusters(within, asked.numbers.size), joining: joiningWithin(within) };
+  return { apart: apartClusters(within), joining: within.joining };
 }
 
 /** The same, out of what sums cannot tell. */
 export function apartBeside(beside: BesideSums, wanted: OutcomesWanted, today: SiteDates): Apart {
-  return apartOf({ sites: apartSites(beside), numbers: beside.numbers, wanted, today });
+  return apartOf({ sites: apartSites(beside), names: beside.names, wanted, today });
 }
 
 function* apartSites({ sites }: BesideSums) {
@@ -55,7 +56,7 @@ export async function readWholeSums(
   if (period === undefined || today.size === 0)
     return {
       sums: nothing,
-      ...apartOf({ sites: [], numbers: new Map(), wanted, today }),
+      ...apartOf({ sites: [], names: noApartNames(), wanted, today }),
     };
   // Sums of the whole network are its coordinators' alone; a member's own sites have few.
   if (context.actor.role === 'coordinator') {

@@ -1,37 +1,37 @@
-import { type CellSums, noCell } from './cell-sums';
-import type { SiteSums } from './near-batches';
+import { addTo, cellAt, perCell, runsAt, type SiteSums } from './cell-sums';
 import { NearCounts } from './near-codes';
 import type { CountedSum, OutcomeSums } from './outcome-sums';
 import { type MethodTotal, type NearRuns, type NetworkTotal, sumsOfTotals } from './sums-of-totals';
 
 /** What counts of a site's batches of one method: where there is something to divide by, batches count. */
-function countedOf(site: string, method: string, cell: CellSums, into: CountedSum[]): void {
+function countedOf(
+  site: string,
+  method: string,
+  numbers: readonly number[],
+  cell: number,
+  into: CountedSum[],
+): void {
+  const of = (column: keyof typeof cellAt) => numbers[cell + cellAt[column]] ?? 0;
   // Units, dry mass, area and log-days are above 0.
-  if (cell.contaminationUnits > 0)
-    into.push([
-      ...([site, method, 'contamination', cell.contaminated, cell.contaminationUnits] as const),
-      ...([cell.contaminatedLater, 0, 0] as const),
-    ]);
-  if (cell.yieldOver > 0 || cell.openUnits > 0)
-    into.push([
-      ...([site, method, 'yield', cell.fresh, cell.yieldOver, 0] as const),
-      ...([cell.openUnits, cell.openUnitDays] as const),
-    ]);
+  const units = of('contaminationUnits');
+  if (units > 0)
+    into.push([site, method, 'contamination', of('contaminated'), units, of('contaminatedLater'), 0, 0]);
+  const [fresh, open, cropped] = [of('fresh'), of('openUnits'), of('croppedOpenUnits')];
+  if (of('yieldOver') > 0 || open > 0)
+    into.push([site, method, 'yield', fresh, of('yieldOver'), 0, open, of('openUnitDays')]);
   // What did not crop gave nothing, so both have the same fresh mass.
-  if (cell.croppedOver > 0 || cell.croppedOpenUnits > 0)
-    into.push([
-      ...([site, method, 'cropped', cell.fresh, cell.croppedOver, 0] as const),
-      ...([cell.croppedOpenUnits, cell.croppedOpenUnitDays] as const),
-    ]);
-  if (cell.lifeDry > 0) into.push([site, method, 'life', cell.lifeFresh, cell.lifeDry, 0, 0, 0]);
+  if (of('croppedOver') > 0 || cropped > 0)
+    into.push([site, method, 'cropped', fresh, of('croppedOver'), 0, cropped, of('croppedOpenUnitDays')]);
+  if (of('lifeDry') > 0) into.push([site, method, 'life', of('lifeFresh'), of('lifeDry'), 0, 0, 0]);
 }
 
-function methodTotal(method: string, cell: CellSums): MethodTotal {
+function methodTotal(method: string, numbers: readonly number[]): MethodTotal {
+  const of = (column: keyof typeof cellAt) => numbers[cellAt[column]] ?? 0;
   return [
     method,
-    ...[cell.contaminationBatches, cell.contaminationUnits, cell.contaminatedLater, cell.lostClean],
-    ...[cell.yieldBatches, cell.yieldUnits, cell.freshLater],
-    ...[cell.croppedBatches, cell.croppedUnits, cell.croppedLater, cell.lifeBatches, cell.lifeUnits],
+    ...[of('contaminationBatches'), of('contaminationUnits'), of('contaminatedLater'), of('lostClean')],
+    ...[of('yieldBatches'), of('yieldUnits'), of('freshLater')],
+    ...[of('croppedBatches'), of('croppedUnits'), of('croppedLater'), of('lifeBatches'), of('lifeUnits')],
   ];
 }
 
@@ -47,55 +47,31 @@ export function sumsOfSites(
   const wanted = (method: string) => only === undefined || only === method;
   const counted: CountedSum[] = [];
   const present: string[] = [];
-  const methods = new Map<string, CellSums>();
+  const methods = new Map<string, number[]>();
   const near = new NearCounts();
-  const runs = new Map<string, number[]>();
   for (const [site, own] of sites) {
     let batches = 0;
-    for (const [method, cell] of own.cells) {
+    for (let place = 0; place < own.methods.length; place += 1) {
+      const method = own.methods[place] ?? '';
       if (!wanted(method)) continue;
-      batches += cell.batches;
-      countedOf(site, method, cell, counted);
-      const total = methods.get(method) ?? noCell();
-      methods.set(method, total);
-      addAmounts(total, cell);
+      const cell = place * perCell;
+      batches += own.numbers[cell + cellAt.batches] ?? 0;
+      countedOf(site, method, own.numbers, cell, counted);
+      let total = methods.get(method);
+      if (total === undefined) {
+        total = new Array<number>(perCell).fill(0);
+        methods.set(method, total);
+      }
+      for (let at = 0; at < perCell; at += 1) addTo(total, at, own.numbers[cell + at] ?? 0);
     }
     if (batches > 0) present.push(site);
     near.add(own.near);
-    for (const [method, numbers] of own.runs) {
-      if (!wanted(method)) continue;
-      const sum = runs.get(method);
-      if (sum === undefined) runs.set(method, [...numbers]);
-      else addAll(sum, numbers);
-    }
   }
   return sumsOfTotals({
     network: network.filter(([method]) => wanted(method)),
     sites: { counted, present },
-    methods: [...methods].map(([method, cell]) => methodTotal(method, cell)),
+    methods: [...methods].map(([method, total]) => methodTotal(method, total)),
     near: near.classes(wanted),
-    runs: [...runs].map(([method, numbers]): NearRuns => [method, ...numbers]),
+    runs: [...methods].map(([method, total]): NearRuns => [method, ...total.slice(runsAt, perCell)]),
   });
-}
-
-function addAll(into: number[], numbers: readonly number[]): void {
-  numbers.forEach((number, at) => {
-    into[at] = (into[at] ?? 0) + number;
-  });
-}
-
-/** Only what is said of a method at all sites together. */
-function addAmounts(into: CellSums, cell: CellSums): void {
-  into.contaminationBatches += cell.contaminationBatches;
-  into.contaminationUnits += cell.contaminationUnits;
-  into.contaminatedLater += cell.contaminatedLater;
-  into.lostClean += cell.lostClean;
-  into.yieldBatches += cell.yieldBatches;
-  into.yieldUnits += cell.yieldUnits;
-  into.freshLater += cell.freshLater;
-  into.croppedBatches += cell.croppedBatches;
-  into.croppedUnits += cell.croppedUnits;
-  into.croppedLater += cell.croppedLater;
-  into.lifeBatches += cell.lifeBatches;
-  into.lifeUnits += cell.lifeUnits;
 }

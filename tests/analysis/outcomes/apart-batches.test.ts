@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { clusterOfRun } from '@/lib/analysis/comparison/cluster-of-run';
-import { apartOfSites, perBatch } from '@/lib/analysis/outcomes/apart-batches';
+import { apartOfSites, noApartNames, perBatch } from '@/lib/analysis/outcomes/apart-batches';
 import { apartClusters } from '@/lib/analysis/outcomes/apart-clusters';
-import { apartWithin, flagsAt, joiningWithin } from '@/lib/analysis/outcomes/apart-of-question';
+import { apartWithin, flagsAt } from '@/lib/analysis/outcomes/apart-of-question';
 import type { Measure } from '@/lib/analysis/outcomes/outcome-sums';
 import { addDays } from '@/lib/growing/calendar-date';
 
@@ -43,11 +43,11 @@ function textOf(all: readonly Batch[]): string {
 }
 
 function ask({ all, from, to, day }: { all: readonly Batch[]; from: number; to: number; day: number }) {
-  const numbers = new Map<string, number>();
-  const sites = apartOfSites(textOf(all), numbers);
+  const names = noApartNames();
+  const sites = apartOfSites(textOf(all), names);
   const wanted = { from: date(from), to: date(to), container: 'bag' };
   const today = new Map(['hill', 'mill'].map((site) => [site, date(day)]));
-  return { numbers, within: apartWithin({ sites, numbers, wanted, today }) };
+  return { names, within: apartWithin({ sites, names, wanted, today }) };
 }
 
 const comeBy = ({ flags, judged, yielded }: Batch, day: number) =>
@@ -56,24 +56,21 @@ const comeBy = ({ flags, judged, yielded }: Batch, day: number) =>
 it('batches apart are those inoculated within the question, each with what has come by the day', () => {
   fc.assert(
     fc.property(question, (asked) => {
-      const { numbers, within } = ask(asked);
-      const told = within.flatMap(({ own, start, end, today }) => {
+      const { names, within } = ask(asked);
+      const told = within.stretches.flatMap(({ numbers, start, end, today }) => {
         const places = Array.from({ length: (end - start) / perBatch }, (_, at) => start + perBatch * at);
-        return places.map((at) => `${own.methodKey} ${own.numbers[at]} ${flagsAt(own.numbers, at, today)}`);
+        const methodAt = (at: number) => within.methods[within.methodOf[numbers[at + 5] ?? -1] ?? -1];
+        return places.map((at) => `${methodAt(at)} ${numbers[at]} ${flagsAt(numbers, at, today)}`);
       });
       const expected = asked.all.filter(
         ({ inoculated }) => inoculated >= asked.from && inoculated <= asked.to,
       );
       expect(told.sort()).toEqual(
         expected
-          .map((one) => `${one.method} ${numbers.get(`r${one.runs[0]}`)} ${comeBy(one, asked.day)}`)
+          .map((one) => `${one.method} ${names.runs.get(`r${one.runs[0]}`)} ${comeBy(one, asked.day)}`)
           .sort(),
       );
-      expect(
-        joiningWithin(within)
-          .map(({ runIds }) => runIds.join())
-          .sort(),
-      ).toEqual(
+      expect(within.joining.map(({ runIds }) => runIds.join()).sort()).toEqual(
         expected
           .filter(({ runs }) => runs.length > 1)
           .map(({ runs }) => runs.map((run) => `r${run}`).join())
@@ -88,8 +85,7 @@ it('clusters are counted as the batches themselves join their runs, of a method 
   const measures: readonly Measure[] = ['contamination', 'yield', 'cropped', 'life'];
   fc.assert(
     fc.property(question, (asked) => {
-      const { numbers, within } = ask(asked);
-      const clusters = apartClusters(within, numbers.size);
+      const clusters = apartClusters(ask(asked).within);
       const batches = asked.all
         .filter(({ inoculated }) => inoculated >= asked.from && inoculated <= asked.to)
         .map((one, at) => ({ ...one, id: String(at), runIds: one.runs.map(String) }));
@@ -107,8 +103,23 @@ it('clusters are counted as the batches themselves join their runs, of a method 
 });
 
 it('a site that began after the choices were read has no day yet, and nothing of it is counted', () => {
-  const numbers = new Map<string, number>();
-  const sites = apartOfSites('new steam oyster straw {r1}1,5,6,7', numbers);
+  const names = noApartNames();
+  const sites = apartOfSites('new steam oyster straw {r1}1,5,6,7', names);
   const wanted = { from: date(0), to: date(20), container: 'bag' };
-  expect(apartWithin({ sites, numbers, wanted, today: new Map([['mill', date(20)]]) })).toEqual([]);
+  const within = apartWithin({ sites, names, wanted, today: new Map([['mill', date(20)]]) });
+  expect(apartClusters(within)('contamination', undefined)).toBe(0);
+});
+
+it('of one species or material only the clusters of its own batches are counted, and only those join', () => {
+  const names = noApartNames();
+  const lines = ['oyster straw {r1}1,5,6,7', 'shiitake straw {r1,r2}1,5,6,7', 'oyster bran {r2}1,5,6,7'];
+  const sites = apartOfSites(lines.map((line) => `mill steam ${line}`).join('\n'), names);
+  const today = new Map([['mill', date(20)]]);
+  const count = (choice: object) => {
+    const wanted = { from: date(0), to: date(20), container: 'bag', ...choice };
+    return apartClusters(apartWithin({ sites, names, wanted, today }))('contamination', undefined);
+  };
+  expect(count({})).toBe(1);
+  expect(count({ species: 'oyster' })).toBe(2);
+  expect(count({ species: 'oyster', material: 'bran' })).toBe(1);
 });
