@@ -36,10 +36,10 @@ it('young batches are taken off what counts, of those inoculated within a questi
       const { numbers, near } = youngSums(youngOf(all), partly, today);
       const within = all.filter(({ inoculated }) => inoculated <= 20 && (inoculated < 5 || inoculated > 9));
       const young = within.filter(({ judged }) => judged > today);
-      expect(-(numbers[cellAt.contaminationUnits] ?? 0)).toBe(
+      expect(0 - (numbers[cellAt.contaminationUnits] ?? 0)).toBe(
         young.reduce((sum, { units }) => sum + units, 0),
       );
-      expect(-(numbers[cellAt.yieldBatches] ?? 0)).toBe(
+      expect(0 - (numbers[cellAt.yieldBatches] ?? 0)).toBe(
         within.filter(({ yielded }) => yielded > today).length,
       );
       expect(near).toHaveLength(
