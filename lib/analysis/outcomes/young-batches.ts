@@ -45,7 +45,7 @@ export function youngText({ actor }: ReadContext, { container, day, written }: Y
   return sql`(select json_agg(class)::text from (
     select json_build_array(species_id, method_key, material_key, contamination_class, yield_class, cropped, life_class,
       array_agg(site_id)::text, array_agg(cluster)::text,
-      ${markColumn}, array_agg(inoculated_on - date '1970-01-01')::text, ${enteringColumns}, ${amountColumns}) as class
+      ${markColumn}, array_agg(inoculated_on - date '1970-01-01')::text, ${enteringColumns}, ${amountColumns(container)}) as class
     from app.outcome_row
     where network_id = ${actor.networkId}::uuid and container = ${container}
       and (contamination_enters_on > ${day}::date or yield_enters_on > ${day}::date)
