@@ -5,12 +5,18 @@ import { readComparison } from '@/lib/analysis/comparison/read-comparison';
 import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
 import { readRowsBehind } from '@/lib/analysis/comparison/read-rows-behind';
 import { forgetBeside } from '@/lib/analysis/outcomes/remembered-beside';
+import { forgetYears } from '@/lib/analysis/outcomes/remembered-years';
 import { addDays } from '@/lib/growing/calendar-date';
 import type { PageRead } from './page-reads';
 import { writeOne } from './write-one';
 
 const [comparison, list] = [300, 100];
 type Query = Readonly<Record<string, string>>;
+
+function forgetAll(): void {
+  forgetBeside();
+  forgetYears();
+}
 
 /**
  * Comparisons as people ask for them. One line is the first question of a process. Most others are asked for the first time:
@@ -81,7 +87,7 @@ export async function comparisonReads(actor: Actor, now: Date): Promise<PageRead
   return [
     page('as it opens, after a write', () => ({}), afterWrite),
     page('as it opens, until the next', () => ({})),
-    page('as it opens, first in a process', open, { before: async () => forgetBeside() }),
+    page('as it opens, first in a process', open, { before: async () => forgetAll() }),
     page('as it opens, asked first', open),
     page('its second page', (at) => ({ ...open(at), page: '2' })),
     page('a method', (at) => ({ ...open(at), method: mostUsed })),

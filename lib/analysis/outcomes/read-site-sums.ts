@@ -4,21 +4,19 @@ import type { SiteDates } from '../comparison/batch-facts';
 import { boundsOf } from '../comparison/read-batch-rows';
 import { besideOfText, daysHeld } from './beside-of-text';
 import { type BesideSums, type DaysHeld, laidOver } from './beside-sums';
-import { addSums, addTo, cellColumns, cellIn, type SiteSums, siteIn } from './cell-sums';
-import { keysOf, numbersOf } from './column-text';
+import { addSums, type SiteSums, siteIn } from './cell-sums';
 import { daysAtSites, epochDay, epochDaysAt } from './days-at-sites';
+import { type KeptColumns, keptOfColumns } from './kept-of-columns';
 import { addNear, type NearColumns } from './near-batches';
 import type { OutcomesWanted } from './outcomes-wanted';
+import { type SumsOfYears, yearsAfter } from './remembered-years';
 import { siteSumsText } from './site-sums-text';
 import type { SplitPeriod } from './split-period';
 import type { NetworkTotal } from './sums-of-totals';
 import { yearsOfBoth } from './years-held';
 import { type YoungAsked, youngSums } from './young-sums';
 
-type Columns = Record<(typeof cellColumns)[number], string | null>;
-type Lists = Columns & {
-  sites: string | null;
-  methods: string | null;
+type Lists = KeptColumns & {
   near: string | null;
   network: string | null;
   young: string | null;
@@ -28,6 +26,7 @@ type Lists = Columns & {
   /** The sites asked about, those of which there is nothing any more among them; null: all. */
   written: readonly string[] | null;
   writtenBeside: readonly string[] | null;
+  writtenYears: readonly string[] | null;
 };
 
 export type SumsOfSites = {
@@ -39,10 +38,20 @@ export type SumsOfSites = {
 };
 
 /** What is read of each site of a question: its sums, and what they cannot tell, of one state of the records. */
-export type SitesRead = { readonly sums: SumsOfSites; readonly beside: BesideSums };
+export type SitesRead = {
+  readonly sums: SumsOfSites;
+  readonly beside: BesideSums;
+};
 
-/** What is remembered: of the question its sums, and what sums of this container cannot tell. */
-export type SitesKnown = { readonly sums?: SumsOfSites; readonly beside?: BesideSums };
+/**
+ * What is remembered: of the question its sums, what sums of this container cannot tell, and of those whole years that the
+ * question takes in what other questions have read; without `years` the years are not told one by one.
+ */
+export type SitesKnown = {
+  readonly sums?: SumsOfSites;
+  readonly beside?: BesideSums;
+  readonly years?: SumsOfYears;
+};
 
 /**
  * The sums of each site within the filter as of today, of every method: of all sites, or of those written since what is
@@ -56,7 +65,7 @@ export async function readSiteSums(
   period: SplitPeriod,
   today: SiteDates,
   known: SitesKnown,
-): Promise<SitesRead> {
+): Promise<SitesRead & { readonly years: SumsOfYears }> {
   const since = known.sums?.version ?? null;
   const before = known.beside;
   const asked = daysHeld(period, today);
@@ -64,16 +73,60 @@ export async function readSiteSums(
     day: before?.day ?? asked.day,
     years: yearsOfBoth(before?.years ?? [], asked.years),
   };
-  const statement = siteSumsText(context, { wanted, period, today, since, before, held });
+  // Totals of years do not tell materials apart.
+  const heldYears = boundsOf(wanted).material === null ? known.years : undefined;
+  const statement = siteSumsText(context, { wanted, period, today, since, before, held, heldYears });
   const { db } = context;
   // Row policies let the database think that there are few sums: it would sort them all instead of hashing a thousand sites.
   await db.$queryRaw`select set_config('enable_sort', 'off', true)`;
   const [lists] = await db.$queryRaw<Lists[]>(statement);
   await db.$queryRaw`select set_config('enable_sort', 'on', true)`;
   const beside = besideOfText(lists, before, held);
-  const sums = sumsOf(lists, beside, youngAsked(wanted, period, today), since !== null);
-  if (known.sums === undefined || since === null) return { sums, beside };
-  return { beside, sums: { ...sums, sites: laidOver<SiteSums>(known.sums.sites, sums) } };
+  const kept = keptOfColumns(lists);
+  const years = yearsAfter(heldYears ?? new Map(), {
+    version: lists?.version ?? undefined,
+    years: heldYears === undefined ? [] : period.years,
+    written: lists?.writtenYears ?? [],
+    sums: kept.years,
+  });
+  const onlyWritten = since === null ? undefined : (lists?.written ?? []);
+  addYears(kept.rest, years, onlyWritten);
+  // The shapes are the statement's own.
+  addNear(JSON.parse(lists?.near ?? '[]') as NearColumns[], kept.rest);
+  addYoung(kept.rest, beside, youngAsked(wanted, period, today), onlyWritten);
+  const sums: SumsOfSites = {
+    sites: kept.rest,
+    version: lists?.version ?? undefined,
+    written: lists?.written ?? [],
+    network: JSON.parse(lists?.network ?? '[]') as NetworkTotal[],
+  };
+  if (known.sums === undefined || since === null) return { sums, beside, years };
+  return { beside, years, sums: { ...sums, sites: laidOver<SiteSums>(known.sums.sites, sums) } };
+}
+
+/** Lays whole years over the sums of sites: of all, or of those asked about only. */
+function addYears(
+  sites: Map<string, SiteSums>,
+  years: SumsOfYears,
+  only: readonly string[] | undefined,
+): void {
+  for (const { sites: ofYear } of years.values())
+    for (const id of only ?? ofYear.keys()) {
+      const own = ofYear.get(id);
+      if (own !== undefined) addSums(siteIn(sites, id), own);
+    }
+}
+
+function addYoung(
+  sites: Map<string, SiteSums>,
+  beside: BesideSums,
+  asked: YoungAsked,
+  only: readonly string[] | undefined,
+): void {
+  for (const id of only ?? beside.sites.keys()) {
+    const young = beside.sites.get(id)?.young ?? [];
+    if (young.length > 0) addSums(siteIn(sites, id), youngSums(young, asked, asked.dayAt(id)));
+  }
 }
 
 function youngAsked(wanted: OutcomesWanted, { days }: SplitPeriod, today: SiteDates): YoungAsked {
@@ -87,37 +140,4 @@ function youngAsked(wanted: OutcomesWanted, { days }: SplitPeriod, today: SiteDa
     dayAt: (site) => dayAt(site) ?? earliest,
     ends,
   };
-}
-
-function sumsOf(
-  lists: Lists | undefined,
-  beside: BesideSums,
-  asked: YoungAsked,
-  onlyWritten: boolean,
-): SumsOfSites {
-  const sites = new Map<string, SiteSums>();
-  const written = lists?.written ?? [];
-  if (lists) addKept(lists, sites);
-  // The shapes are the statement's own.
-  addNear(JSON.parse(lists?.near ?? '[]') as NearColumns[], sites);
-  for (const id of onlyWritten ? written : beside.sites.keys()) {
-    const young = beside.sites.get(id)?.young ?? [];
-    if (young.length > 0) addSums(siteIn(sites, id), youngSums(young, asked, asked.dayAt(id)));
-  }
-  return {
-    sites,
-    version: lists?.version ?? undefined,
-    written,
-    network: JSON.parse(lists?.network ?? '[]') as NetworkTotal[],
-  };
-}
-
-function addKept(lists: Lists, sites: Map<string, SiteSums>): void {
-  const methods = keysOf(lists.methods);
-  const columns = cellColumns.map((name) => numbersOf(lists[name]));
-  keysOf(lists.sites).forEach((id, row) => {
-    const site = siteIn(sites, id);
-    const cell = cellIn(site, methods[row] ?? '');
-    for (let at = 0; at < columns.length; at += 1) addTo(site.numbers, cell + at, columns[at]?.[row] ?? 0);
-  });
 }

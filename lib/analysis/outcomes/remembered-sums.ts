@@ -9,6 +9,7 @@ import { readPeriod } from './read-period';
 import { readSiteSums, type SitesRead } from './read-site-sums';
 import { apartBeside, readWholeSums, type WholeSums, wholeOf } from './read-whole-sums';
 import { besideRemembered, rememberBeside } from './remembered-beside';
+import { oldestOf, rememberYears, type SumsOfYears, yearsRemembered } from './remembered-years';
 import { type RowsOfSites, rowsThatHold } from './rows-of-sites';
 
 /** So many questions are remembered in a process, some twelve megabytes each in a network of a thousand sites. */
@@ -31,22 +32,25 @@ type Remembered = {
 };
 const known = new Map<string, Remembered>();
 
-type State = { version: bigint; sites: number; sitesBeside: number };
+type State = { version: bigint; sites: number; sitesBeside: number; sitesYears: number };
 
 /**
- * How often what is kept of batches has been written, and at how many sites since two states. Undefined where nothing was
+ * How often what is kept of batches has been written, and at how many sites since three states. Undefined where nothing was
  * counted yet, or for who may no longer read it.
  */
 async function readState(
   { db, actor }: ReadContext,
   since: bigint | undefined,
   sinceBeside: bigint | undefined,
+  sinceYears: bigint | null,
 ): Promise<State | undefined> {
   const [state] = await db.$queryRaw<State[]>`
     select version, (select count(*)::int from outcome_site_version s
         where s.network_id = v.network_id and s.version > ${since ?? null}::bigint) as sites,
       (select count(*)::int from outcome_site_version s
-        where s.network_id = v.network_id and s.version > ${sinceBeside ?? null}::bigint) as "sitesBeside"
+        where s.network_id = v.network_id and s.version > ${sinceBeside ?? null}::bigint) as "sitesBeside",
+      (select count(*)::int from outcome_site_version s
+        where s.network_id = v.network_id and s.version > ${sinceYears}::bigint) as "sitesYears"
     from outcome_version v where network_id = ${actor.networkId}::uuid`;
   return state;
 }
@@ -59,6 +63,12 @@ function usable<Read extends { readonly version: bigint | undefined }>(
 ): Read | undefined {
   if (read?.version === undefined || read.version > version || sites > mostSites) return undefined;
   return read;
+}
+
+/** Those years that are of use; others are read whole. */
+function yearsThatServe(years: SumsOfYears, { version, sitesYears }: State): SumsOfYears {
+  if (sitesYears > mostSites) return new Map();
+  return new Map([...years].filter(([, own]) => own.version !== undefined && own.version <= version));
 }
 
 function begun(
@@ -103,18 +113,27 @@ export async function rememberedWholeSums(
   const before = known.get(key);
   const ofContainer = `${actor.networkId} ${wanted.container}`;
   const besideBefore = besideRemembered(ofContainer, daysHeld(period, today));
-  const state = await readState(context, before?.read.sums.version, besideBefore?.version);
+  const ofYears = `${ofContainer} ${boundsOf(wanted).species}`;
+  const yearsBefore = yearsRemembered(ofYears, period.years);
+  const state = await readState(
+    context,
+    before?.read.sums.version,
+    besideBefore?.version,
+    oldestOf(yearsBefore),
+  );
   if (state === undefined) return readWholeSums(context, wanted, today);
   if (before?.read.sums.version === state.version) return keep(key, before, wanted.method);
   const [sums, beside] = [
     usable(before?.read.sums, state, state.sites),
     usable(besideBefore, state, state.sitesBeside),
   ];
-  const read = await readSiteSums(context, wanted, period, today, {
+  const { years, ...read } = await readSiteSums(context, wanted, period, today, {
+    years: yearsThatServe(yearsBefore, state),
     ...(sums === undefined ? {} : { sums }),
     ...(beside === undefined ? {} : { beside }),
   });
   rememberBeside(ofContainer, read.beside);
+  rememberYears(ofYears, years);
   const earlier = sums === undefined ? undefined : before;
   const own = begun(read, earlier, apartBeside(read.beside, wanted, today));
   return keep(key, own, wanted.method);

@@ -6,17 +6,13 @@ import { boundsOf } from '../comparison/read-batch-rows';
 import { apartText } from './apart-batches';
 import type { BesideSums, DaysHeld } from './beside-sums';
 import { daysAtSites } from './days-at-sites';
-import type { OutcomesWanted } from './outcomes-wanted';
-import type { SplitPeriod } from './split-period';
+import { oldestOf } from './remembered-years';
+import { type SiteTotalsAsked, siteTotalsText } from './site-totals-text';
 import { stretchesOf, yearsBeyond } from './years-held';
 import { youngText } from './young-batches';
 
-export type SiteSumsAsked = {
-  readonly wanted: OutcomesWanted;
-  readonly period: SplitPeriod;
+export type SiteSumsAsked = SiteTotalsAsked & {
   readonly today: SiteDates;
-  /** Sums are read of sites written since; null: of all. */
-  readonly since: bigint | null;
   /** What is remembered beside the sums, and what is to be held of it. */
   readonly before: BesideSums | undefined;
   readonly held: DaysHeld;
@@ -29,7 +25,7 @@ export type SiteSumsAsked = {
  * times faster than in numeric.
  */
 export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
-  const { wanted, period, today, since, before, held } = asked;
+  const { wanted, period, today, since, before, held, heldYears } = asked;
   const sinceBeside = before?.version ?? null;
   const writtenBeside = sql`(select sites from written_beside)::uuid[]`;
   const ofContainer = { day: held.day, container: wanted.container };
@@ -47,6 +43,9 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
       select array_agg(site_id) as sites from outcome_site_version where network_id = ${network}::uuid and version > ${since}::bigint
     ), written_beside as materialized (
       select array_agg(site_id) as sites from outcome_site_version where network_id = ${network}::uuid and version > ${sinceBeside}::bigint
+    ), written_years as materialized (
+      select array_agg(site_id) as sites from outcome_site_version
+      where network_id = ${network}::uuid and version > ${oldestOf(heldYears)}::bigint
     ), near as (
       select o.*, (coalesce(o.inoculated_on between ${start}::date and ${end}::date, false)
           or coalesce(o.inoculated_on between ${laterStart}::date and ${laterEnd}::date, false))::int as inside,
@@ -75,14 +74,9 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
         from near offset 0) n
       group by method_key, material_key, contamination_class, yield_class, cropped, life_class
     ), by_site as (
-      select site_id, method_key, batches, contamination_batches, contamination_units, contaminated, contaminated_later, lost_clean,
-        yield_batches, yield_units, fresh, yield_over, fresh_later, cropped_batches, cropped_units, cropped_over, cropped_later,
-        open_units, open_unit_days, cropped_open_units, cropped_open_unit_days, life_batches, life_units, life_fresh, life_dry
-      from outcome_site_total where ${spans} and ${material}::text is null and network_id = ${network}::uuid and container = ${container}
-        and (${species}::uuid is null or species_id = ${species}::uuid)
-        and (${since}::bigint is null or site_id = any ((select sites from written)::uuid[]))
+      ${siteTotalsText(context, asked, spans)}
       union all
-      select site_id, method_key, c * batches, c * n * batches, c * n * units, c * numerator, c * later, c * lost_clean,
+      select site_id, method_key, null::date as year, c * batches, c * n * batches, c * n * units, c * numerator, c * later, c * lost_clean,
         y * n * batches, y * n * units, y * numerator, y * denominator, y * later, k * batches, k * units, k * denominator, k * later,
         y * open_units, y * open_unit_days, k * open_units, k * open_unit_days, l * n * batches, l * n * units, l * numerator, l * denominator
       from (select *, (measure = 'contamination')::int as c, (measure = 'yield')::int as y, (measure = 'cropped')::int as k,
@@ -91,7 +85,7 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
         and (${species}::uuid is null or species_id = ${species}::uuid)
         and (${since}::bigint is null or site_id = any ((select sites from written)::uuid[]))
     ), sums as (
-      select site_id, method_key, sum(batches::float8) as batches,
+      select site_id, method_key, year, sum(batches::float8) as batches,
         sum(contamination_batches::float8) as c, sum(contamination_units::float8) as cu, sum(contaminated::float8) as ca,
         sum(contaminated_later::float8) as cl, sum(lost_clean::float8) as lc, sum(yield_batches::float8) as y,
         sum(yield_units::float8) as yu, sum(fresh::float8) as f, sum(yield_over::float8) as yo, sum(fresh_later::float8) as yl,
@@ -103,7 +97,7 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
               sum(life_fresh::float8) as lf, sum(life_dry::float8) as ld`
             : sql`null as ou, null as od, null as kou, null as kod, null as l, null as lu, null as lf, null as ld`
         }
-      from by_site group by site_id, method_key
+      from by_site group by site_id, method_key, year
     ), network_totals as (
       select json_build_array(method_key, material_key, measure, class, sum(batches), sum(units), sum(runs),
         sum(run_missing), sum(trimmed), sum(as_picked), sum(dry_assumed), sum(shared)) as sum
@@ -112,7 +106,8 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
         and (${material}::text is null or material_key = ${material}::text)
       group by method_key, material_key, measure, class
     )
-    select array_agg(site_id)::text as sites, array_agg(method_key)::text as methods, array_agg(batches)::text as batches,
+    select array_agg(site_id)::text as sites, array_agg(method_key)::text as methods, array_agg(coalesce(extract(year from year)::int, 0))::text as years,
+      array_agg(batches)::text as batches,
       array_agg(c)::text as "contaminationBatches", array_agg(cu)::text as "contaminationUnits", array_agg(ca)::text as contaminated,
       array_agg(cl)::text as "contaminatedLater", array_agg(lc)::text as "lostClean", array_agg(y)::text as "yieldBatches",
       array_agg(yu)::text as "yieldUnits", array_agg(f)::text as fresh, array_agg(yo)::text as "yieldOver", array_agg(yl)::text as "freshLater",
@@ -130,6 +125,7 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
         held: { stretches: stretchesOf(heldBefore), written: writtenBeside },
       })} as apart,
       (select version from outcome_version where network_id = ${network}::uuid) as version,
-      (select sites::text[] from written) as written, (select sites::text[] from written_beside) as "writtenBeside"
+      (select sites::text[] from written) as written, (select sites::text[] from written_beside) as "writtenBeside",
+      (select sites::text[] from written_years) as "writtenYears"
     from (select *, ${container} = 'log' as log from sums) s`;
 }

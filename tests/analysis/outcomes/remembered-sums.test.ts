@@ -6,6 +6,7 @@ import type { ComparedRow } from '@/lib/analysis/comparison/compare';
 import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
 import { readRowsBehind } from '@/lib/analysis/comparison/read-rows-behind';
 import { forgetBeside } from '@/lib/analysis/outcomes/remembered-beside';
+import { forgetYears } from '@/lib/analysis/outcomes/remembered-years';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { type Shed, shed } from '../../support/shed';
@@ -64,6 +65,19 @@ async function oneUnitMoreAt(site: string | undefined) {
   expect(rowCount).toBe(1);
 }
 
+/** Behind the back of what tells of writes: nothing that the application can do. */
+const lostMoreAt = (site: string | undefined, by: number) =>
+  admin.query(`update outcome_site_total set lost_clean = lost_clean + $1 where site_id = $2`, [by, site]);
+
+/** Tells of a write without one, which would work the site's sums out anew. */
+const tellAWriteAt = (site: string | undefined) =>
+  admin.query(
+    `with moved as (update outcome_version set version = version + 1 returning network_id, version)
+     update outcome_site_version s set version = moved.version from moved
+     where s.network_id = moved.network_id and s.site_id = $1`,
+    [site],
+  );
+
 describe('sums that are remembered by site', () => {
   it('are those of the batches after any writes, corrections, voids, moves and days', async () => {
     const questions = [
@@ -105,30 +119,41 @@ describe('sums that are remembered by site', () => {
     const [own, other] = (await admin.query<{ site_id: string }>(twoSites)).rows;
     await expectPlain(always);
     const before = await pageOf(always);
-    // Behind its back: nothing that the application can do.
-    const change = (by: number) =>
-      admin.query(`update outcome_site_total set lost_clean = lost_clean + $1 where site_id = $2`, [
-        by,
-        other?.site_id,
-      ]);
-    await change(1_000_000);
+    await lostMoreAt(other?.site_id, 1_000_000);
     await oneUnitMoreAt(own?.site_id);
     const after = await pageOf(always);
     expect(after?.comparison.total.lostOtherUnits).toBe(before?.comparison.total.lostOtherUnits);
     expect(after?.comparison.total).not.toEqual(before?.comparison.total);
-    // Its sums are worked out anew with a write there, so the write is only told.
-    const tell = () =>
-      admin.query(
-        `with moved as (update outcome_version set version = version + 1 returning network_id, version)
-         update outcome_site_version s set version = moved.version from moved
-         where s.network_id = moved.network_id and s.site_id = $1`,
-        [other?.site_id],
-      );
-    await tell();
+    await tellAWriteAt(other?.site_id);
     expect((await pageOf(always))?.comparison.total.lostOtherUnits).toBeGreaterThan(999_999);
-    await change(-1_000_000);
-    await tell();
+    await lostMoreAt(other?.site_id, -1_000_000);
+    await tellAWriteAt(other?.site_id);
     await expectPlain(always);
+  });
+
+  it('are shared by questions that take in the same whole years, until a site is written', async () => {
+    const [own, other] = (await admin.query<{ site_id: string }>(twoSites)).rows;
+    const lost = async (query: Record<string, string>) =>
+      (await pageOf(query))?.comparison.total.lostOtherUnits;
+    forgetYears();
+    const before = (await lost({ ...always, to: '2027-12-27' })) ?? 0;
+    await lostMoreAt(other?.site_id, 1_000_000);
+    expect(await lost({ ...always, to: '2027-12-26' })).toBe(before);
+    await oneUnitMoreAt(own?.site_id);
+    expect(await lost({ ...always, to: '2027-12-25' })).toBe(before);
+    // Materials are not told apart in them, and one is added up from sums of its own.
+    const material = await admin.query<{ key: string }>(
+      `select material_key as key from outcome_summary where length(material_key) = 36 order by 1 limit 1`,
+    );
+    await expectPlain({ ...always, to: '2027-12-24', material: material.rows[0]?.key ?? '' });
+    await tellAWriteAt(other?.site_id);
+    expect(await lost({ ...always, to: '2027-12-23' })).toBeGreaterThan(999_999);
+    await lostMoreAt(other?.site_id, -1_000_000);
+    await tellAWriteAt(other?.site_id);
+    for (const species of ['all', stock.oyster]) {
+      await expectPlain({ ...always, to: '2027-12-22', species });
+      await expectPlain({ ...always, from: '2025-11-05', to: '2027-12-22', species });
+    }
   });
 
   it('are read again everywhere when a batch joins two runs of another site', async () => {
