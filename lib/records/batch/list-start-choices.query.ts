@@ -3,6 +3,7 @@ import type { ReadContext } from '@/lib/access/context';
 import { asCalendarDate } from '../fields/stored-date';
 import { listChoices } from '../network/list-choices.query';
 import { sitesAsShown } from '../sharing/sites-as-shown';
+import { runsInSight } from '../treatment/runs-in-sight';
 
 const mostLots = 100;
 const mostRuns = 60;
@@ -31,7 +32,7 @@ export async function listStartChoices(context: ReadContext, proposedRunId: stri
   });
   const withMethod = { method: true };
   const latest = await db.treatmentRun.findMany({
-    where: { voidedAt: null },
+    where: { AND: [{ voidedAt: null }, await runsInSight(context)] },
     include: withMethod,
     orderBy: [{ startedAt: 'desc' }, { id: 'desc' }],
     take: mostRuns,

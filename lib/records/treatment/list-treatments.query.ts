@@ -2,6 +2,7 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { lotCursor, lotsPerPage } from '../fields/lot-filter.input';
 import { sitesAsShown } from '../sharing/sites-as-shown';
+import { runsInSight } from './runs-in-sight';
 import type { TreatmentFilter } from './treatment-filter.input';
 import { treatmentWhere } from './treatment-where';
 
@@ -11,15 +12,18 @@ export async function listTreatments(context: ReadContext, filter: TreatmentFilt
   const after = placeOf(filter.after);
   const rows = await db.treatmentRun.findMany({
     where: {
-      ...treatmentWhere(filter),
-      ...(after === undefined
-        ? {}
-        : {
-            OR: [
-              { startedAt: { lt: after.startedAt } },
-              { startedAt: after.startedAt, id: { lt: after.id } },
-            ],
-          }),
+      AND: [
+        treatmentWhere(filter),
+        await runsInSight(context),
+        after === undefined
+          ? {}
+          : {
+              OR: [
+                { startedAt: { lt: after.startedAt } },
+                { startedAt: after.startedAt, id: { lt: after.id } },
+              ],
+            },
+      ],
     },
     include: { method: true },
     orderBy: [{ startedAt: 'desc' }, { id: 'desc' }],
