@@ -1,7 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { joinSql, type Sql, sql } from '@/lib/database/sql-text';
-import type { Stretch } from './years-held';
+import type { Stretch } from './quarters-held';
 
 /**
  * Batches of a site whose runs reach over several sums. Of each the number of a run, its days since 1970 (inoculated, entering

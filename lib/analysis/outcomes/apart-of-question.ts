@@ -47,6 +47,9 @@ export function apartWithin({ sites, names, wanted, today }: ApartOfQuestion): A
     const day = dayAt(site);
     if (day === undefined) continue;
     for (const own of apart) {
+      // A site's batches lie in as many lists as were read.
+      const [earliest = 0, latest = 0] = [own.numbers[2], own.numbers[own.numbers.length - perBatch + 2]];
+      if (latest < first || earliest > last) continue;
       const [start, end] = [placeOf(own.numbers, first), placeOf(own.numbers, last + 1)];
       if (start === end) continue;
       stretches.push({ numbers: own.numbers, start, end, today: day });

@@ -2,8 +2,8 @@ import type { SiteDates } from '../comparison/batch-facts';
 import { apartOfSites, noApartNames } from './apart-batches';
 import { type BesideOfSite, type BesideSums, besideWith, type DaysHeld } from './beside-sums';
 import { daysAtSites } from './days-at-sites';
+import { quartersOf } from './quarters-held';
 import type { SplitPeriod } from './split-period';
-import { yearsOf } from './years-held';
 import { youngOfSites } from './young-batches';
 
 type BesideText = {
@@ -13,16 +13,16 @@ type BesideText = {
   readonly writtenBeside: readonly string[] | null;
 };
 
-/** What has to be held for a question to be answered: whole years, since the next one often begins in the same. */
+/** What has to be held for a question to be answered: whole quarters, since the next one often begins in the same. */
 export function daysHeld(period: SplitPeriod, today: SiteDates): DaysHeld {
-  return { years: yearsOf(period), day: daysAtSites(today).first ?? '1970-01-01' };
+  return { quarters: quartersOf(period), day: daysAtSites(today).first ?? '1970-01-01' };
 }
 
 /** What the statement of a question says beside its sums, laid over what was held. */
 export function besideOfText(
   lists: BesideText | undefined,
   before: BesideSums | undefined,
-  { day, years }: DaysHeld,
+  { day, quarters }: DaysHeld,
 ): BesideSums {
   const names = before?.names ?? noApartNames();
   const [young, apart] = [youngOfSites(lists?.young ?? null), apartOfSites(lists?.apart ?? null, names)];
@@ -30,6 +30,6 @@ export function besideOfText(
   for (const id of new Set([...young.keys(), ...apart.keys()]))
     sites.set(id, { young: young.get(id) ?? [], apart: apart.get(id) ?? [] });
   const version = lists?.version ?? undefined;
-  const read = { day, years, version, names, sites };
+  const read = { day, quarters, version, names, sites };
   return before === undefined ? read : besideWith(before, read, lists?.writtenBeside ?? []);
 }

@@ -1,5 +1,6 @@
 import { type CalendarDate, daysBetween } from '@/lib/growing/calendar-date';
 import type { ApartBatches, ApartNames } from './apart-batches';
+import type { Quarter } from './quarters-held';
 import type { YoungBatches } from './young-batches';
 
 /** What kept sums cannot tell of one site's batches of a kind of container. */
@@ -15,15 +16,15 @@ export type BesideSums = {
   readonly version: bigint | undefined;
   /** Batches too young on this day or a later one are held. */
   readonly day: CalendarDate;
-  /** Batches apart that were inoculated in these calendar years are held. */
-  readonly years: readonly number[];
+  /** Batches apart that were inoculated in these calendar quarters are held. */
+  readonly quarters: readonly Quarter[];
   readonly sites: ReadonlyMap<string, BesideOfSite>;
   /** Of each run that was read: there are tens of thousands, and their ids are long. */
   readonly names: ApartNames;
 };
 
 /** What days have to be held for a question. */
-export type DaysHeld = Pick<BesideSums, 'day' | 'years'>;
+export type DaysHeld = Pick<BesideSums, 'day' | 'quarters'>;
 
 /** After so many days most of what was young is no longer. */
 const mostDays = 31;
@@ -33,7 +34,7 @@ export function holdsDay(beside: DaysHeld, { day }: DaysHeld): boolean {
   return beside.day <= day && daysBetween(beside.day, day) <= mostDays;
 }
 
-/** Lays what was read over what was held: of sites that were written all, of the others the years not held. */
+/** Lays what was read over what was held: of sites that were written all, of the others the quarters not held. */
 export function besideWith(before: BesideSums, read: BesideSums, written: readonly string[]): BesideSums {
   const sites = new Map(before.sites);
   for (const site of written) sites.delete(site);

@@ -4,8 +4,8 @@ import type { SiteDates } from '../comparison/batch-facts';
 import { apartOfSites, apartText, noApartNames } from './apart-batches';
 import type { ApartOfQuestion } from './apart-of-question';
 import type { OutcomesWanted } from './outcomes-wanted';
+import { quartersOf, stretchesOf } from './quarters-held';
 import type { SplitPeriod } from './split-period';
-import { stretchesOf, yearsOf } from './years-held';
 
 /** The batches within the filter, of any method, whose clusters cannot be counted from sums, read anew. */
 export async function readApartRuns(
@@ -15,7 +15,7 @@ export async function readApartRuns(
   today: SiteDates,
 ): Promise<ApartOfQuestion> {
   const { container } = wanted;
-  const missing = stretchesOf(yearsOf(period));
+  const missing = stretchesOf(quartersOf(period));
   const [answer] = await context.db.$queryRaw<{ apart: string | null }[]>`
     select ${apartText(context, { container, missing, held: undefined })} as apart`;
   const names = noApartNames();

@@ -9,11 +9,11 @@ import { daysAtSites, epochDay, epochDaysAt } from './days-at-sites';
 import { type KeptColumns, keptOfColumns } from './kept-of-columns';
 import { addNear, type NearColumns } from './near-batches';
 import type { OutcomesWanted } from './outcomes-wanted';
+import { quartersOfBoth } from './quarters-held';
 import { type SumsOfYears, yearsAfter } from './remembered-years';
 import { siteSumsText } from './site-sums-text';
 import type { SplitPeriod } from './split-period';
 import type { NetworkTotal } from './sums-of-totals';
-import { yearsOfBoth } from './years-held';
 import { type YoungAsked, youngSums } from './young-sums';
 
 type Lists = KeptColumns & {
@@ -71,7 +71,7 @@ export async function readSiteSums(
   const asked = daysHeld(period, today);
   const held: DaysHeld = {
     day: before?.day ?? asked.day,
-    years: yearsOfBoth(before?.years ?? [], asked.years),
+    quarters: quartersOfBoth(before?.quarters ?? [], asked.quarters),
   };
   // Totals of years do not tell materials apart.
   const heldYears = boundsOf(wanted).material === null ? known.years : undefined;

@@ -1,6 +1,6 @@
 import type { BesideSums, DaysHeld } from './beside-sums';
 import { holdsDay } from './beside-sums';
-import { yearsBeyond } from './years-held';
+import { quartersBeyond } from './quarters-held';
 
 /** Of so many kinds of containers a process remembers what sums cannot tell. */
 const most = 12;
@@ -18,7 +18,9 @@ export function rememberBeside(key: string, beside: BesideSums): void {
   const other = known.get(key);
   if (beside.version === undefined) return;
   const holdsMore =
-    other !== undefined && holdsDay(other, beside) && yearsBeyond(beside.years, other.years).length === 0;
+    other !== undefined &&
+    holdsDay(other, beside) &&
+    quartersBeyond(beside.quarters, other.quarters).length === 0;
   if (holdsMore && other.version !== undefined && other.version > beside.version) return;
   known.delete(key);
   known.set(key, beside);

@@ -6,9 +6,9 @@ import { boundsOf } from '../comparison/read-batch-rows';
 import { apartText } from './apart-batches';
 import type { BesideSums, DaysHeld } from './beside-sums';
 import { daysAtSites } from './days-at-sites';
+import { quartersBeyond, stretchesOf } from './quarters-held';
 import { oldestOf } from './remembered-years';
 import { type SiteTotalsAsked, siteTotalsText } from './site-totals-text';
-import { stretchesOf, yearsBeyond } from './years-held';
 import { youngText } from './young-batches';
 
 export type SiteSumsAsked = SiteTotalsAsked & {
@@ -29,7 +29,7 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
   const sinceBeside = before?.version ?? null;
   const writtenBeside = sql`(select sites from written_beside)::uuid[]`;
   const ofContainer = { day: held.day, container: wanted.container };
-  const heldBefore = before?.years ?? [];
+  const heldBefore = before?.quarters ?? [];
   const network = context.actor.networkId;
   const { from, to, species, container, material } = boundsOf(wanted);
   // Spelled out: of spans to be joined the database thinks that they hold few sums.
@@ -121,7 +121,7 @@ export function siteSumsText(context: ReadContext, asked: SiteSumsAsked): Sql {
       ${youngText(context, { ...ofContainer, written: before && writtenBeside })} as young,
       ${apartText(context, {
         container: wanted.container,
-        missing: stretchesOf(yearsBeyond(held.years, heldBefore)),
+        missing: stretchesOf(quartersBeyond(held.quarters, heldBefore)),
         held: { stretches: stretchesOf(heldBefore), written: writtenBeside },
       })} as apart,
       (select version from outcome_version where network_id = ${network}::uuid) as version,
