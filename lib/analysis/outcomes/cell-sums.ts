@@ -64,8 +64,8 @@ export const perCell = 27;
 
 /** What one site adds to the sums of a question. */
 export type SiteSums = {
-  /** Each method once; its numbers begin at its place times `perCell`. */
-  readonly methods: string[];
+  /** Each method once, by its number (`method-codes`); its sums begin at its place times `perCell`. */
+  readonly methods: number[];
   /** One list: a network of a thousand sites has ten thousand methods at sites, and lists of their own take twice the time. */
   readonly numbers: number[];
   /** Two numbers a near batch: its code (see `near-codes`) and its units. */
@@ -86,7 +86,7 @@ export function siteIn(sites: Map<string, SiteSums>, id: string): SiteSums {
 }
 
 /** Where the numbers of a method begin, put down as nothing where it is new. */
-export function cellIn({ methods, numbers }: SiteSums, method: string): number {
+export function cellIn({ methods, numbers }: SiteSums, method: number): number {
   // A site uses few methods: going through them is faster than a map.
   const known = methods.indexOf(method);
   if (known !== -1) return known * perCell;

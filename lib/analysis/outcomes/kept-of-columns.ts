@@ -1,5 +1,6 @@
 import { addTo, cellColumns, cellIn, type SiteSums, siteIn } from './cell-sums';
 import { keysOf, numbersOf } from './column-text';
+import { methodCode } from './method-codes';
 
 /** Kept sums as columns: the site, the method, the calendar year where years are told one by one (0: not), the numbers. */
 export type KeptColumns = Readonly<
@@ -22,11 +23,11 @@ export function keptOfColumns(lists: KeptColumns | undefined): Kept {
     years.set(start, own);
     return own;
   };
-  const [methods, yearOf] = [keysOf(lists?.methods), numbersOf(lists?.years)];
+  const [methods, yearOf] = [keysOf(lists?.methods).map(methodCode), numbersOf(lists?.years)];
   const columns = cellColumns.map((name) => numbersOf(lists?.[name]));
   keysOf(lists?.sites).forEach((id, row) => {
     const site = siteIn(ofYear(yearOf[row] ?? 0), id);
-    const cell = cellIn(site, methods[row] ?? '');
+    const cell = cellIn(site, methods[row] ?? 0);
     for (let at = 0; at < columns.length; at += 1) addTo(site.numbers, cell + at, columns[at]?.[row] ?? 0);
   });
   return { years, rest };

@@ -1,5 +1,6 @@
 import { addTo, cellIn, runsAt, type SiteSums, siteIn } from './cell-sums';
 import { keysOf, numbersOf } from './column-text';
+import { methodCode } from './method-codes';
 import { addAmounts } from './near-amounts';
 import { codeOf, type NearOf, withFlags } from './near-codes';
 
@@ -49,7 +50,7 @@ export function nearPlace(site: SiteSums, of: NearOf, code: number): NearPlace {
   return {
     site,
     code,
-    cell: cellIn(site, of[0]),
+    cell: cellIn(site, methodCode(of[0])),
     contamination: of[2] === 'counted',
     yield: of[3] === 'counted',
     cropped: of[4],

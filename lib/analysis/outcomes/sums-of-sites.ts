@@ -1,4 +1,5 @@
 import { addTo, cellAt, perCell, runsAt, type SiteSums } from './cell-sums';
+import { methodOfCode } from './method-codes';
 import { NearCounts } from './near-codes';
 import type { CountedSum, OutcomeSums } from './outcome-sums';
 import { type MethodTotal, type NearRuns, type NetworkTotal, sumsOfTotals } from './sums-of-totals';
@@ -52,7 +53,7 @@ export function sumsOfSites(
   for (const [site, own] of sites) {
     let batches = 0;
     for (let place = 0; place < own.methods.length; place += 1) {
-      const method = own.methods[place] ?? '';
+      const method = methodOfCode(own.methods[place] ?? -1);
       if (!wanted(method)) continue;
       const cell = place * perCell;
       batches += own.numbers[cell + cellAt.batches] ?? 0;
