@@ -12,7 +12,8 @@ const batch = fc.record({
   method: fc.constantFrom('steam', 'lime'),
   runs: fc.uniqueArray(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 3 }),
   flags: fc.integer({ min: 0, max: 15 }),
-  inoculated: fc.integer({ min: 0, max: 40 }),
+  // Somebody may bring in logs of before 1970.
+  inoculated: fc.integer({ min: -10, max: 40 }),
   judged: fc.integer({ min: 0, max: 60 }),
   yielded: fc.integer({ min: 0, max: 60 }),
 });
@@ -25,26 +26,41 @@ const question = fc.record({
 });
 const date = (of: number) => addDays('1970-01-01', of);
 
-/** The lines of the database, with every batch of a site and method on one. */
-function textOf(all: readonly Batch[]): string {
-  const lines = new Map<string, Batch[]>();
+type Row = Omit<Batch, 'runs' | 'site'> & {
+  readonly site: string;
+  readonly runs: readonly string[];
+  readonly species: string;
+  readonly material: string;
+};
+
+/** The text of the database, as columns of every batch of a method, species and material. */
+function textOf(all: readonly Row[]): string {
+  const kinds = new Map<string, Row[]>();
   for (const one of all) {
-    const start = `${one.site} ${one.method} oyster straw`;
-    lines.set(start, [...(lines.get(start) ?? []), one]);
+    const kind = `${one.method} ${one.species} ${one.material}`;
+    kinds.set(kind, [...(kinds.get(kind) ?? []), one]);
   }
-  return [...lines]
-    .map(([start, own]) => {
-      const batches = own.map(({ runs, flags, inoculated, judged, yielded }) => {
-        return `{${runs.map((run) => `r${run}`).join()}}${flags},${inoculated},${judged},${yielded}`;
-      });
-      return `${start} ${batches.join(' ')}`;
-    })
-    .join('\n');
+  const column = (values: readonly number[]) => `{${values.join()}}`;
+  return JSON.stringify(
+    [...kinds].map(([kind, own]) => [
+      ...kind.split(' '),
+      own.map(({ site }) => site).join(),
+      own.map(({ runs }) => runs.join()).join(';'),
+      column(own.map(({ inoculated, flags }) => 16 * inoculated + flags)),
+      column(own.map(({ judged }) => judged)),
+      column(own.map(({ yielded }) => yielded)),
+    ]),
+  );
 }
+
+const rowOf = (one: Batch): Row => ({
+  ...one,
+  ...{ runs: one.runs.map((run) => `r${run}`), species: 'oyster', material: 'straw' },
+});
 
 function ask({ all, from, to, day }: { all: readonly Batch[]; from: number; to: number; day: number }) {
   const names = noApartNames();
-  const sites = apartOfSites(textOf(all), names);
+  const sites = apartOfSites(textOf(all.map(rowOf)), names);
   const wanted = { from: date(from), to: date(to), container: 'bag' };
   const today = new Map(['hill', 'mill'].map((site) => [site, date(day)]));
   return { names, within: apartWithin({ sites, names, wanted, today }) };
@@ -102,9 +118,14 @@ it('clusters are counted as the batches themselves join their runs, of a method 
   );
 });
 
+const anyOne: Row = {
+  ...{ site: 'mill', method: 'steam', species: 'oyster', material: 'straw', runs: ['r1'] },
+  ...{ flags: 1, inoculated: 5, judged: 6, yielded: 7 },
+};
+
 it('a site that began after the choices were read has no day yet, and nothing of it is counted', () => {
   const names = noApartNames();
-  const sites = apartOfSites('new steam oyster straw {r1}1,5,6,7', names);
+  const sites = apartOfSites(textOf([{ ...anyOne, site: 'new' }]), names);
   const wanted = { from: date(0), to: date(20), container: 'bag' };
   const within = apartWithin({ sites, names, wanted, today: new Map([['mill', date(20)]]) });
   expect(apartClusters(within)('contamination', undefined)).toBe(0);
@@ -112,8 +133,8 @@ it('a site that began after the choices were read has no day yet, and nothing of
 
 it('of one species or material only the clusters of its own batches are counted, and only those join', () => {
   const names = noApartNames();
-  const lines = ['oyster straw {r1}1,5,6,7', 'shiitake straw {r1,r2}1,5,6,7', 'oyster bran {r2}1,5,6,7'];
-  const sites = apartOfSites(lines.map((line) => `mill steam ${line}`).join('\n'), names);
+  const joins = { ...anyOne, species: 'shiitake', runs: ['r1', 'r2'] };
+  const sites = apartOfSites(textOf([anyOne, joins, { ...anyOne, material: 'bran', runs: ['r2'] }]), names);
   const today = new Map([['mill', date(20)]]);
   const count = (choice: object) => {
     const wanted = { from: date(0), to: date(20), container: 'bag', ...choice };
