@@ -4,6 +4,7 @@ import type { Batch, Prisma } from '@/lib/database/generated/client';
 import type { ContainerKind } from '@/lib/database/generated/enums';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { asCalendarDate } from '../fields/stored-date';
+import { tendedSites } from '../today/tended-sites';
 import type { BatchFilter } from './batch-filter.input';
 import type { LocalName } from './batch-view';
 import { batchWhere } from './batch-where';
@@ -62,12 +63,23 @@ function yielded(row: Listed, freshGrams: number | undefined): YieldedBatch {
 }
 
 /** Batches that the actor may see, latest inoculated first, a page at a time. */
-export async function listBatches({ db }: ReadContext, filter: BatchFilter, now: Date): Promise<BatchList> {
+export async function listBatches(
+  { db, actor }: ReadContext,
+  filter: BatchFilter,
+  now: Date,
+): Promise<BatchList> {
+  const sites = tendedSites(actor, undefined);
   const before = readPlace(filter.before);
   const after = before ? undefined : readPlace(filter.after);
   const order = before ? 'asc' : 'desc';
   const rows = await db.batch.findMany({
-    where: { AND: [batchWhere(filter), after ? beyond(after, 'lt') : before ? beyond(before, 'gt') : {}] },
+    where: {
+      AND: [
+        batchWhere(filter),
+        sites === null ? {} : { siteId: { in: sites } },
+        after ? beyond(after, 'lt') : before ? beyond(before, 'gt') : {},
+      ],
+    },
     include: { site: true, species: true, method: true },
     orderBy: [{ inoculatedOn: order }, { id: order }],
     take: batchesPerPage + 1,

@@ -3,6 +3,7 @@ import type { ReadContext } from '@/lib/access/context';
 import type { OpenBatch } from '@/lib/growing/open-batch';
 import { unitLedger } from '../batch/unit-ledger';
 import { asCalendarDate } from '../fields/stored-date';
+import { sitesHere } from '../site/sites-here';
 
 const mostListed = 400;
 
@@ -15,9 +16,10 @@ function byBatch<T extends { readonly batchId: string }>(
 }
 
 /** Open batches of the actor's sites, latest inoculated first, in six queries whatever their number. */
-export async function listOpenBatches({ db }: ReadContext): Promise<OpenBatch[]> {
+export async function listOpenBatches(context: ReadContext): Promise<OpenBatch[]> {
+  const { db } = context;
   const batches = await db.batch.findMany({
-    where: { voidedAt: null, closedOn: null, site: { leftAt: null } },
+    where: { voidedAt: null, closedOn: null, ...(await sitesHere(context)) },
     include: { site: true, species: true },
     orderBy: [{ inoculatedOn: 'desc' }, { id: 'desc' }],
     take: mostListed,

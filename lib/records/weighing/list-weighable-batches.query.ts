@@ -4,6 +4,7 @@ import type { ContainerKind, TrimState } from '@/lib/database/generated/enums';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { proposeFlush } from '@/lib/growing/propose-flush';
 import { asCalendarDate } from '../fields/stored-date';
+import { sitesHere } from '../site/sites-here';
 
 const mostListed = 200;
 
@@ -26,16 +27,14 @@ export type WeighableBatch = {
 
 /** Open batches of the actor's sites, latest picked first, then latest inoculated; `also` is listed though closed. */
 export async function listWeighableBatches(
-  { db }: ReadContext,
+  context: ReadContext,
   options: { now: Date; also?: readonly string[]; siteId?: string },
 ): Promise<WeighableBatch[]> {
-  const rows = await db.batch.findMany({
+  const open = { closedOn: null, ...(await sitesHere(context)) };
+  const rows = await context.db.batch.findMany({
     where: {
       voidedAt: null,
-      OR: [
-        { closedOn: null, site: { leftAt: null } },
-        ...(options.also ? [{ id: { in: [...options.also] } }] : []),
-      ],
+      AND: [options.also ? { OR: [open, { id: { in: [...options.also] } }] } : open],
       ...(options.siteId ? { siteId: options.siteId } : {}),
     },
     include: {
