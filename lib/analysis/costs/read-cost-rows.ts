@@ -52,15 +52,16 @@ export function readBoughtSubstrate({ db, actor }: ReadContext, { from, to }: Pe
         when c.grams is not null and b.moisture_percent is not null
           then c.grams * (1 - b.moisture_percent / 100) / (1 - m.moisture / 100)
       end)::int as grams
-    from batch b
-    join batch_component c on c.network_id = b.network_id and c.batch_id = b.id and c.voided_at is null
+    from batch_component c
+    join batch b on b.network_id = c.network_id and b.id = c.batch_id
     join substrate_lot s on s.network_id = c.network_id and s.id = c.substrate_lot_id
     join material a on a.network_id = s.network_id and a.id = s.material_id
     cross join lateral (select coalesce(s.moisture_percent, a.received_moisture_percent) as moisture) m
     left join lot_price p on p.network_id = s.network_id and p.substrate_lot_id = s.id and p.voided_at is null
       and p.currency = ${currency}
-    where b.network_id = ${actor.networkId}::uuid and b.voided_at is null and b.closed_on is not null
-      and b.inoculated_on between ${from}::date and ${to}::date
+    where c.network_id = ${actor.networkId}::uuid and c.voided_at is null and c.batch_id = any (array(
+      select id from batch where network_id = ${actor.networkId}::uuid and voided_at is null and closed_on is not null
+        and inoculated_on between ${from}::date and ${to}::date))
     order by c.id`;
 }
 

@@ -30,16 +30,28 @@ type Query = Record<string, string | string[] | undefined>;
 
 const daysBack = 365;
 
-/** What a kilogram cost, by method and site, of the batches inoculated in a period (a year unless said) and closed. */
-export async function readCosts(context: ReadContext, query: Query, now: Date): Promise<CostsAnswer> {
-  const { db, actor } = context;
+/** The batches that a question of costs is about, and the money they are told in. */
+export type CostsScope = Pick<CostsAnswer, 'period' | 'currency' | 'labourMinorPerHour'>;
+
+/** What an address asks about: the batches inoculated in a period, a year unless said. */
+export async function readCostsScope(
+  { db, actor }: ReadContext,
+  query: Query,
+  now: Date,
+): Promise<CostsScope> {
   const network = await db.network.findFirstOrThrow({ where: { id: actor.networkId } });
   const { currency, labourMinorPerHour } = network;
   const today = todayInZone(network.timeZone, now);
   const asked = parseComparisonQuery(query);
   const ends: [string, string] = [asked.from ?? addDays(today, -daysBack), asked.to ?? today];
   const [from, to] = ends[0] <= ends[1] ? ends : [ends[1], ends[0]];
-  const period = { from, to };
+  return { period: { from, to }, currency, labourMinorPerHour };
+}
+
+/** What a kilogram cost, by method and site, of the batches of `readCostsScope` that are closed. */
+export async function readCosts(context: ReadContext, query: Query, now: Date): Promise<CostsAnswer> {
+  const { db } = context;
+  const { period, currency, labourMinorPerHour } = await readCostsScope(context, query, now);
   const costed = await readBatchCosts(context, period, currency, labourMinorPerHour);
   const prices = await sitePrices(context, period, currency);
   const cluster = clusterOfRun(costed.map(({ row, runIds }) => ({ id: row.id, runIds })));

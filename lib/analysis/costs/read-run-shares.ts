@@ -32,15 +32,25 @@ export async function readRunShares(
   currency: string,
 ): Promise<ReadonlyMap<string, readonly RunShare[]>> {
   const rows = await db.$queryRaw<UseRow[]>`
-    with treated as (
-      select c.network_id, c.batch_id, c.treatment_run_id as run_id, sum(c.grams) as grams,
-        bool_or(c.grams is null) as unweighed
+    with chosen as (
+      select id from batch where network_id = ${actor.networkId}::uuid and voided_at is null and closed_on is not null
+        and inoculated_on between ${from}::date and ${to}::date),
+    asked as (
+      select distinct c.treatment_run_id as run_id
       from batch_component c join method m on m.network_id = c.network_id and m.id = c.method_id
       where c.network_id = ${actor.networkId}::uuid and c.voided_at is null and m.kind <> 'untreated'
-      group by c.network_id, c.batch_id, c.treatment_run_id),
-    asked as (
-      select distinct t.run_id from treated t join batch b on b.network_id = t.network_id and b.id = t.batch_id
-      where b.voided_at is null and b.closed_on is not null and b.inoculated_on between ${from}::date and ${to}::date)
+        and c.batch_id in (select id from chosen)),
+    touched as (
+      select id from chosen
+      union select c.batch_id from batch_component c join asked a on a.run_id = c.treatment_run_id
+      where c.network_id = ${actor.networkId}::uuid and c.voided_at is null),
+    treated as (
+      select c.network_id, c.batch_id, c.treatment_run_id as run_id, sum(c.grams) as grams,
+        bool_or(c.grams is null) as unweighed
+      from touched b join batch_component c on c.network_id = ${actor.networkId}::uuid and c.batch_id = b.id
+      join method m on m.network_id = c.network_id and m.id = c.method_id
+      where c.voided_at is null and m.kind <> 'untreated'
+      group by c.network_id, c.batch_id, c.treatment_run_id)
     select t.batch_id::text as "batchId", t.run_id::text as "runId",
       round(case when count(*) over w = 1 then b.dry_grams
         when bool_or(t.unweighed) over w then null

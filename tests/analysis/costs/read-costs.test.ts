@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { runAs } from '@/lib/access/run-command';
 import { readAs } from '@/lib/access/scoped-db';
+import { askCosts } from '@/lib/analysis/costs/ask-costs';
 import { readCosts } from '@/lib/analysis/costs/read-costs';
 import { closeBatch } from '@/lib/records/batch/close-batch.command';
 import { closeBatchInput } from '@/lib/records/batch/close-batch.input';
@@ -132,4 +133,13 @@ describe('what a kilogram cost', () => {
     expect(margin).toMatchObject({ kind: 'figure', batches: 1 });
     expect(margin?.kind === 'figure' ? margin.minorPerKg : 0).toBeCloseTo(1300 - cost, 9);
   });
+
+  it('is not added up while somebody waits where more batches are closed than can be at once', async () => {
+    const world = await newShed();
+    const { coordinator } = world.people;
+    for (const _ of [1, 2]) await finished(world);
+    const asked = (most: number) => readAs(coordinator, (context) => askCosts(context, spring, later, most));
+    expect(await asked(1)).toMatchObject({ kind: 'too-many', most: 1, scope: { period: spring } });
+    expect(await asked(2)).toEqual({ kind: 'answer', answer: await ask(world.people) });
+  }, 60_000);
 });

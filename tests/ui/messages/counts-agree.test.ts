@@ -16,7 +16,12 @@ const neverOne: ReadonlySet<string> = new Set([
     (code) => `errors.${code}`,
   ),
   ...['errors.enough-stories', 'errors.too-far', 'errors.table-too-long', 'import.new.fileHint'],
-  ...['insight.methods.curvesNote', 'insight.site.chartNote', 'today.open.latestOnly'],
+  ...[
+    'insight.methods.curvesNote',
+    'insight.site.chartNote',
+    'today.open.latestOnly',
+    'insight.costs.tooMany',
+  ],
   ...['report.howProtected', 'report.changes.carriedBefore', 'report.carried'],
   // Said of several sites or arms, so of several runs and units.
   ...['insight.treatments.whereMany', 'trials.size.needs', 'trials.result.design'],

@@ -1,8 +1,8 @@
 import type { Route } from 'next';
-import { getTranslations } from 'next-intl/server';
+import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { readCosts } from '@/lib/analysis/costs/read-costs';
+import { askCosts } from '@/lib/analysis/costs/ask-costs';
 import { CostsAnswerView } from '@/lib/ui/costs/costs-answer';
 import { costsWords } from '@/lib/ui/costs/costs-words';
 import { dateValues } from '@/lib/ui/form/date-values';
@@ -16,10 +16,11 @@ const path = '/questions/costs';
 export default async function CostsQuestionPage({ searchParams }: PageProps<'/questions/costs'>) {
   const actor = await requireActor('coordinator');
   const address = await searchParams;
-  const answer = await readAs(actor, (context) => readCosts(context, address, new Date()));
-  const { period, currency } = answer;
-  const words = await costsWords(answer, actor);
-  const { t, locale } = words;
+  const asked = await readAs(actor, (context) => askCosts(context, address, new Date()));
+  const scope = asked.kind === 'answer' ? asked.answer : asked.scope;
+  const { period, currency } = scope;
+  const t = await getTranslations('insight.costs');
+  const locale = await getLocale();
   const insight = await getTranslations('insight');
   return (
     <>
@@ -36,7 +37,11 @@ export default async function CostsQuestionPage({ searchParams }: PageProps<'/qu
         values={{ ...dateValues('from', period.from), ...dateValues('to', period.to) }}
         chips={[]}
       />
-      <CostsAnswerView answer={answer} words={words} />
+      {asked.kind === 'answer' ? (
+        <CostsAnswerView answer={asked.answer} words={await costsWords(asked.answer, actor)} />
+      ) : (
+        <p className="answer-sentence">{t('tooMany', { most: asked.most })}</p>
+      )}
       <p className="no-print">
         <Link href={`${path}?from=${period.from}&to=${period.to}` as Route}>{insight('fit.reproduce')}</Link>
       </p>
