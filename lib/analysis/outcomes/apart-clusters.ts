@@ -46,8 +46,14 @@ function clustersOfRuns({ joining, runs }: ApartWithin): Int32Array {
     }
     return top;
   };
-  for (const { runs: joined } of joining)
-    for (const run of joined) parents[root(run)] = root(joined[0] ?? run);
+  for (const { runs: joined } of joining) {
+    let cluster = root(joined[0] ?? 0);
+    for (let at = 1; at < joined.length; at += 1) {
+      const other = root(joined[at] ?? 0);
+      parents[cluster] = other;
+      cluster = other;
+    }
+  }
   for (let run = 0; run < runs; run += 1) parents[run] = root(run);
   return parents;
 }

@@ -50,11 +50,16 @@ export function apartWithin({ sites, names, wanted, today }: ApartOfQuestion): A
       // A site's batches lie in as many lists as were read.
       const [earliest = 0, latest = 0] = [own.numbers[2], own.numbers[own.numbers.length - perBatch + 2]];
       if (latest < first || earliest > last) continue;
-      const [start, end] = [placeOf(own.numbers, first), placeOf(own.numbers, last + 1)];
+      const isWhole = earliest >= first && latest <= last;
+      const start = isWhole ? 0 : placeOf(own.numbers, first);
+      const end = isWhole ? own.numbers.length : placeOf(own.numbers, last + 1);
       if (start === end) continue;
       stretches.push({ numbers: own.numbers, start, end, today: day });
       for (const batch of own.joining)
-        if (batch.inoculated >= first && batch.inoculated <= last && methodOf[batch.kind] !== -1)
+        if (
+          methodOf[batch.kind] !== -1 &&
+          (isWhole || (batch.inoculated >= first && batch.inoculated <= last))
+        )
           joining.push(batch);
     }
   }
