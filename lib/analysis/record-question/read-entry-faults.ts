@@ -55,15 +55,15 @@ export async function readLateEntries(
   const network = actor.networkId;
   const rows = await db.$queryRaw<{ id: string; siteId: string; code: string; on: string }[]>`
     select b.id::text, b.site_id::text as "siteId", b.code, max(e.day)::text as on
-    from batch b join (
-      select batch_id, looked_on as day from look where network_id = ${network}::uuid and voided_at is null
-      union all select batch_id, found_on from finding where network_id = ${network}::uuid and voided_at is null
-      union all select l.batch_id, w.weighed_on from weighing_line l
+    from batch b cross join lateral (
+      select looked_on as day from look where network_id = ${network}::uuid and batch_id = b.id and voided_at is null
+      union all select found_on from finding where network_id = ${network}::uuid and batch_id = b.id and voided_at is null
+      union all select w.weighed_on from weighing_line l
         join weighing w on w.network_id = ${network}::uuid and w.id = l.weighing_id and w.voided_at is null
-        where l.network_id = ${network}::uuid and l.voided_at is null
-    ) e on e.batch_id = b.id and e.day > b.closed_on
+        where l.network_id = ${network}::uuid and l.batch_id = b.id and l.voided_at is null
+    ) e
     where b.network_id = ${network}::uuid and b.voided_at is null and b.closed_on is not null
-      and b.inoculated_on between ${from}::date and ${to}::date
+      and b.inoculated_on between ${from}::date and ${to}::date and e.day > b.closed_on
     group by b.id, b.site_id, b.code`;
   return rows.map((row) => ({ ...row, kind: 'entry-after-closing', of: 'batch' }));
 }

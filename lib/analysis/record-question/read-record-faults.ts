@@ -14,6 +14,7 @@ import { readLateEntries, readWeighingFaults } from './read-entry-faults';
 import { readRuns } from './read-runs';
 import { inOrder, type RecordFault } from './record-fault';
 import { runFaults } from './run-faults';
+import { startOfLatest } from './start-of-latest';
 
 export type RecordFaults = {
   readonly choices: ComparisonChoices;
@@ -23,19 +24,30 @@ export type RecordFaults = {
   readonly effects: readonly (LeftOutEffect & { readonly figure: ShownFigure })[];
   /** The kind of container most used. */
   readonly mainContainer: ContainerKind;
+  /** So many of the latest batches at most were looked through, where there are more; the period begins with them. */
+  readonly latestOnly: number | undefined;
 };
+
+/** What can be looked through while somebody waits; networks of a hundred sites begin fewer in the days of the comparison. */
+const mostLookedThrough = 10_000;
 
 /**
  * Which records are missing or hard to believe at the actor's sites, of batches inoculated in the days that the
- * comparison opens on, and what that does to the figures; undefined while there is no batch.
+ * comparison opens on (of the latest `most`, where there are more), and what that does to the figures; undefined while
+ * there is no batch.
  */
-export async function readRecordFaults(context: ReadContext, now: Date): Promise<RecordFaults | undefined> {
+export async function readRecordFaults(
+  context: ReadContext,
+  now: Date,
+  most: number = mostLookedThrough,
+): Promise<RecordFaults | undefined> {
   const choices = await readComparisonChoices(context, now);
   const { defaults } = choices;
   if (defaults === undefined) return undefined;
   // Harvests are weighed after the last batch was inoculated.
   const lastDay = [...choices.today.values()].sort().at(-1) ?? defaults.to;
-  const period = { from: defaults.from, to: lastDay > defaults.to ? lastDay : defaults.to };
+  const from = await startOfLatest(context, defaults.from, most);
+  const period = { from, to: lastDay > defaults.to ? lastDay : defaults.to };
   const judged = judgeBatches(await readBatchRows(context, period), choices.today);
   const notes = await readBatchNotes(context, period, choices.today);
   const runs = await readRuns(context, period, now);
@@ -54,6 +66,7 @@ export async function readRecordFaults(context: ReadContext, now: Date): Promise
     faults: inOrder(faults),
     effects: containerKinds.flatMap((container) => effectOn(container, judged)),
     mainContainer: defaults.container,
+    latestOnly: from === defaults.from ? undefined : most,
   };
 
   function effectOn(container: ContainerKind, all: readonly JudgedBatch[]) {

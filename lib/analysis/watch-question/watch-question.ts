@@ -24,6 +24,8 @@ export type Watched = {
   readonly since: string;
   /** What needs no model: runs outside their window, records that went missing. */
   readonly plain: readonly Signal[];
+  /** So many of the latest batches at most were looked through for missing records, where there are more. */
+  readonly latestOnly: number | undefined;
   readonly fitted: FittedAnswer<WatchAnswers>;
 };
 
@@ -40,7 +42,8 @@ export async function watch(actor: Actor, now: Date, days: WatchPeriod): Promise
     const faults = await readRecordFaults(context, now);
     if (!scope || !faults) return undefined;
     const runs = await readRuns(context, { from: since, to: faults.period.to }, now);
-    return { scope, plain: [...runSignals(runs), ...recordSignals(faults.faults, since)] };
+    const plain = [...runSignals(runs), ...recordSignals(faults.faults, since)];
+    return { scope, plain, latestOnly: faults.latestOnly };
   });
   if (!read) return undefined;
   const [lots, sites, surprises] = await Promise.all([

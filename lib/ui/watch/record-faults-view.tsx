@@ -51,6 +51,7 @@ export async function RecordFaultsView({ found, kinds, implausible, site, words 
   return (
     <>
       <p className="answer-sentence">{sentence}</p>
+      {found.latestOnly === undefined ? null : <p>{t('latestOnly', { most: found.latestOnly })}</p>}
       {effect === undefined ? null : <p className="lead">{effect}</p>}
       {faults.length === 0 ? null : <p>{t('next')}</p>}
       <FaultEffectsTable effects={effects} words={words} />

@@ -27,7 +27,8 @@ export default async function WatchPage({ searchParams }: PageProps<'/questions/
         <EmptyState text={insight('fit.empty')} />
       </>
     );
-  const { fitted } = watched;
+  const { fitted, latestOnly } = watched;
+  const records = await getTranslations('watch.records');
   // The work goes on when the reader has left, so that the next one finds it done.
   if (fitted.kind !== 'current') after(() => fitted.next);
   return (
@@ -55,6 +56,9 @@ export default async function WatchPage({ searchParams }: PageProps<'/questions/
             })}
           </p>
         </>
+      )}
+      {latestOnly === undefined ? null : (
+        <p className="quiet">{records('latestOnly', { most: latestOnly })}</p>
       )}
       <p className="quiet">{t('note', { units: insight(`unit.${watched.scope.filter.container}`) })}</p>
       <p className="quiet no-print">
