@@ -1,8 +1,10 @@
+import type { Route } from 'next';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { RecordFaults } from '@/lib/analysis/record-question/read-record-faults';
-import type { FaultEffect, FaultKind } from '@/lib/analysis/record-question/record-fault';
+import type { FaultEffect, FaultKind, RecordFault } from '@/lib/analysis/record-question/record-fault';
 import { formatDate } from '../format/date-text';
 import type { InsightWords } from '../insight/insight-words';
+import { Link } from '../page/link';
 import { FaultEffectsTable } from './fault-effects-table';
 import { SiteFaults } from './site-faults';
 
@@ -15,6 +17,9 @@ type Props = {
   readonly words: InsightWords;
 };
 
+/** The sites with most to mend; any other is looked for by name. */
+const mostSites = 50;
+
 /** What is missing or hard to believe: how much, what it does to the figures, and site by site where to mend it. */
 export async function RecordFaultsView({ found, kinds, implausible, site, words }: Props) {
   const t = await getTranslations('watch.records');
@@ -22,7 +27,20 @@ export async function RecordFaultsView({ found, kinds, implausible, site, words 
   const { faults, effects, period, choices, mainContainer } = found;
   const dates = { from: formatDate(period.from, locale), to: formatDate(period.to, locale) };
   const doubted = faults.filter(({ kind }) => implausible(kind)).length;
-  const sites = choices.sites.filter(({ id }) => faults.some(({ siteId }) => siteId === id));
+  const faultsAt = new Map<string, RecordFault[]>();
+  for (const fault of faults) {
+    const own = faultsAt.get(fault.siteId);
+    if (own) own.push(fault);
+    else faultsAt.set(fault.siteId, [fault]);
+  }
+  const sites = choices.sites.filter(({ id }) => faultsAt.has(id));
+  const most = new Set(
+    [...faultsAt]
+      .sort(([, a], [, b]) => b.length - a.length)
+      .slice(0, mostSites)
+      .map(([id]) => id),
+  );
+  const shown = sites.filter(({ id }) => most.has(id) || id === site);
   const counts = { count: faults.length - doubted, implausible: doubted, sites: sites.length };
   const main = effects.find(({ container }) => container === mainContainer);
   const { number, units } = words;
@@ -59,12 +77,18 @@ export async function RecordFaultsView({ found, kinds, implausible, site, words 
         <>
           <h2>{t('perSite')}</h2>
           <p className="quiet">{t('scope', dates)}</p>
-          {sites.map(({ id, name }) => (
+          {shown.length < sites.length ? (
+            <p>
+              {t('mostSites', { shown: shown.length, count: sites.length })}{' '}
+              <Link href={'/sites/choose?next=/questions/records' as Route}>{t('findSite')}</Link>
+            </p>
+          ) : null}
+          {shown.map(({ id, name }) => (
             <SiteFaults
               key={id}
               site={name}
               siteId={id}
-              faults={faults.filter(({ siteId }) => siteId === id)}
+              faults={faultsAt.get(id) ?? []}
               kinds={kinds}
               open={sites.length === 1 || id === site}
             />

@@ -21,6 +21,8 @@ const neverOne: ReadonlySet<string> = new Set([
     'insight.site.chartNote',
     'today.open.latestOnly',
     'insight.costs.tooMany',
+    'insight.methods.useMost',
+    'watch.records.mostSites',
   ],
   ...['report.howProtected', 'report.changes.carriedBefore', 'report.carried'],
   // Said of several sites or arms, so of several runs and units.
