@@ -34,7 +34,7 @@ export type Actor = Person & {
   readonly networkTimeZone: string;
   readonly membershipId: string;
   readonly role: MembershipRole;
-  /** Sites of a member; empty for the other roles. The database decides by its own rows, this is for display. */
+  /** Sites of a member; empty for the other roles. The database decides by its own rows; statements name them for its indexes. */
   readonly siteIds: readonly string[];
   /** Undefined when the person is here themselves. */
   readonly token?: ActingToken;

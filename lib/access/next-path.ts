@@ -10,7 +10,7 @@ const here = 'http://here.invalid';
  * else, above all the address of another site.
  */
 export function nextPath(asked: unknown): string | undefined {
-  if (typeof asked !== 'string' || asked.length > 1000 || !/^\/[^/\\]/.test(asked)) return undefined;
+  if (typeof asked !== 'string' || asked.length > 4000 || !/^\/[^/\\]/.test(asked)) return undefined;
   if (/[\\\p{Cc}]/u.test(asked) || !URL.canParse(asked, here)) return undefined;
   const { origin, pathname, search } = new URL(asked, here);
   if (origin !== here || pathname.startsWith('//') || /^\/(sign-in|networks|api)(\/|$)/.test(pathname))

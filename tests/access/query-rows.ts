@@ -134,7 +134,7 @@ export const queryRows = [
   query(
     'records/site/find-sites.query',
     'yy---',
-    (c) => findSites(c, siteSearchInput.parse({ name: 'mill' })),
+    (c) => findSites(c, siteSearchInput.parse({ siteName: 'mill' })),
     (a, w) => a.sites.some(({ id }) => id === w.people.millLane),
   ),
   query(

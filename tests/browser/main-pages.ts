@@ -6,6 +6,7 @@ const everybodys = [
   '/quick/contamination',
   '/quick/check',
   '/batches',
+  '/sites/choose?next=/batches',
   '/batches/new',
   '/batches/new?repeat=last',
   '/weighings',

@@ -135,7 +135,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
       </p>
       <SitePager {...page} path="/comparison" />
       <p className="no-print">
-        <Link href={`/comparison/csv?${query}` as Route}>{t('csv')}</Link>
+        <a href={`/comparison/csv?${query}`}>{t('csv')}</a>
       </p>
     </>
   );

@@ -35,10 +35,12 @@ export default async function SitesPage({ searchParams }: PageProps<'/sites'>) {
           <ButtonLink href="/sites/new">{t('add')}</ButtonLink>
         </p>
       ) : null}
-      {found.pages > 1 || search.name !== null ? <SiteSearchForm action="/sites" search={search} /> : null}
-      {sites.length === 0 && search.name !== null ? (
+      {found.pages > 1 || search.siteName !== null ? (
+        <SiteSearchForm action="/sites" search={search} />
+      ) : null}
+      {sites.length === 0 && search.siteName !== null ? (
         <p>
-          {finding('none', { name: search.name })} <Link href="/sites">{finding('all')}</Link>
+          {finding('none', { name: search.siteName })} <Link href="/sites">{finding('all')}</Link>
         </p>
       ) : sites.length === 0 ? (
         <EmptyState text={actor.role === 'coordinator' ? t('empty') : t('emptyMember')} />
@@ -73,7 +75,7 @@ export default async function SitesPage({ searchParams }: PageProps<'/sites'>) {
           </ul>
         </>
       )}
-      <SaveRows tables={['sites']} address={{ name: search.name ?? undefined }} />
+      <SaveRows tables={['sites']} address={{ siteName: search.siteName ?? undefined }} />
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
+import { getSite } from '@/lib/records/site/get-site.query';
 import { countOpen, type OpenAtSite, type OpenCounts } from '@/lib/records/today/count-open.query';
 import type { DueLine } from '@/lib/records/today/due-line';
 import { listDue } from '@/lib/records/today/list-due.query';
@@ -11,6 +12,8 @@ type Today = {
   /** Where there are too many batches for all sites at once: what is open where. */
   readonly counts: OpenCounts | undefined;
   readonly at: OpenAtSite | undefined;
+  /** Name of a site that was chosen there and has nothing open. */
+  readonly idle: string | undefined;
 };
 
 /** What the page of the day shows: all that is due, or, for whoever sees to a thousand open batches, site by site. */
@@ -20,9 +23,10 @@ export async function loadToday(context: ReadContext, site: unknown, now: Date):
   if (counts === undefined) {
     const due = await listDue(context, now);
     const chosen = due.some(({ siteId }) => siteId === asked) ? asked : undefined;
-    return { due, chosen, counts, at: undefined };
+    return { due, chosen, counts, at: undefined, idle: undefined };
   }
   const at = counts.sites.find(({ siteId }) => siteId === asked);
   const due = await listDue(context, now, at === undefined ? { runsOnly: true } : { siteId: at.siteId });
-  return { due, chosen: at?.siteId, counts, at };
+  const idle = at === undefined && asked !== undefined ? (await getSite(context, asked))?.name : undefined;
+  return { due, chosen: at?.siteId, counts, at, idle };
 }

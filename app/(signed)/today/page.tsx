@@ -23,7 +23,7 @@ export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
   const { site, saved } = await searchParams;
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
-  const { due, chosen, counts, at, notices, trials } = await readAs(actor, async (context) => ({
+  const { due, chosen, counts, at, idle, notices, trials } = await readAs(actor, async (context) => ({
     ...(await loadToday(context, site, now)),
     notices: await listUnreadNotices(context),
     trials: await loadTrials(context, now),
@@ -51,6 +51,7 @@ export default async function TodayPage({ searchParams }: PageProps<'/today'>) {
           {t('check')}
         </ButtonLink>
       </p>
+      {idle === undefined ? null : <Notice>{t('open.noneAt', { site: idle })}</Notice>}
       {counts === undefined ? <SiteChips lines={due} chosen={chosen} /> : null}
       {counts !== undefined && at !== undefined ? <OpenSites counts={counts} at={at} /> : null}
       {due.length > 0 ? (

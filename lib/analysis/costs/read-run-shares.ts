@@ -50,18 +50,19 @@ export async function readRunShares(
       from touched b join batch_component c on c.network_id = ${actor.networkId}::uuid and c.batch_id = b.id
       join method m on m.network_id = c.network_id and m.id = c.method_id
       where c.voided_at is null and m.kind <> 'untreated'
-      group by c.network_id, c.batch_id, c.treatment_run_id)
-    select t.batch_id::text as "batchId", t.run_id::text as "runId",
-      round(case when count(*) over w = 1 then b.dry_grams
-        when bool_or(t.unweighed) over w then null
-        else b.dry_grams * t.grams / nullif(sum(t.grams) over w, 0) end)::int as "dryGrams",
+      group by c.network_id, c.batch_id, c.treatment_run_id),
+    share as (
+      select t.network_id, t.batch_id, t.run_id, round(case when count(*) over w = 1 then b.dry_grams
+          when bool_or(t.unweighed) over w then null
+          else b.dry_grams * t.grams / nullif(sum(t.grams) over w, 0) end)::int as dry_grams
+      from treated t join batch b on b.network_id = t.network_id and b.id = t.batch_id and b.voided_at is null
+      window w as (partition by t.batch_id))
+    select t.batch_id::text as "batchId", t.run_id::text as "runId", t.dry_grams as "dryGrams",
       n.labour_minutes as "labourMinutes", n.supplies_minor as "suppliesMinor", n.fuel_minor as "fuelMinor",
       n.water_minor as "waterMinor"
-    from treated t join batch b on b.network_id = t.network_id and b.id = t.batch_id and b.voided_at is null
-    left join cost_note n on n.network_id = t.network_id and n.treatment_run_id = t.run_id and n.voided_at is null
+    from share t left join cost_note n on n.network_id = t.network_id and n.treatment_run_id = t.run_id and n.voided_at is null
       and n.currency = ${currency}
     where t.run_id is null or t.run_id in (select run_id from asked)
-    window w as (partition by t.batch_id)
     order by t.run_id, t.batch_id`;
   const shares = new Map<string, RunShare[]>();
   const note = (batchId: string, share: RunShare) =>

@@ -23,13 +23,7 @@ export function rowsAtSites(
   filter: ComparisonFilter,
   about: { readonly today: SiteDates; readonly asOf: string },
 ): Pick<Comparison, 'sites' | 'cells'> {
-  const rootOf = rootsOfRuns([...joiningOf(batches), ...joining]);
-  const [ofSites, ofCells]: [Grounds, Grounds] = [new Map(), new Map()];
-  const into: Into = { rootOf, dayAt: epochDaysAt(about.today), ofSites, ofCells };
-  batches.forEach((own, index) => {
-    const [method] = own.of;
-    if (filter.method === undefined || filter.method === method) addBatches(own, index, into);
-  });
+  const { ofSites, ofCells } = groundsOf(batches, joining, filter, about.today);
   const rows = (grounds: Grounds, isCell: boolean) =>
     [...grounds].flatMap(([site, byMethod]) =>
       [...byMethod].map(([method, ground]) =>
@@ -44,6 +38,23 @@ export function rowsAtSites(
       return cells;
     },
   };
+}
+
+/** Apart from the rows: what is remembered of these must not hold on to every run of the network. */
+function groundsOf(
+  batches: readonly SiteBatches[],
+  joining: readonly TreatedIn[],
+  filter: ComparisonFilter,
+  today: SiteDates,
+): Pick<Into, 'ofSites' | 'ofCells'> {
+  const rootOf = rootsOfRuns([...joiningOf(batches), ...joining]);
+  const [ofSites, ofCells]: [Grounds, Grounds] = [new Map(), new Map()];
+  const into: Into = { rootOf, dayAt: epochDaysAt(today), ofSites, ofCells };
+  batches.forEach((own, index) => {
+    const [method] = own.of;
+    if (filter.method === undefined || filter.method === method) addBatches(own, index, into);
+  });
+  return { ofSites, ofCells };
 }
 
 type Into = {

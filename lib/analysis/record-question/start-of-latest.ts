@@ -3,7 +3,7 @@ import { addDays, type CalendarDate } from '@/lib/growing/calendar-date';
 
 /**
  * The first day on from which at most `most` batches of the actor were inoculated, or `from` where that is later: the
- * stretch that can be looked through batch by batch while somebody waits.
+ * stretch that can be looked through batch by batch while somebody waits. The latest day is always taken whole.
  */
 export async function startOfLatest(
   { db, actor }: ReadContext,
@@ -11,10 +11,14 @@ export async function startOfLatest(
   most: number,
 ): Promise<CalendarDate> {
   const own = actor.role === 'coordinator' ? null : [...actor.siteIds];
-  const [beyond] = await db.$queryRaw<{ day: CalendarDate }[]>`
-    select inoculated_on::text as day from batch
+  const [beyond] = await db.$queryRaw<{ day: CalendarDate; last: boolean }[]>`
+    select inoculated_on::text as day, inoculated_on = (select max(inoculated_on) from batch
+        where network_id = ${actor.networkId}::uuid and voided_at is null
+          and (${own}::uuid[] is null or site_id = any (${own}::uuid[]))) as last
+    from batch
     where network_id = ${actor.networkId}::uuid and voided_at is null and inoculated_on >= ${from}::date
       and (${own}::uuid[] is null or site_id = any (${own}::uuid[]))
     order by inoculated_on desc offset ${most} limit 1`;
-  return beyond === undefined ? from : addDays(beyond.day, 1);
+  if (beyond === undefined) return from;
+  return beyond.last ? beyond.day : addDays(beyond.day, 1);
 }

@@ -21,7 +21,7 @@ export async function findSites({ db }: ReadContext, search: SiteSearch): Promis
   const where = siteWhere(search);
   const total = await db.site.count({ where });
   const pages = Math.max(1, Math.ceil(total / perPage));
-  const page = Math.min(search.page, pages);
+  const page = Math.min(search.sitePage, pages);
   const rows = await db.site.findMany({
     where,
     orderBy: [{ name: 'asc' }, { id: 'asc' }],

@@ -8,7 +8,7 @@ import { siteWhere } from './site-where';
 /** All the sites that `findSites` finds, with how many batches each has. */
 export async function listCountedSites(
   context: ReadContext,
-  search: Pick<SiteSearch, 'name'> = { name: null },
+  search: Pick<SiteSearch, 'siteName'> = { siteName: null },
 ): Promise<CountedSite[]> {
   const rows = await context.db.site.findMany({ where: siteWhere(search), orderBy: { name: 'asc' } });
   return countBatchesAt(context, rows.map(siteView));

@@ -30,15 +30,16 @@ export async function FilterForm({ action, fields, values, chips, summary }: Pro
         <form action={action} method="get" noValidate>
           <div className="filter-fields">
             {fields.map((field) =>
-              isLongSiteChoice(field) ? (
-                <SiteChoice key={field.name} spec={field} context={context} action={action} />
-              ) : (
-                <Field key={field.name} spec={field} context={context} />
-              ),
+              isLongSiteChoice(field) ? null : <Field key={field.name} spec={field} context={context} />,
             )}
             <button type="submit" className="button button-plain">
               {t('applyFilters')}
             </button>
+            {fields.map((field) =>
+              isLongSiteChoice(field) ? (
+                <SiteChoice key={field.name} spec={field} context={context} action={action} />
+              ) : null,
+            )}
           </div>
         </form>
       </details>

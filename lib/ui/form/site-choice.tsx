@@ -1,8 +1,6 @@
 import type { Route } from 'next';
 import { getTranslations } from 'next-intl/server';
 import { sentenceCase } from '../format/sentence-case';
-import { Link } from '../page/link';
-import { addressWith } from '../table/address-with';
 import { type FieldContext, textOf } from './field-context';
 import type { FieldSpec } from './field-spec';
 
@@ -17,12 +15,14 @@ export function isLongSiteChoice(spec: FieldSpec): spec is Select {
 
 type Props = { readonly spec: Select; readonly context: FieldContext; readonly action: Route };
 
-/** The site of a filter where there are many: what is chosen, and the way to the page on which one is looked for. */
+/**
+ * The site of a filter where there are many: what is chosen, and the way to the page on which one is looked for, which takes
+ * along what is chosen besides. It comes after the form's own button, or the enter key would press this one.
+ */
 export async function SiteChoice({ spec, context, action }: Props) {
   const t = await getTranslations('common');
   const chosen = textOf(context, 'site');
   const label = spec.options.find(({ value }) => value === chosen)?.label;
-  const next = addressWith(action, context.values, {});
   return (
     <div className="field">
       <p className="field-label">
@@ -31,9 +31,15 @@ export async function SiteChoice({ spec, context, action }: Props) {
         {label ?? spec.emptyLabel ?? t('allSites')}
       </p>
       {label === undefined ? null : <input type="hidden" name="site" value={chosen} />}
-      <Link className="button button-plain" href={`/sites/choose?next=${encodeURIComponent(next)}` as Route}>
+      <button
+        type="submit"
+        className="button button-plain"
+        formAction="/sites/choose"
+        name="next"
+        value={action}
+      >
         {t('chooseSite')}
-      </Link>
+      </button>
     </div>
   );
 }

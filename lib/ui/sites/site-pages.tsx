@@ -17,7 +17,7 @@ export async function SitePages({ path, search, found: { total, page, pages }, n
   if (pages === 1) return null;
   const t = await getTranslations('sites.search');
   const at = (number: number) =>
-    addressWith(path, { next, name: search.name ?? '', page: String(number) }, {}) as Route;
+    addressWith(path, { next, siteName: search.siteName ?? '', sitePage: String(number) }, {}) as Route;
   return (
     <>
       <p>{t('pageOf', { page, pages, total })}</p>

@@ -14,14 +14,17 @@ type Props = {
 /** Looks for sites by part of their name or code. */
 export async function SiteSearchForm({ action, search, next }: Props) {
   const t = await getTranslations('sites.search');
-  const values = { name: search.name ?? '', ...(next === undefined ? {} : { next }) };
+  const values = { siteName: search.siteName ?? '', ...(next === undefined ? {} : { next }) };
   const context = { values, errors: [], words: await loadFormWords() };
   return (
     <search className="no-print">
       <form action={action} method="get" noValidate>
         <div className="filter-fields">
           <Field spec={{ kind: 'hidden', name: 'next' }} context={context} />
-          <Field spec={{ kind: 'text', name: 'name', label: t('name'), optional: true }} context={context} />
+          <Field
+            spec={{ kind: 'text', name: 'siteName', label: t('name'), optional: true }}
+            context={context}
+          />
           <button type="submit" className="button button-plain">
             {t('show')}
           </button>

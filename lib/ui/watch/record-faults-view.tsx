@@ -40,7 +40,12 @@ export async function RecordFaultsView({ found, kinds, implausible, site, words 
       .slice(0, mostSites)
       .map(([id]) => id),
   );
-  const shown = sites.filter(({ id }) => most.has(id) || id === site);
+  // The one that was asked for comes first: nobody finds it among fifty.
+  const asked = choices.sites.find(({ id }) => id === site);
+  const shown = [
+    ...sites.filter(({ id }) => id === site),
+    ...sites.filter(({ id }) => most.has(id) && id !== site),
+  ];
   const counts = { count: faults.length - doubted, implausible: doubted, sites: sites.length };
   const main = effects.find(({ container }) => container === mainContainer);
   const { number, units } = words;
@@ -77,9 +82,12 @@ export async function RecordFaultsView({ found, kinds, implausible, site, words 
         <>
           <h2>{t('perSite')}</h2>
           <p className="quiet">{t('scope', dates)}</p>
+          {asked === undefined || faultsAt.has(asked.id) ? null : (
+            <p role="status">{t('noneAt', { site: asked.name, ...dates })}</p>
+          )}
           {shown.length < sites.length ? (
             <p>
-              {t('mostSites', { shown: shown.length, count: sites.length })}{' '}
+              {t('mostSites', { shown: most.size, count: sites.length })}{' '}
               <Link href={'/sites/choose?next=/questions/records' as Route}>{t('findSite')}</Link>
             </p>
           ) : null}

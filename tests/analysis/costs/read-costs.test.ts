@@ -1,8 +1,10 @@
+import { Client } from 'pg';
 import { describe, expect, it } from 'vitest';
 import { runAs } from '@/lib/access/run-command';
 import { readAs } from '@/lib/access/scoped-db';
 import { askCosts } from '@/lib/analysis/costs/ask-costs';
 import { readCosts } from '@/lib/analysis/costs/read-costs';
+import { readRunShares } from '@/lib/analysis/costs/read-run-shares';
 import { closeBatch } from '@/lib/records/batch/close-batch.command';
 import { closeBatchInput } from '@/lib/records/batch/close-batch.input';
 import { changeMoney } from '@/lib/records/settings/change-money.command';
@@ -141,5 +143,31 @@ describe('what a kilogram cost', () => {
     const asked = (most: number) => readAs(coordinator, (context) => askCosts(context, spring, later, most));
     expect(await asked(1)).toMatchObject({ kind: 'too-many', most: 1, scope: { period: spring } });
     expect(await asked(2)).toEqual({ kind: 'answer', answer: await ask(world.people) });
+  }, 60_000);
+
+  it('bears the same of a run whatever days are asked about, though a batch of other days had part of its load', async () => {
+    const world = await newShed();
+    const { people, stock } = world;
+    await costRun(people.member, stock.bathRun);
+    const component = { lotId: stock.straw, role: 'substrate', mass: 5_000, massStage: 'before_treatment' };
+    const own = await finished(world, 0);
+    const admin = new Client({ connectionString: superuser });
+    await admin.connect();
+    const { rows } = await admin.query<{ id: string }>(
+      `insert into treatment_run (network_id, code, site_id, method_id, started_at)
+       select network_id, 'BATH-2', site_id, method_id, started_at from treatment_run where id = $1 returning id`,
+      [stock.bathRun],
+    );
+    await admin.end();
+    const twoRuns = [stock.bathRun, rows[0]?.id].map((run) => ({ ...component, treatment: `run:${run}` }));
+    await finished(world, 0, { inoculatedOn: '2026-04-20', components: twoRuns });
+    const shareIn = (period: { from: string; to: string }) =>
+      readAs(people.coordinator, (context) => readRunShares(context, period, 'USD')).then((shares) =>
+        shares.get(own)?.map(({ runId, labourMinutes }) => ({ runId, labourMinutes })),
+      );
+    const alone = await shareIn({ from: '2026-04-01', to: '2026-04-01' });
+    expect(alone).toHaveLength(1);
+    expect(alone?.[0]?.labourMinutes).toBeGreaterThan(0);
+    expect(alone).toEqual(await shareIn(spring));
   }, 60_000);
 });

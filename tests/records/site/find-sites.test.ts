@@ -32,21 +32,21 @@ const namesOf = ({ sites }: { readonly sites: readonly { readonly name: string }
 
 describe('a search among sites', () => {
   it('finds them by any part of the name or the code, however it is written', async () => {
-    expect(namesOf(await found({ name: 'GARDEN 11' }))).toEqual(
+    expect(namesOf(await found({ siteName: 'GARDEN 11' }))).toEqual(
       Array.from({ length: 10 }, (_, at) => `Garden 11${at}`),
     );
-    expect(namesOf(await found({ name: 'g-120' }))).toEqual(['Garden 120']);
-    expect(await found({ name: 'nowhere' })).toMatchObject({ sites: [], total: 0, page: 1, pages: 1 });
+    expect(namesOf(await found({ siteName: 'g-120' }))).toEqual(['Garden 120']);
+    expect(await found({ siteName: 'nowhere' })).toMatchObject({ sites: [], total: 0, page: 1, pages: 1 });
   });
 
   it('takes a percent sign and an underscore as they are', async () => {
-    expect(namesOf(await found({ name: '%' }))).toEqual(['7 % Yard']);
-    expect(namesOf(await found({ name: '_' }))).toEqual([]);
-    expect(namesOf(await found({ name: '\\' }))).toEqual([]);
+    expect(namesOf(await found({ siteName: '%' }))).toEqual(['7 % Yard']);
+    expect(namesOf(await found({ siteName: '_' }))).toEqual([]);
+    expect(namesOf(await found({ siteName: '\\' }))).toEqual([]);
   });
 
   it('has every site on one page or another, once, and the last page where a later one is asked for', async () => {
-    const pages = [await found({}), await found({ page: '2' }), await found({ page: '3' })];
+    const pages = [await found({}), await found({ sitePage: '2' }), await found({ sitePage: '3' })];
     expect(pages.map(({ sites, total, pages: all }) => [sites.length, total, all])).toEqual([
       [50, 122, 3],
       [50, 122, 3],
@@ -55,11 +55,11 @@ describe('a search among sites', () => {
     const names = pages.flatMap(namesOf);
     expect(new Set(names).size).toBe(122);
     expect(names).toEqual((await readAs(people.coordinator, listCountedSites)).map(({ name }) => name));
-    expect(namesOf(await found({ page: '9' }))).toEqual(namesOf(await found({ page: '3' })));
+    expect(namesOf(await found({ sitePage: '9' }))).toEqual(namesOf(await found({ sitePage: '3' })));
   });
 
   it('counts batches of the sites of its page as the whole list does', async () => {
-    const search = siteSearchInput.parse({ name: 'mill' });
+    const search = siteSearchInput.parse({ siteName: 'mill' });
     const page = await readAs(people.coordinator, (context) => findCountedSites(context, search));
     const all = await readAs(people.coordinator, (context) => listCountedSites(context, search));
     expect(page.sites).toEqual(all);

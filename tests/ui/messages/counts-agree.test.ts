@@ -23,6 +23,7 @@ const neverOne: ReadonlySet<string> = new Set([
     'insight.costs.tooMany',
     'insight.methods.useMost',
     'watch.records.mostSites',
+    'watch.watch.latestRecords',
   ],
   ...['report.howProtected', 'report.changes.carriedBefore', 'report.carried'],
   // Said of several sites or arms, so of several runs and units.

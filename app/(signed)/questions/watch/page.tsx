@@ -28,7 +28,6 @@ export default async function WatchPage({ searchParams }: PageProps<'/questions/
       </>
     );
   const { fitted, latestOnly } = watched;
-  const records = await getTranslations('watch.records');
   // The work goes on when the reader has left, so that the next one finds it done.
   if (fitted.kind !== 'current') after(() => fitted.next);
   return (
@@ -57,9 +56,7 @@ export default async function WatchPage({ searchParams }: PageProps<'/questions/
           </p>
         </>
       )}
-      {latestOnly === undefined ? null : (
-        <p className="quiet">{records('latestOnly', { most: latestOnly })}</p>
-      )}
+      {latestOnly === undefined ? null : <p className="quiet">{t('latestRecords', { most: latestOnly })}</p>}
       <p className="quiet">{t('note', { units: insight(`unit.${watched.scope.filter.container}`) })}</p>
       <p className="quiet no-print">
         <Link href={'/account/digest' as Route}>{t('digestNote')}</Link>

@@ -11,13 +11,14 @@ import { Heading } from '@/lib/ui/page/heading';
 import { Link } from '@/lib/ui/page/link';
 import { SitePages } from '@/lib/ui/sites/site-pages';
 import { SiteSearchForm } from '@/lib/ui/sites/site-search';
-import { withSite } from '@/lib/ui/sites/with-site';
+import { withAnswers, withSite } from '@/lib/ui/sites/with-site';
 
 export default async function ChooseSitePage({ searchParams }: PageProps<'/sites/choose'>) {
   const actor = await requireActor('coordinator', 'member');
   const address = await searchParams;
-  const next = nextPath(address.next);
-  if (next === undefined) notFound();
+  const asked = nextPath(address.next);
+  if (asked === undefined) notFound();
+  const next = withAnswers(asked, address);
   const search = siteSearchInput.parse(queryToObject(address));
   const found = await readAs(actor, (context) => findSites(context, search));
   const t = await getTranslations('sites.search');
@@ -26,7 +27,7 @@ export default async function ChooseSitePage({ searchParams }: PageProps<'/sites
       <Heading text={t('heading')} />
       <SiteSearchForm action="/sites/choose" search={search} next={next} />
       {found.sites.length === 0 ? (
-        <p>{t('none', { name: search.name ?? '' })}</p>
+        <p>{t('none', { name: search.siteName ?? '' })}</p>
       ) : (
         <ul className="plain-list">
           {found.sites.map((site) => (
