@@ -11,7 +11,7 @@ test('a site is looked for by name on the way from a filter, and what else was c
 
   await page.getByRole('textbox', { name: 'Part of its name or code' }).fill('');
   await page.getByRole('button', { name: 'Look for it' }).click();
-  const sites = page.locator('main .plain-list a');
+  const sites = page.locator('main .due-lines a');
   await expect(sites.first()).toBeVisible();
   const name = (await sites.first().textContent()) ?? '';
   await sites.first().click();

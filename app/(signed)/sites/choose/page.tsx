@@ -29,11 +29,11 @@ export default async function ChooseSitePage({ searchParams }: PageProps<'/sites
       {found.sites.length === 0 ? (
         <p>{t('none', { name: search.siteName ?? '' })}</p>
       ) : (
-        <ul className="plain-list">
+        <ul className="due-lines">
           {found.sites.map((site) => (
             <li key={site.id}>
-              <Link href={withSite(next, site.id) as Route}>{site.name}</Link>{' '}
-              <span className="quiet">{site.code}</span>
+              <Link href={withSite(next, site.id) as Route}>{site.name}</Link>
+              <span className="due-why quiet">{site.code}</span>
             </li>
           ))}
         </ul>
