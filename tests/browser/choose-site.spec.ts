@@ -24,6 +24,7 @@ test('a site is looked for by name on the way from a filter, and what else was c
 
 test('a choice of a site leads nowhere but into the product', async ({ openAs }) => {
   const page = await openAs(wren);
-  const answer = await page.goto('/sites/choose?next=//elsewhere.example');
-  expect(answer?.status()).toBe(404);
+  await page.goto('/sites/choose?next=//elsewhere.example');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('There is nothing to see here');
+  await expect(page.locator('a[href*="elsewhere"]')).toHaveCount(0);
 });

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import { notFound } from 'next/navigation';
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { nextPath } from '@/lib/access/next-path';
@@ -9,6 +8,7 @@ import { findSites } from '@/lib/records/site/find-sites.query';
 import { siteSearchInput } from '@/lib/records/site/site-search.input';
 import { Heading } from '@/lib/ui/page/heading';
 import { Link } from '@/lib/ui/page/link';
+import { NotThere } from '@/lib/ui/page/not-there';
 import { SitePages } from '@/lib/ui/sites/site-pages';
 import { SiteSearchForm } from '@/lib/ui/sites/site-search';
 import { withAnswers, withSite } from '@/lib/ui/sites/with-site';
@@ -17,7 +17,7 @@ export default async function ChooseSitePage({ searchParams }: PageProps<'/sites
   const actor = await requireActor('coordinator', 'member');
   const address = await searchParams;
   const asked = nextPath(address.next);
-  if (asked === undefined) notFound();
+  if (asked === undefined) return <NotThere />;
   const next = withAnswers(asked, address);
   const search = siteSearchInput.parse(queryToObject(address));
   const found = await readAs(actor, (context) => findSites(context, search));
