@@ -104,6 +104,14 @@ export function twentyBags({ millLane }: Growers, of: Shed) {
   };
 }
 
+/** Ten kilograms of straw that nobody treated: what a batch of any site can be made of. */
+export function untreatedStraw({ straw, untreated }: Shed) {
+  return {
+    ...{ lotId: straw, treatment: `method:${untreated}`, role: 'substrate' },
+    ...{ mass: 10_000, massStage: 'before_treatment' },
+  };
+}
+
 /** What the history keeps about a record, oldest first. */
 export function historyOf(coordinator: Actor, recordId: string) {
   return readAs(coordinator, ({ db }) =>

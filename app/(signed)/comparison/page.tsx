@@ -9,6 +9,7 @@ import { comparisonChips } from '@/lib/ui/comparison/comparison-chips';
 import { comparisonFields, comparisonValues } from '@/lib/ui/comparison/comparison-fields';
 import { contaminationRange } from '@/lib/ui/comparison/comparison-sentence';
 import { ComparisonTable } from '@/lib/ui/comparison/comparison-table';
+import { NothingToCompare } from '@/lib/ui/comparison/nothing-to-compare';
 import { placeNames } from '@/lib/ui/comparison/place-names';
 import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
 import { SitePager } from '@/lib/ui/comparison/site-pager';
@@ -18,8 +19,6 @@ import { loadFigureViews } from '@/lib/ui/figure/load-figure-views';
 import { FilterForm } from '@/lib/ui/form/filter-form';
 import { formatNumber } from '@/lib/ui/format/number-text';
 import { asInside } from '@/lib/ui/insight/next-names';
-import { ButtonLink } from '@/lib/ui/page/button-link';
-import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
 import { Link } from '@/lib/ui/page/link';
 
@@ -28,16 +27,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
   const address = await searchParams;
   const page = await readAs(actor, (context) => readComparisonPage(context, address, new Date()));
   const t = await getTranslations('comparison');
-  if (!page) {
-    return (
-      <>
-        <Heading text={t('heading')} />
-        <EmptyState text={t('empty')}>
-          <ButtonLink href="/sites">{t('toSites')}</ButtonLink>
-        </EmptyState>
-      </>
-    );
-  }
+  if (!page) return <NothingToCompare heading={t('heading')} />;
   const { choices, filter, comparison } = page;
   const locale = await getLocale();
   const names = await placeNames(choices, actor.language);

@@ -2,7 +2,7 @@ import type { Route } from 'next';
 import { getTranslations } from 'next-intl/server';
 import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import type { ComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
-import { Link } from '../page/link';
+import { StepLinks } from '../page/step-links';
 
 type Props = Pick<ComparisonPage, 'filter' | 'page' | 'pages' | 'siteCount' | 'perPage'> & {
   /** The page itself. */
@@ -24,18 +24,10 @@ export async function SitePager({ filter, page, pages, siteCount, perPage, path 
         })}
         {path === '/comparison' ? ` ${t('totals')}` : null}
       </p>
-      <p className="chips no-print">
-        {page > 1 ? (
-          <Link className="button button-plain" href={at(page - 1)} rel="prev">
-            {t('previous')}
-          </Link>
-        ) : null}
-        {page < pages ? (
-          <Link className="button button-plain" href={at(page + 1)} rel="next">
-            {t('next')}
-          </Link>
-        ) : null}
-      </p>
+      <StepLinks
+        {...(page > 1 ? { previous: { href: at(page - 1), label: t('previous') } } : {})}
+        {...(page < pages ? { next: { href: at(page + 1), label: t('next') } } : {})}
+      />
     </>
   );
 }

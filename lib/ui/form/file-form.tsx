@@ -7,6 +7,7 @@ import { ErrorSummary } from './error-summary';
 import type { FormState } from './field-spec';
 import type { FormWords } from './form-words';
 import { postFile } from './post-file';
+import { SendingLine } from './sending-line';
 
 type Props = {
   /** The handler that takes the file: it is larger than an action may be. */
@@ -78,10 +79,7 @@ export function FileForm({ action, words, errors, known, ...props }: Props) {
             {pending ? words.saving : props.submitLabel}
           </button>
         </div>
-        <p className="visually-hidden" role="status">
-          {pending ? words.saving : ''}
-        </p>
-        {pending ? <div className="progress-line" /> : null}
+        <SendingLine pending={pending} saving={words.saving} />
       </form>
     </>
   );

@@ -9,6 +9,7 @@ import { emptyFormState, type FieldSpec, type FormState } from './field-spec';
 import { Field } from './fields/field';
 import type { FormWords } from './form-words';
 import { QuestionPanel } from './question-panel';
+import { SendingLine } from './sending-line';
 import { unlessNoSignal } from './unless-no-signal';
 
 /** A chunk of its own: hardly any form meets a conflict. */
@@ -78,10 +79,7 @@ export function RecordForm(props: Props) {
           </button>
           {props.after}
         </div>
-        <p className="visually-hidden" role="status">
-          {pending ? words.saving : ''}
-        </p>
-        {pending ? <div className="progress-line" /> : null}
+        <SendingLine pending={pending} saving={words.saving} />
       </form>
     </>
   );

@@ -1,6 +1,6 @@
 import type { Route } from 'next';
 import { getTranslations } from 'next-intl/server';
-import { Link } from './link';
+import { StepLinks } from './step-links';
 
 type Props = { readonly newer?: Route | undefined; readonly older?: Route | undefined };
 
@@ -9,17 +9,9 @@ export async function Pager({ newer, older }: Props) {
   if (newer === undefined && older === undefined) return null;
   const t = await getTranslations('common');
   return (
-    <p className="chips no-print">
-      {newer === undefined ? null : (
-        <Link className="button button-plain" href={newer} rel="prev">
-          {t('newer')}
-        </Link>
-      )}
-      {older === undefined ? null : (
-        <Link className="button button-plain" href={older} rel="next">
-          {t('older')}
-        </Link>
-      )}
-    </p>
+    <StepLinks
+      {...(newer === undefined ? {} : { previous: { href: newer, label: t('newer') } })}
+      {...(older === undefined ? {} : { next: { href: older, label: t('older') } })}
+    />
   );
 }

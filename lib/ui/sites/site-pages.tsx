@@ -2,7 +2,7 @@ import type { Route } from 'next';
 import { getTranslations } from 'next-intl/server';
 import type { FoundSites } from '@/lib/records/site/find-sites.query';
 import type { SiteSearch } from '@/lib/records/site/site-search.input';
-import { Link } from '../page/link';
+import { StepLinks } from '../page/step-links';
 import { addressWith } from '../table/address-with';
 
 type Props = {
@@ -21,18 +21,10 @@ export async function SitePages({ path, search, found: { total, page, pages }, n
   return (
     <>
       <p>{t('pageOf', { page, pages, total })}</p>
-      <p className="chips no-print">
-        {page > 1 ? (
-          <Link className="button button-plain" href={at(page - 1)} rel="prev">
-            {t('before')}
-          </Link>
-        ) : null}
-        {page < pages ? (
-          <Link className="button button-plain" href={at(page + 1)} rel="next">
-            {t('after')}
-          </Link>
-        ) : null}
-      </p>
+      <StepLinks
+        {...(page > 1 ? { previous: { href: at(page - 1), label: t('before') } } : {})}
+        {...(page < pages ? { next: { href: at(page + 1), label: t('after') } } : {})}
+      />
     </>
   );
 }

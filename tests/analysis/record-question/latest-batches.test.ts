@@ -9,7 +9,7 @@ import { closeBatchInput } from '@/lib/records/batch/close-batch.input';
 import { startBags } from '../../support/bags';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
-import { type Shed, shed } from '../../support/shed';
+import { type Shed, shed, untreatedStraw } from '../../support/shed';
 
 const { superuser } = await testDatabase();
 const now = new Date('2026-07-20T15:00:00Z');
@@ -50,14 +50,11 @@ describe('records that are missing, where there are more batches than can be loo
   });
 
   it('are for a member those of the own sites, however many there are elsewhere', async () => {
-    const untreated = {
-      lotId: stock.straw,
-      treatment: `method:${stock.untreated}`,
-      role: 'substrate',
-      mass: 10_000,
+    const elsewhere = {
+      siteId: people.quarry,
+      inoculatedOn: '2026-04-04',
+      components: [untreatedStraw(stock)],
     };
-    const components = [{ ...untreated, massStage: 'before_treatment' }];
-    const elsewhere = { siteId: people.quarry, inoculatedOn: '2026-04-04', components };
     await startBags({ ...people, member: people.neighbour }, stock, elsewhere);
     expect(await asked(people.neighbour, 1)).toMatchObject({ latestOnly: undefined });
     expect(await uninspected(people.neighbour, 1)).toBe(1);

@@ -7,7 +7,7 @@ import { listWeighableBatches } from '@/lib/records/weighing/list-weighable-batc
 import { startBags } from '../../support/bags';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
-import { type Shed, shed } from '../../support/shed';
+import { type Shed, shed, untreatedStraw } from '../../support/shed';
 
 const { superuser } = await testDatabase();
 const admin = new Client({ connectionString: superuser });
@@ -22,14 +22,7 @@ beforeAll(async () => {
   people = await growers(superuser);
   stock = await shed(people);
   atMill = await startBags(people, stock);
-  const untreated = {
-    lotId: stock.straw,
-    treatment: `method:${stock.untreated}`,
-    role: 'substrate',
-    mass: 10_000,
-  };
-  const components = [{ ...untreated, massStage: 'before_treatment' }];
-  const elsewhere = { siteId: people.quarry, components };
+  const elsewhere = { siteId: people.quarry, components: [untreatedStraw(stock)] };
   atQuarry = await startBags({ ...people, member: people.neighbour }, stock, elsewhere);
 }, 120_000);
 afterAll(() => admin.end());

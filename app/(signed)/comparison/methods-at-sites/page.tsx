@@ -5,11 +5,10 @@ import { readAs } from '@/lib/access/scoped-db';
 import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
 import { ComparisonTable } from '@/lib/ui/comparison/comparison-table';
+import { NothingToCompare } from '@/lib/ui/comparison/nothing-to-compare';
 import { placeNames } from '@/lib/ui/comparison/place-names';
 import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
 import { SitePager } from '@/lib/ui/comparison/site-pager';
-import { ButtonLink } from '@/lib/ui/page/button-link';
-import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
 import { Link } from '@/lib/ui/page/link';
 
@@ -20,16 +19,7 @@ export default async function MethodsAtSitesPage({
   const address = await searchParams;
   const page = await readAs(actor, (context) => readComparisonPage(context, address, new Date()));
   const t = await getTranslations('comparison');
-  if (!page) {
-    return (
-      <>
-        <Heading text={t('byCell')} />
-        <EmptyState text={t('empty')}>
-          <ButtonLink href="/sites">{t('toSites')}</ButtonLink>
-        </EmptyState>
-      </>
-    );
-  }
+  if (!page) return <NothingToCompare heading={t('byCell')} />;
   const { choices, filter, comparison } = page;
   const names = await placeNames(choices, actor.language);
   const query = queryOfFilter(filter);

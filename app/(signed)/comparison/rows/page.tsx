@@ -4,14 +4,13 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import { readRowsBehind } from '@/lib/analysis/comparison/read-rows-behind';
+import { NothingToCompare } from '@/lib/ui/comparison/nothing-to-compare';
 import { placeNames } from '@/lib/ui/comparison/place-names';
 import { RowsTable } from '@/lib/ui/comparison/rows-table';
 import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
 import { yieldKind } from '@/lib/ui/comparison/yield-kind';
 import { Figure } from '@/lib/ui/figure/figure';
 import { loadFigureViews } from '@/lib/ui/figure/load-figure-views';
-import { ButtonLink } from '@/lib/ui/page/button-link';
-import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
 import { Link } from '@/lib/ui/page/link';
 import { Pager } from '@/lib/ui/page/pager';
@@ -20,19 +19,9 @@ export default async function RowsBehindPage({ searchParams }: PageProps<'/compa
   const actor = await requireActor('coordinator');
   const address = await searchParams;
   const behind = await readAs(actor, (context) => readRowsBehind(context, address, new Date()));
-  if (!behind) {
-    const words = await getTranslations('comparison');
-    return (
-      <>
-        <Heading text={words('heading')} />
-        <EmptyState text={words('empty')}>
-          <ButtonLink href="/sites">{words('toSites')}</ButtonLink>
-        </EmptyState>
-      </>
-    );
-  }
-  const { choices, filter, figures, rows, total, perPage, newer, older } = behind;
   const t = await getTranslations('comparison');
+  if (!behind) return <NothingToCompare heading={t('heading')} />;
+  const { choices, filter, figures, rows, total, perPage, newer, older } = behind;
   const locale = await getLocale();
   const names = await placeNames(choices, actor.language);
   const view = await loadFigureViews(actor.networkTimeZone, actor.massUnit);
