@@ -22,14 +22,10 @@ export async function readTrial(context: ReadContext, id: string, now: Date): Pr
     .sort();
   const own = new Set(trial.slots.flatMap(({ batchId }) => batchId ?? []));
   const [from, to] = [days[0], days.at(-1)];
-  const rows = from && to ? await readBatchRows(context, { from, to }) : [];
+  const sites = [...new Set(trial.slots.map(({ siteId }) => siteId))];
+  const rows = from && to ? await readBatchRows(context, { from, to, sites, batches: [...own] }) : [];
   const today = new Map(trial.slots.map(({ site }) => [site.id, todayInZone(site.timeZone, now)]));
-  const judged = new Map(
-    judgeBatches(
-      rows.filter(({ id: batchId }) => own.has(batchId)),
-      today,
-    ).map((batch) => [batch.facts.id, batch]),
-  );
+  const judged = new Map(judgeBatches(rows, today).map((batch) => [batch.facts.id, batch]));
   const batchOf = (batchId: string | null) => (batchId === null ? undefined : judged.get(batchId));
   const runs = trial.slots.map((slot): TrialRun => {
     const batch = batchOf(slot.batchId);

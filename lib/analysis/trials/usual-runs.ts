@@ -3,8 +3,11 @@ import type { JudgedBatch } from '../comparison/judged-batch';
 
 function bySite(batches: readonly JudgedBatch[]): JudgedBatch[][] {
   const sites = new Map<string, JudgedBatch[]>();
-  for (const batch of batches)
-    sites.set(batch.facts.siteId, [...(sites.get(batch.facts.siteId) ?? []), batch]);
+  for (const batch of batches) {
+    const own = sites.get(batch.facts.siteId);
+    if (own) own.push(batch);
+    else sites.set(batch.facts.siteId, [batch]);
+  }
   return [...sites.values()];
 }
 

@@ -45,7 +45,7 @@ export default async function NewTrialPage({ searchParams }: PageProps<'/trials/
       words={await loadFormWords()}
     >
       <p>{t('newIntro')}</p>
-      {usual === undefined ? null : <UsualRunsNote usual={usual} language={actor.language} />}
+      {usual === undefined ? null : <UsualRunsNote usual={usual} actor={actor} />}
     </RecordForm>
   );
 }
