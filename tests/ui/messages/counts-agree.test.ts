@@ -24,6 +24,7 @@ const neverOne: ReadonlySet<string> = new Set([
     'insight.methods.useMost',
     'watch.records.mostSites',
     'watch.watch.latestRecords',
+    'trials.known.drawn',
   ],
   ...['report.howProtected', 'report.changes.carriedBefore', 'report.carried'],
   // Said of several sites or arms, so of several runs and units.
