@@ -142,7 +142,10 @@ export function asPersonIn<T>(
   });
 }
 
-/** For nobody: only the look-up functions of the database answer here. */
+/**
+ * For nobody: only the look-up functions of the database answer here. Each statement is a transaction of its own, since
+ * every page begins by looking its session up, and a beginning and an end would be two more ways to the database.
+ */
 export function asNobody<T>(ask: (db: ScopedDb) => Promise<T>): Promise<T> {
-  return unscopedDatabase().$transaction((db) => ask(db));
+  return ask(unscopedDatabase());
 }

@@ -1,6 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { addDays, todayInZone } from '@/lib/growing/calendar-date';
+import { addDays, type CalendarDate, todayInZone } from '@/lib/growing/calendar-date';
 import { calendarQuarter } from '@/lib/growing/calendar-quarter';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 import { readSitesLeft, type SitesLeft } from '../production/read-sites-left';
@@ -32,23 +32,49 @@ export type ComparisonChoices = {
 /** Two years: long enough to hold whole seasons, short enough to describe how things are done now. */
 export const daysShown = 730;
 
-const named = { id: true, nameEn: true, nameEs: true } as const;
-type NamedRow = { id: string; nameEn: string; nameEs: string };
+type NamedRow = [id: string, en: string, es: string];
+type SiteRow = [id: string, code: string, name: string, timeZone: string, left: boolean];
+type Written = {
+  readonly species: readonly NamedRow[];
+  readonly materials: readonly NamedRow[];
+  readonly methods: readonly NamedRow[];
+  readonly sites: readonly SiteRow[];
+  /** The day of the latest inoculation. */
+  readonly latest: CalendarDate | null;
+};
 
-function asNamed({ id, nameEn, nameEs }: NamedRow): Named {
-  return { id, en: nameEn, es: nameEs };
+const asNamed = ([id, en, es]: NamedRow): Named => ({ id, en, es });
+
+/**
+ * All in one statement, each record one array: every page of a network asks for the names of all its sites, and a thousand
+ * rows taken apart one by one took longer than the rest.
+ */
+async function readWritten({ db, actor }: ReadContext): Promise<Written> {
+  const network = actor.networkId;
+  const [row] = await db.$queryRaw<{ written: Written }[]>`
+    select json_build_object(
+      'species', (select coalesce(json_agg(json_build_array(id, name_en, name_es) order by name_en), '[]')
+        from species where network_id = ${network}::uuid),
+      'materials', (select coalesce(json_agg(json_build_array(id, name_en, name_es) order by name_en), '[]')
+        from material where network_id = ${network}::uuid),
+      'methods', (select coalesce(json_agg(json_build_array(id, name_en, name_es) order by name_en), '[]')
+        from method where network_id = ${network}::uuid),
+      'sites', (select coalesce(json_agg(json_build_array(id, code, name, time_zone, left_at is not null)
+        order by name), '[]') from site where network_id = ${network}::uuid),
+      'latest', (select inoculated_on from batch where network_id = ${network}::uuid and voided_at is null
+        order by inoculated_on desc limit 1)) as written`;
+  return row?.written ?? { species: [], materials: [], methods: [], sites: [], latest: null };
 }
 
 /**
  * The page opens on the two years up to the latest batch, from the beginning of the quarter in which they began (which kept
  * sums hold whole), and on the species and container most used in the calendar years of that time, by the kept sums.
  */
-async function readDefaults({ db, actor }: ReadContext): Promise<ComparisonDefaults | undefined> {
-  const [latest] = await db.$queryRaw<{ on: string }[]>`
-    select inoculated_on::text as on from batch
-    where network_id = ${actor.networkId}::uuid and voided_at is null order by inoculated_on desc limit 1`;
-  const to = latest?.on;
-  if (!to) return undefined;
+async function readDefaults(
+  { db, actor }: ReadContext,
+  to: CalendarDate | null,
+): Promise<ComparisonDefaults | undefined> {
+  if (to === null) return undefined;
   const [from] = calendarQuarter(addDays(to, -daysShown));
   type Most = { species: string; container: ContainerKind };
   const [network, kinds] = [actor.networkId, [...containerKinds]];
@@ -71,29 +97,22 @@ async function readDefaults({ db, actor }: ReadContext): Promise<ComparisonDefau
 }
 
 /** Today's date at each site; there are far fewer zones than sites. */
-function datesAt(sites: readonly { readonly id: string; readonly timeZone: string }[], now: Date): SiteDates {
-  const zones = new Set(sites.map(({ timeZone }) => timeZone));
+function datesAt(sites: readonly SiteRow[], now: Date): SiteDates {
+  const zones = new Set(sites.map(([, , , timeZone]) => timeZone));
   const days = new Map([...zones].map((zone) => [zone, todayInZone(zone, now)]));
-  return new Map(sites.map(({ id, timeZone }) => [id, days.get(timeZone) ?? todayInZone(timeZone, now)]));
+  return new Map(sites.map(([id, , , timeZone]) => [id, days.get(timeZone) ?? todayInZone(timeZone, now)]));
 }
 
 /** What the filter form offers. Voided species, methods and the like stay, since old batches still name them. */
 export async function readComparisonChoices(context: ReadContext, now: Date): Promise<ComparisonChoices> {
-  const { db } = context;
-  const species = await db.species.findMany({ select: named, orderBy: { nameEn: 'asc' } });
-  const materials = await db.material.findMany({ select: named, orderBy: { nameEn: 'asc' } });
-  const methods = await db.method.findMany({ select: named, orderBy: { nameEn: 'asc' } });
-  const sites = await db.site.findMany({
-    select: { id: true, code: true, name: true, timeZone: true, leftAt: true },
-    orderBy: { name: 'asc' },
-  });
+  const { species, materials, methods, sites, latest } = await readWritten(context);
   return {
     species: species.map(asNamed),
     materials: materials.map(asNamed),
     methods: methods.map(asNamed),
-    sites: sites.map(({ id, code, name, leftAt }) => ({ id, code, name, left: leftAt !== null })),
+    sites: sites.map(([id, code, name, , left]) => ({ id, code, name, left })),
     sitesLeft: await readSitesLeft(context),
     today: datesAt(sites, now),
-    defaults: await readDefaults(context),
+    defaults: await readDefaults(context, latest),
   };
 }

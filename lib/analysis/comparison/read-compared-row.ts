@@ -1,8 +1,8 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { readJoiningRuns } from '../outcomes/read-joining-runs';
+import { rowOfWhole } from '../outcomes/remembered-rows';
 import { rememberedWholeSums } from '../outcomes/remembered-sums';
-import { rowOfSums } from '../outcomes/rows-of-sums';
 import type { SiteDates } from './batch-facts';
 import { clusterOfRun } from './cluster-of-run';
 import { type ComparedRow, compareOne } from './compare';
@@ -22,8 +22,8 @@ export async function readComparedRow(
 ): Promise<ComparedRow> {
   const asOf = now.toISOString();
   if (filter.site === undefined) {
-    const { sums, apart } = await rememberedWholeSums(context, filter, today);
-    return rowOfSums({ ...sums, apart, today }, filter, filter.method, asOf);
+    const whole = await rememberedWholeSums(context, filter, today);
+    return rowOfWhole(whole, { filter, today, asOf });
   }
   const facts = await readBatchRows(context, { ...filter, sites: [filter.site] });
   const joining = await readJoiningRuns(context, filter);

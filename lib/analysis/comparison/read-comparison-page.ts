@@ -2,8 +2,8 @@ import 'server-only';
 import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
 import { readJoiningRuns } from '../outcomes/read-joining-runs';
+import { methodsOfWhole, rowOfWhole } from '../outcomes/remembered-rows';
 import { rememberedWholeSums } from '../outcomes/remembered-sums';
-import { rowOfSums, rowsOfMethods } from '../outcomes/rows-of-sums';
 import { clusterOfRun } from './cluster-of-run';
 import { type Comparison, compare } from './compare';
 import { type ComparisonChoices, readComparisonChoices } from './comparison-choices';
@@ -52,16 +52,15 @@ export async function readComparisonPage(
   }
   const { today } = choices;
   const whole = await rememberedWholeSums(context, filter, today);
-  const { sums, apart } = whole;
-  const chosen = new Set(sums.sites);
+  const chosen = new Set(whole.sums.sites);
   const sites = choices.sites.filter(({ id }) => chosen.has(id));
   const pages = Math.max(1, Math.ceil(sites.length / sitesPerPage));
   const page = Math.min(pageNumber.parse(query.page), pages);
   const shown = sites.slice((page - 1) * sitesPerPage, page * sitesPerPage).map(({ id }) => id);
   const own = await readRememberedSiteRows(context, filter, shown, whole, { today, asOf });
   const comparison: Comparison = {
-    total: rowOfSums({ ...sums, apart, today }, filter, filter.method, asOf),
-    methods: rowsOfMethods({ sums, apart, today }, filter, asOf),
+    total: rowOfWhole(whole, { filter, today, asOf }),
+    methods: methodsOfWhole(whole, { filter, today, asOf }),
     sites: own.sites,
     get cells() {
       return own.cells;

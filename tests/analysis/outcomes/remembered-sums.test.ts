@@ -97,6 +97,11 @@ describe('sums that are remembered by site', () => {
     }
   }, 120_000);
 
+  it('tell of the moment at which they are asked, also where nothing was written since', async () => {
+    await expectPlain(always);
+    await expectPlain(always, new Date('2026-02-10T15:20:00Z'));
+  });
+
   it('hold what lies before the days that were asked about first, also where a site was written since', async () => {
     const later = { ...always, from: '2026-01-01' };
     forgetBeside();
