@@ -1,6 +1,7 @@
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { parse } from 'csv-parse/sync';
 import { corin, ives, signInByForm } from './people';
+import { findSignal, loseSignal } from './signal';
 
 // A phone without signal complains on its console about each request, so these tests do not listen to it.
 const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
@@ -75,7 +76,7 @@ test('twenty harvests without signal, through reloads and a closed tab, are reco
   test.setTimeout(120_000);
   const context = await browser.newContext(phone);
   const page = await signedPhone(context, corin);
-  await context.setOffline(true);
+  await loseSignal(context);
   const batchId = await openHarvest(page);
   // Other tests weigh at this site meanwhile, none of them so little.
   const masses = Array.from({ length: 20 }, (_, at) => 1 + at);
@@ -92,7 +93,7 @@ test('twenty harvests without signal, through reloads and a closed tab, are reco
   const again = await context.newPage();
   await again.goto('/today');
   await expect(again.getByRole('link', { name: '20 entries not sent yet' })).toBeVisible();
-  await context.setOffline(false);
+  await findSignal(context);
   await again.goto('/unsent');
   await expect(again.locator('.entry-sent')).toHaveCount(20, { timeout: 30_000 });
   const after = await weighedMasses(again, batchId);

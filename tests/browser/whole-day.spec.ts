@@ -1,6 +1,7 @@
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { choose, fillMass, submit } from './fill';
 import { corin, signInByForm, wren } from './people';
+import { findSignal, loseSignal } from './signal';
 
 // Part of the day has no signal, of which a phone complains on its console: these pages are not listened to.
 const phone = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
@@ -69,7 +70,7 @@ test('a whole day: bath and readings, 24 bags and their labels, an afternoon wit
   });
   await page.waitForTimeout(1500);
 
-  await context.setOffline(true);
+  await loseSignal(context);
   await page.goto('/quick/harvest');
   await page.locator('.tile').first().click();
   for (const [at, grams] of harvests.entries()) {
@@ -92,7 +93,7 @@ test('a whole day: bath and readings, 24 bags and their labels, an afternoon wit
   await page.goto('/today');
   await expect(page.getByRole('link', { name: '12 entries not sent yet' })).toBeVisible();
 
-  await context.setOffline(false);
+  await findSignal(context);
   await page.goto('/unsent');
   await expect(page.locator('.entry-sent')).toHaveCount(12, { timeout: 30_000 });
   await context.close();
