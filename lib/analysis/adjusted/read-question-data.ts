@@ -23,13 +23,14 @@ export type QuestionData = QuestionScope & {
   readonly asOf: string;
 };
 
-/** What is asked about, without its batches; undefined while the network has none. */
+/** What is asked about, without its batches; undefined while the network has none. `known` are its choices, where they were read. */
 export async function readQuestionScope(
   context: ReadContext,
   asked: AskedQuestion,
   now: Date,
+  known?: ComparisonChoices,
 ): Promise<QuestionScope | undefined> {
-  const choices = await readComparisonChoices(context, now);
+  const choices = known ?? (await readComparisonChoices(context, now));
   if (choices.defaults === undefined) return undefined;
   const version = await readDataVersion(context, choices.today);
   return { choices, filter: filterOfQuestion(asked, choices.defaults), version };

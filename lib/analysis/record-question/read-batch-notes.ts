@@ -1,95 +1,79 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { expectFirstHarvest } from '@/lib/growing/due/expect-first-harvest';
-import { goneQuiet } from '@/lib/growing/due/gone-quiet';
-import { nextFlush } from '@/lib/growing/due/next-flush';
-import { nothingExpected } from '@/lib/growing/expected-days';
-import type { ContainerKind } from '@/lib/growing/vocabulary';
-import type { SiteDates } from '../comparison/batch-facts';
+import type { BatchFacts, SiteDates } from '../comparison/batch-facts';
 import type { BatchNotes } from './batch-faults';
+import { type ExpectedHarvests, maybeQuiet, quietFrom } from './quiet-from';
+import { readLastEntries } from './read-last-entries';
 
-type Row = {
-  readonly id: string;
-  readonly code: string;
-  readonly siteId: string;
-  readonly oyster: boolean;
-  readonly spawnKnown: boolean;
-  readonly container: ContainerKind;
-  readonly inoculatedOn: string;
-  readonly secondLife: boolean;
-  /** Of an open batch; null once it is closed. */
-  readonly enteredOn: string | null;
-  readonly pinsOn: string | null;
-  readonly pickedOn: string | null;
-  readonly harvestFrom: number | null;
-  readonly harvestTo: number | null;
-  readonly flushFrom: number | null;
-  readonly flushTo: number | null;
-};
+type Encoded = readonly [id: string, code: string, spawnKnown: boolean];
 
-/** What the list of faults needs of batches besides their facts, by id. Whether one is quiet follows the network's days alone. */
+/**
+ * What the list of faults needs of the batches of a period besides their facts, by id; voided ones are not among them.
+ * What was written last is looked for only of those whose last look or finding, which is kept, is old enough for silence.
+ */
 export async function readBatchNotes(
-  { db, actor }: ReadContext,
+  context: ReadContext,
   { from, to }: { readonly from: string; readonly to: string },
+  batches: readonly BatchFacts[],
   today: SiteDates,
 ): Promise<ReadonlyMap<string, BatchNotes>> {
+  const { db, actor } = context;
   const network = actor.networkId;
-  const rows = await db.$queryRaw<Row[]>`
-    select b.id::text, b.code, b.site_id::text as "siteId", p.scientific_name ilike 'pleurotus %' as oyster,
-      exists (select from spawn_share s where s.network_id = ${network}::uuid and s.batch_id = b.id
-        and s.voided_at is null) as "spawnKnown",
-      b.container_kind::text as container, b.inoculated_on::text as "inoculatedOn", b.second_life as "secondLife",
-      e.entered_on::text as "enteredOn", e.pins_on::text as "pinsOn", e.picked_on::text as "pickedOn",
-      w.first_harvest_from_days as "harvestFrom", w.first_harvest_to_days as "harvestTo",
-      w.between_flushes_from_days as "flushFrom", w.between_flushes_to_days as "flushTo"
-    from batch b
-    join species p on p.network_id = b.network_id and p.id = b.species_id
-    left join assessment_window w on w.network_id = b.network_id and w.species_id = b.species_id
-      and w.container_kind = b.container_kind and w.voided_at is null
-    left join lateral (select
-        greatest(b.inoculated_on,
-          (select max(looked_on) from look where network_id = ${network}::uuid and batch_id = b.id and voided_at is null),
-          (select max(found_on) from finding where network_id = ${network}::uuid and batch_id = b.id and voided_at is null),
-          (select max(lost_on) from loss where network_id = ${network}::uuid and batch_id = b.id and voided_at is null),
-          (select max(checked_on) from "check" where network_id = ${network}::uuid and batch_id = b.id and voided_at is null),
-          picked.last_on) as entered_on,
-        (select min(checked_on) from "check" where network_id = ${network}::uuid and batch_id = b.id
-          and kind = 'pins_seen' and voided_at is null) as pins_on,
-        picked.last_on as picked_on
-      from (select max(g.weighed_on) as last_on from weighing_line i
-        join weighing g on g.network_id = i.network_id and g.id = i.weighing_id and g.voided_at is null
-        where i.network_id = ${network}::uuid and i.batch_id = b.id and i.voided_at is null) picked
-    ) e on b.closed_on is null
-    where b.network_id = ${network}::uuid and b.voided_at is null
-      and b.inoculated_on between ${from}::date and ${to}::date`;
+  const [answer] = await db.$queryRaw<{ rows: string | null }[]>`
+    select json_agg(json_build_array(id, code, exists (
+      select from spawn_share where network_id = ${network}::uuid and batch_id = batch.id and voided_at is null)))::text as rows
+    from batch
+    where network_id = ${network}::uuid and voided_at is null and inoculated_on between ${from}::date and ${to}::date`;
+  // The shape is the statement's own.
+  const known = new Map(
+    (JSON.parse(answer?.rows ?? '[]') as Encoded[]).map(([id, code, spawnKnown]) => [
+      id,
+      { code, spawnKnown },
+    ]),
+  );
+  const maybe = maybeQuiet(batches, today);
+  const entries = await readLastEntries(
+    context,
+    maybe.map(({ id }) => id),
+  );
+  const expected = await readExpected(context);
+  const oysters = await readOysters(context);
   return new Map(
-    rows.map((row) => [
-      row.id,
+    batches.flatMap((facts) => {
+      const { id, siteId, speciesId, containerKind } = facts;
+      const own = known.get(id);
+      if (own === undefined) return [];
+      const [last, siteToday] = [entries.get(id), today.get(siteId)];
+      const quiet =
+        last === undefined || siteToday === undefined
+          ? null
+          : quietFrom(facts, last, expected.get(`${speciesId} ${containerKind}`), siteToday);
+      return [[id, { ...own, isOyster: oysters.has(speciesId), quietFrom: quiet }]];
+    }),
+  );
+}
+
+/** When the network expects harvests, by species and container. */
+async function readExpected({ db }: ReadContext): Promise<ReadonlyMap<string, ExpectedHarvests>> {
+  const windows = await db.assessmentWindow.findMany({ where: { voidedAt: null } });
+  const range = (from: number | null, to: number | null) =>
+    from === null || to === null ? null : { from, to };
+  return new Map(
+    windows.map((days) => [
+      `${days.speciesId} ${days.containerKind}`,
       {
-        code: row.code,
-        isOyster: row.oyster,
-        spawnKnown: row.spawnKnown,
-        quietFrom: quietFrom(row, today.get(row.siteId)),
+        firstHarvest: range(days.firstHarvestFromDays, days.firstHarvestToDays),
+        betweenFlushes: range(days.betweenFlushesFromDays, days.betweenFlushesToDays),
       },
     ]),
   );
 }
 
-function quietFrom(row: Row, today: string | undefined): string | null {
-  if (row.enteredOn === null || today === undefined) return null;
-  const { container, inoculatedOn, secondLife, enteredOn, pinsOn, pickedOn } = row;
-  const range = (from: number | null, to: number | null) =>
-    from === null || to === null ? null : { from, to };
-  const batch = {
-    ...{ today, container, inoculatedOn, secondLife, enteredOn, pinsOn, pickedOn },
-    ...{ liveUnits: 1, judgedOn: null, inspectedOn: null, colonisedOn: null },
-    expected: {
-      ...nothingExpected,
-      firstHarvest: range(row.harvestFrom, row.harvestTo),
-      betweenFlushes: range(row.flushFrom, row.flushTo),
-    },
-    own: { colonised: null, firstHarvest: null },
-  };
-  const awaited = pickedOn === null ? expectFirstHarvest(batch) : nextFlush(batch);
-  return goneQuiet(batch, awaited)?.from ?? null;
+async function readOysters({ db }: ReadContext): Promise<ReadonlySet<string>> {
+  const species = await db.species.findMany({ select: { id: true, scientificName: true } });
+  return new Set(
+    species.flatMap(({ id, scientificName }) =>
+      scientificName.toLowerCase().startsWith('pleurotus ') ? [id] : [],
+    ),
+  );
 }

@@ -6,34 +6,37 @@ import type { RecordFault } from './record-fault';
 
 type Period = { readonly from: string; readonly to: string };
 
+/** One weighing as the database's JSON gives it. */
+type EncodedWeighing = readonly [
+  id: string,
+  siteId: string,
+  on: string,
+  codes: string,
+  someUntold: boolean,
+  lines: readonly (readonly [grams: number, units: number, container: ContainerKind])[],
+];
+
 /** Weighings of the period whose whole mass has no destination, or that are too heavy for the units they came from. */
 export async function readWeighingFaults(
   { db, actor }: ReadContext,
   { from, to }: Period,
 ): Promise<RecordFault[]> {
   const network = actor.networkId;
-  const rows = await db.$queryRaw<
-    {
-      id: string;
-      siteId: string;
-      on: string;
-      code: string;
-      said: number;
-      grams: number;
-      lines: { grams: number; units: number; container: ContainerKind }[];
-    }[]
-  >`
-    select w.id::text, w.site_id::text as "siteId", w.weighed_on::text as on, w.fresh_grams as grams,
-      coalesce(d.grams, 0)::int as said, string_agg(b.code, ', ' order by b.code) as code,
-      json_agg(json_build_object('grams', l.fresh_grams, 'units', b.unit_count, 'container', b.container_kind)) as lines
-    from weighing w
-    join weighing_line l on l.network_id = ${network}::uuid and l.weighing_id = w.id and l.voided_at is null
-    join batch b on b.network_id = ${network}::uuid and b.id = l.batch_id
-    left join (select weighing_id, sum(grams) as grams from weighing_destination
-      where network_id = ${network}::uuid and voided_at is null group by weighing_id) d on d.weighing_id = w.id
-    where w.network_id = ${network}::uuid and w.voided_at is null and w.weighed_on between ${from}::date and ${to}::date
-    group by w.id, w.site_id, w.weighed_on, w.fresh_grams, d.grams`;
-  return rows.flatMap(({ id, siteId, on, code, said, grams, lines }): RecordFault[] => {
+  const [answer] = await db.$queryRaw<{ rows: string | null }[]>`
+    select json_agg(row)::text as rows from (
+      select json_build_array(w.id, w.site_id, w.weighed_on, string_agg(b.code, ', ' order by b.code),
+        coalesce(d.grams, 0) < w.fresh_grams,
+        json_agg(json_build_array(l.fresh_grams, b.unit_count, b.container_kind))) as row
+      from weighing w
+      join weighing_line l on l.network_id = ${network}::uuid and l.weighing_id = w.id and l.voided_at is null
+      join batch b on b.network_id = ${network}::uuid and b.id = l.batch_id
+      left join (select weighing_id, sum(grams) as grams from weighing_destination
+        where network_id = ${network}::uuid and voided_at is null group by weighing_id) d on d.weighing_id = w.id
+      where w.network_id = ${network}::uuid and w.voided_at is null and w.weighed_on between ${from}::date and ${to}::date
+      group by w.id, w.site_id, w.weighed_on, w.fresh_grams, d.grams) weighings`;
+  // The shape is the statement's own.
+  const rows = answer?.rows ? (JSON.parse(answer.rows) as EncodedWeighing[]) : [];
+  return rows.flatMap(([id, siteId, on, code, missing, lines]): RecordFault[] => {
     const fault = (kind: RecordFault['kind']): RecordFault => ({
       kind,
       siteId,
@@ -42,8 +45,8 @@ export async function readWeighingFaults(
       code,
       on,
     });
-    const heavy = lines.some((line) => questionWeighing(line.grams, line.units, line.container) !== null);
-    return [...(said < grams ? [fault('no-destination')] : []), ...(heavy ? [fault('weighing-heavy')] : [])];
+    const heavy = lines.some((line) => questionWeighing(...line) !== null);
+    return [...(missing ? [fault('no-destination')] : []), ...(heavy ? [fault('weighing-heavy')] : [])];
   });
 }
 

@@ -51,12 +51,15 @@ export type RecordFault = {
   readonly on: CalendarDate;
 };
 
+/** Made once: each comparison of two texts by their own method looks one up. */
+const { compare } = new Intl.Collator();
+
 /** Latest first; of one day by code. */
 export function inOrder(faults: readonly RecordFault[]): RecordFault[] {
   return [...faults].sort(
     (a, b) =>
-      b.on.localeCompare(a.on) ||
-      a.code.localeCompare(b.code) ||
+      (a.on === b.on ? 0 : a.on < b.on ? 1 : -1) ||
+      compare(a.code, b.code) ||
       a.kind.localeCompare(b.kind) ||
       a.id.localeCompare(b.id),
   );

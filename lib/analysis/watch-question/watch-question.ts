@@ -38,10 +38,11 @@ export async function watch(actor: Actor, now: Date, days: WatchPeriod): Promise
   const asked = parseQuestion({});
   const since = addDays(todayInZone(actor.networkTimeZone, now), -days);
   const read = await readAs(actor, async (context) => {
-    const scope = await readQuestionScope(context, asked, now);
-    const faults = await readRecordFaults(context, now);
-    if (!scope || !faults) return undefined;
-    const runs = await readRuns(context, { from: since, to: faults.period.to }, now);
+    const faults = await readRecordFaults(context, now, { since });
+    const scope = faults && (await readQuestionScope(context, asked, now, faults.choices));
+    if (!scope) return undefined;
+    const { from, to } = faults.period;
+    const runs = since < from ? await readRuns(context, { from: since, to }, now) : faults.runs;
     const plain = [...runSignals(runs), ...recordSignals(faults.faults, since)];
     return { scope, plain, latestOnly: faults.latestOnly };
   });

@@ -24,7 +24,7 @@ beforeAll(async () => {
 }, 120_000);
 
 const asked = (actor: Actor, most: number) =>
-  readAs(actor, (context) => readRecordFaults(context, now, most));
+  readAs(actor, (context) => readRecordFaults(context, now, { most }));
 /** How many batches nobody looked at the question has found. */
 const uninspected = async (actor: Actor, most: number) => {
   const found = await asked(actor, most);
