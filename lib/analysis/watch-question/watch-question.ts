@@ -37,14 +37,14 @@ export type Watched = {
 export async function watch(actor: Actor, now: Date, days: WatchPeriod): Promise<Watched | undefined> {
   const asked = parseQuestion({});
   const since = addDays(todayInZone(actor.networkTimeZone, now), -days);
+  const faults = await readRecordFaults(actor, now, { since });
+  if (!faults) return undefined;
+  const { from, to } = faults.period;
   const read = await readAs(actor, async (context) => {
-    const faults = await readRecordFaults(context, now, { since });
-    const scope = faults && (await readQuestionScope(context, asked, now, faults.choices));
-    if (!scope) return undefined;
-    const { from, to } = faults.period;
+    const scope = await readQuestionScope(context, asked, now, faults.choices);
     const runs = since < from ? await readRuns(context, { from: since, to }, now) : faults.runs;
     const plain = [...runSignals(runs), ...recordSignals(faults.faults, since)];
-    return { scope, plain, latestOnly: faults.latestOnly };
+    return scope && { scope, plain, latestOnly: faults.latestOnly };
   });
   if (!read) return undefined;
   const [lots, sites, surprises] = await Promise.all([

@@ -24,9 +24,7 @@ beforeAll(async () => {
 afterAll(() => admin.end());
 
 const faultsOf = async (kind: FaultKind, since?: string) => {
-  const found = await readAs(people.coordinator, (context) =>
-    readRecordFaults(context, now, since === undefined ? {} : { since }),
-  );
+  const found = await readRecordFaults(people.coordinator, now, since === undefined ? {} : { since });
   return found?.faults.flatMap((fault) => (fault.kind === kind ? [{ id: fault.id, on: fault.on }] : []));
 };
 

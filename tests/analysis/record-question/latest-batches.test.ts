@@ -2,7 +2,6 @@ import { Client } from 'pg';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Actor } from '@/lib/access/actor';
 import { runAs } from '@/lib/access/run-command';
-import { readAs } from '@/lib/access/scoped-db';
 import { readRecordFaults } from '@/lib/analysis/record-question/read-record-faults';
 import { closeBatch } from '@/lib/records/batch/close-batch.command';
 import { closeBatchInput } from '@/lib/records/batch/close-batch.input';
@@ -23,8 +22,7 @@ beforeAll(async () => {
   for (const inoculatedOn of days) await startBags(people, stock, { inoculatedOn });
 }, 120_000);
 
-const asked = (actor: Actor, most: number) =>
-  readAs(actor, (context) => readRecordFaults(context, now, { most }));
+const asked = (actor: Actor, most: number) => readRecordFaults(actor, now, { most });
 /** How many batches nobody looked at the question has found. */
 const uninspected = async (actor: Actor, most: number) => {
   const found = await asked(actor, most);

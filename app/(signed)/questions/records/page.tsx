@@ -1,6 +1,5 @@
 import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
-import { readAs } from '@/lib/access/scoped-db';
 import { readRecordFaults } from '@/lib/analysis/record-question/read-record-faults';
 import { faultEffects, isImplausible } from '@/lib/analysis/record-question/record-fault';
 import { insightWords } from '@/lib/ui/insight/insight-words';
@@ -12,8 +11,7 @@ import { RecordFaultsView } from '@/lib/ui/watch/record-faults-view';
 export default async function RecordsPage({ searchParams }: PageProps<'/questions/records'>) {
   const { site } = await searchParams;
   const actor = await requireActor('coordinator', 'member');
-  const now = new Date();
-  const found = await readAs(actor, (context) => readRecordFaults(context, now));
+  const found = await readRecordFaults(actor, new Date());
   const t = await getTranslations('watch.records');
   const heading = <Heading text={t(actor.role === 'member' ? 'headingOwn' : 'heading')} />;
   if (!found)
