@@ -79,7 +79,10 @@ export function DataTable<Row>({ caption, columns, rows, rowKey, groupOf, isTota
 
 function cellOf<Row>(column: Column<Row>, row: Row, first: boolean): ReactNode {
   const name = column.unit === undefined ? column.header : `${column.header} (${column.unit})`;
-  const value = <div className="cell-value">{column.cell(row)}</div>;
+  const content = column.cell(row);
+  // Words alone are laid out the same without a box of their own, and most cells of a long table are that.
+  const value =
+    typeof content === 'string' && content !== '' ? content : <div className="cell-value">{content}</div>;
   return first ? (
     <th
       key={column.key}
