@@ -8,6 +8,7 @@ import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
 import { readStoredResult, type StoredResult } from '../fitted/stored-result';
 import { runInThread } from '../fitting/run-in-thread';
 import { answerSites, type SitesData } from './answer-sites';
+import { keptSites } from './kept-sites';
 import type { SitePart, SitesAnswer } from './sites-answer';
 
 const name = 'sites';
@@ -28,6 +29,7 @@ export function askSites(
     },
     work: (data, fit) => answerSites(data, fit, (request) => runInThread(request)),
     parts: ({ sites }) => sites.map((part) => ({ siteId: part.siteId, part })),
+    kept: keptSites,
   });
 }
 
