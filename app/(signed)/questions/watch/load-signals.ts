@@ -23,7 +23,8 @@ export async function loadSignals(
     ),
     names: await readSignalNames(context, signals),
   }));
-  const siteName = (id: string) => scope.choices.sites.find((site) => site.id === id)?.name ?? '–';
+  const siteNames = new Map(scope.choices.sites.map(({ id, name }) => [id, name]));
+  const siteName = (id: string) => siteNames.get(id) ?? '–';
   const words = { words: await dynamicWords(), locale: readerLocale(actor), siteName, ...names };
   return { signals, answers, words };
 }
