@@ -106,6 +106,7 @@ export async function comparisonReads(actor: Actor, now: Date): Promise<PageRead
     behind('of all, asked first', open),
     behind('of a method, after a write', () => ({ method: mostUsed }), afterWrite),
     behind('of a method, asked first', (at) => ({ ...open(at), method: mostUsed })),
+    behind('of a method that few have', (at) => ({ ...open(at), method: 'mixed' })),
     behind('of a method at a site', (at) => ({ ...open(at), method: mostUsed, site: site?.id ?? '' })),
     behind('far down, after a write', () => ({ ...always, ...farDown }), afterWrite),
     behind('far down, asked first', (at) => ({ ...ever(at), ...farDown })),
