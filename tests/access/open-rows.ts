@@ -22,7 +22,7 @@ export const openRows = [
   query(
     'records/today/count-open.query',
     'yy---',
-    (c) => countOpen(c, now, 0),
+    (c) => countOpen(c, now, { most: 0 }),
     (counts, w) => counts?.sites.some(({ siteId }) => siteId === w.people.millLane) ?? false,
   ),
 ];

@@ -55,7 +55,7 @@ export async function recordReads(actor: Actor, now: Date): Promise<PageRead[]> 
       await listDue(context, now, { runsOnly: wide }),
     ]),
     page('today, of one site', `/today?site=${siteId}`, async (context) => [
-      await countOpen(context, now),
+      await countOpen(context, now, { siteId }),
       await listDue(context, now, { siteId }),
     ]),
     page('a question, its answer stored', '/questions/losses', async (context) => {

@@ -19,7 +19,7 @@ type Today = {
 /** What the page of the day shows: all that is due, or, for whoever sees to a thousand open batches, site by site. */
 export async function loadToday(context: ReadContext, site: unknown, now: Date): Promise<Today> {
   const asked = z.uuid().safeParse(site).data;
-  const counts = await countOpen(context, now);
+  const counts = await openCounts(context, asked, now);
   if (counts === undefined) {
     const due = await listDue(context, now);
     const chosen = due.some(({ siteId }) => siteId === asked) ? asked : undefined;
@@ -29,4 +29,11 @@ export async function loadToday(context: ReadContext, site: unknown, now: Date):
   const due = await listDue(context, now, at === undefined ? { runsOnly: true } : { siteId: at.siteId });
   const idle = at === undefined && asked !== undefined ? (await getSite(context, asked))?.name : undefined;
   return { due, chosen: at?.siteId, counts, at, idle };
+}
+
+/** Of a site that is asked for and has anything open its own counts are enough. */
+async function openCounts(context: ReadContext, asked: string | undefined, now: Date) {
+  if (asked === undefined) return countOpen(context, now);
+  const own = await countOpen(context, now, { siteId: asked });
+  return own === undefined || own.sites.length > 0 ? own : countOpen(context, now);
 }

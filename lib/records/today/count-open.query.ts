@@ -23,6 +23,12 @@ export type OpenCounts = {
 type Row = OpenAtSite & { readonly timeZone: string };
 type Late = { readonly siteId: string; readonly day: string; readonly batches: number };
 
+type Asked = {
+  readonly most?: number;
+  /** Count at this one alone. */
+  readonly siteId?: string | undefined;
+};
+
 /**
  * Open batches by site where the actor sees to more than `most`, which are looked through at once; undefined where all of
  * them are. Counted from indexes of what is open alone.
@@ -30,16 +36,17 @@ type Late = { readonly siteId: string; readonly day: string; readonly batches: n
 export async function countOpen(
   { db, actor }: ReadContext,
   now: Date,
-  most: number = mostLookedAt,
+  { most = mostLookedAt, siteId }: Asked = {},
 ): Promise<OpenCounts | undefined> {
   const network = actor.networkId;
-  const sites = tendedSites(actor, undefined);
+  const tended = tendedSites(actor, undefined);
   const [few] = await db.$queryRaw<{ few: boolean }[]>`
     select count(*) <= ${most} as few from (select from batch
-      where network_id = ${network}::uuid and closed_on is null and voided_at is null and (${sites}::uuid[] is null or site_id = any (${sites}::uuid[]))
+      where network_id = ${network}::uuid and closed_on is null and voided_at is null and (${tended}::uuid[] is null or site_id = any (${tended}::uuid[]))
         and site_id in (select id from site where network_id = ${network}::uuid and left_at is null)
       limit ${most + 1}) b`;
   if (few?.few !== false) return undefined;
+  const sites = tendedSites(actor, siteId);
   const rows = await db.$queryRaw<Row[]>`
     select s.id as "siteId", s.name as "siteName", s.time_zone as "timeZone", b.open, 0 as unlooked
     from (select site_id, count(*)::int as open from batch

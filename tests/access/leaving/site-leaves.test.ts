@@ -127,7 +127,7 @@ describe('a site that leaves', () => {
       readAs(coordinator, async (context) => {
         const shed = await getShed(context, now);
         return {
-          sites: (await countOpen(context, now, 0))?.sites.map((one) => one.siteId).includes(id),
+          sites: (await countOpen(context, now, { most: 0 }))?.sites.map((one) => one.siteId).includes(id),
           batch: shed.batches.some((one) => one.id === batch.id),
           run: shed.runs.some((one) => one.id === run.id),
           due: (await listDue(context, now)).some((line) => line.siteId === id && line.of === 'run'),

@@ -34,7 +34,7 @@ type World = Awaited<ReturnType<typeof start>>;
 
 const noon = (day: string) => new Date(`${day}T18:00:00Z`);
 const counts = (actor: Actor, day: string, most: number) =>
-  readAs(actor, (context) => countOpen(context, noon(day), most));
+  readAs(actor, (context) => countOpen(context, noon(day), { most }));
 
 describe('what is open by site', () => {
   it('is told only to whoever sees to more than are looked through at once', async () => {
@@ -43,6 +43,17 @@ describe('what is open by site', () => {
     expect((await counts(coordinator, '2026-05-20', 4))?.open).toBe(5);
     expect(await counts(member, '2026-05-20', 4)).toBeUndefined();
     expect((await counts(member, '2026-05-20', 3))?.sites.map(({ siteId }) => siteId)).toEqual([millLane]);
+  }, 120_000);
+
+  it('is that of one site where one is asked for, and told by what is open at all of them', async () => {
+    const { coordinator, quarry } = (await start()).people;
+    const at = (most: number) =>
+      readAs(coordinator, (context) => countOpen(context, noon('2026-05-20'), { most, siteId: quarry }));
+    const all = await counts(coordinator, '2026-05-20', 4);
+    const own = all?.sites.filter(({ siteId }) => siteId === quarry);
+    expect(own).toHaveLength(1);
+    expect((await at(4))?.sites).toEqual(own);
+    expect(await at(5)).toBeUndefined();
   }, 120_000);
 
   it('counts a batch as not looked at from the day its window ends, with nothing written', async () => {
