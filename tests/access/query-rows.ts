@@ -128,7 +128,7 @@ export const queryRows = [
   query(
     'records/site/list-site-names.query',
     'yy---',
-    (c) => listSiteNames(c),
+    (c) => listSiteNames(c, null),
     (a, w) => a.some(({ id }) => id === w.people.millLane),
   ),
   query(

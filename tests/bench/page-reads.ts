@@ -36,7 +36,7 @@ export async function pageReads(actor: Actor): Promise<PageRead[]> {
     read: () =>
       readAs(actor, async (context) => [
         await listBatches(context, batchFilterInput.parse(query), now),
-        await listSiteNames(context),
+        await listSiteNames(context, null),
         await listChoices(context),
       ]),
   });

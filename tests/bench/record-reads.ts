@@ -38,11 +38,11 @@ export async function recordReads(actor: Actor, now: Date): Promise<PageRead[]> 
   return [
     page('harvests', '/weighings', async (context) => [
       await listWeighings(context, weighingFilterInput.parse({})),
-      await listSiteNames(context),
+      await listSiteNames(context, null),
     ]),
     page('treatments', '/treatments', async (context) => [
       await listTreatments(context, { site: null, method: null, state: null, after: null }),
-      await listSiteNames(context),
+      await listSiteNames(context, null),
     ]),
     page('spawn lots', '/spawn-lots', (context) => listSpawnLots(context, lots)),
     page('substrate lots', '/substrate-lots', (context) => listSubstrateLots(context, lots)),

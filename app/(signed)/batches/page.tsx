@@ -22,7 +22,7 @@ export default async function BatchesPage({ searchParams }: PageProps<'/batches'
   const filter = batchFilterInput.parse(queryToObject(address));
   const { list, sites, choices } = await readAs(actor, async (context) => ({
     list: await listBatches(context, filter, new Date()),
-    sites: await listSiteNames(context),
+    sites: await listSiteNames(context, filter.site),
     choices: await listChoices(context),
   }));
   const t = await getTranslations('batches');

@@ -27,7 +27,7 @@ export default async function TreatmentsPage({ searchParams }: PageProps<'/treat
   const { runs, next, methods, sites } = await readAs(actor, async (context) => ({
     ...(await listTreatments(context, filter)),
     methods: (await listChoices(context)).methods,
-    sites: await listSiteNames(context),
+    sites: await listSiteNames(context, filter.site),
   }));
   const t = await getTranslations('treatments');
   const locale = await getLocale();

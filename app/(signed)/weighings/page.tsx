@@ -23,7 +23,7 @@ export default async function WeighingsPage({ searchParams }: PageProps<'/weighi
   const filter = weighingFilterInput.parse(address);
   const { weighings, next, sites } = await readAs(actor, async (context) => ({
     ...(await listWeighings(context, filter)),
-    sites: await listSiteNames(context),
+    sites: await listSiteNames(context, filter.site),
   }));
   const t = await getTranslations('weighings');
   const words = await loadWeighingWords(actor.massUnit);

@@ -2,7 +2,7 @@
 
 import type { Route } from 'next';
 import { useRouter } from 'next/navigation';
-import { type FormEvent, type ReactNode, useId, useMemo, useState, useTransition } from 'react';
+import { type FormEvent, type ReactNode, useEffect, useId, useMemo, useState, useTransition } from 'react';
 import { ErrorSummary } from './error-summary';
 import type { FormState } from './field-spec';
 import type { FormWords } from './form-words';
@@ -35,6 +35,14 @@ export function FileForm({ action, words, errors, known, ...props }: Props) {
   const router = useRouter();
   const formId = useId();
   const [pending, start] = useTransition();
+  // Sent, and the next page on its way: a second press would send it again. A page shown from memory starts anew.
+  const [left, setLeft] = useState(false);
+  useEffect(() => {
+    const shown = () => setLeft(false);
+    addEventListener('pageshow', shown);
+    return () => removeEventListener('pageshow', shown);
+  }, []);
+  const busy = pending || left;
   const [told, setTold] = useState<string>();
   // The summary takes the focus with each new state, and only then.
   const state = useMemo<FormState>(
@@ -43,7 +51,7 @@ export function FileForm({ action, words, errors, known, ...props }: Props) {
   );
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    if (pending) return;
+    if (busy) return;
     const data = new FormData(event.currentTarget);
     start(async () => {
       const answer = await postFile(action, data);
@@ -52,7 +60,10 @@ export function FileForm({ action, words, errors, known, ...props }: Props) {
       // Back to this form it stays as it is; any other page is loaded anew, for this one, shown from memory on the way
       // back, would send its id again with another file.
       if (answer.goOnTo.startsWith(`${window.location.pathname}?`)) router.push(answer.goOnTo as Route);
-      else window.location.assign(answer.goOnTo);
+      else {
+        setLeft(true);
+        window.location.assign(answer.goOnTo);
+      }
     });
   };
   const title = `${state.errors.length > 0 ? `${words.errorPrefix} ` : ''}${props.heading} – ${words.product}`;
@@ -75,11 +86,11 @@ export function FileForm({ action, words, errors, known, ...props }: Props) {
       >
         {props.children}
         <div className="form-end">
-          <button type="submit" className="button button-action" aria-disabled={pending}>
-            {pending ? words.saving : props.submitLabel}
+          <button type="submit" className="button button-action" aria-disabled={busy}>
+            {busy ? words.saving : props.submitLabel}
           </button>
         </div>
-        <SendingLine pending={pending} saving={words.saving} />
+        <SendingLine pending={busy} saving={words.saving} />
       </form>
     </>
   );

@@ -1,16 +1,14 @@
 import type { Route } from 'next';
 import { getTranslations } from 'next-intl/server';
+import { mostSitesListed } from '@/lib/records/site/most-sites-listed';
 import { sentenceCase } from '../format/sentence-case';
 import { type FieldContext, textOf } from './field-context';
 import type { FieldSpec } from './field-spec';
 
-/** More sites than this nobody finds in a list that rolls on a phone. */
-const most = 100;
-
 type Select = Extract<FieldSpec, { kind: 'select' }>;
 
 export function isLongSiteChoice(spec: FieldSpec): spec is Select {
-  return spec.kind === 'select' && spec.name === 'site' && spec.options.length > most;
+  return spec.kind === 'select' && spec.name === 'site' && spec.options.length > mostSitesListed;
 }
 
 type Props = { readonly spec: Select; readonly context: FieldContext; readonly action: Route };

@@ -4,6 +4,8 @@ import { readAs } from '@/lib/access/scoped-db';
 import { findCountedSites } from '@/lib/records/site/find-counted-sites.query';
 import { findSites } from '@/lib/records/site/find-sites.query';
 import { listCountedSites } from '@/lib/records/site/list-counted-sites.query';
+import { listSiteNames } from '@/lib/records/site/list-site-names.query';
+import { mostSitesListed } from '@/lib/records/site/most-sites-listed';
 import { siteSearchInput } from '@/lib/records/site/site-search.input';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
@@ -64,5 +66,28 @@ describe('a search among sites', () => {
     const all = await readAs(people.coordinator, (context) => listCountedSites(context, search));
     expect(page.sites).toEqual(all);
     expect(all.map(({ id }) => id)).toEqual([people.millLane]);
+  });
+});
+
+describe('the sites that a filter offers', () => {
+  it('are one more than are listed where there are too many, and always the chosen one', async () => {
+    const offered = (chosen: string | null) =>
+      readAs(people.coordinator, (context) => listSiteNames(context, chosen));
+    const [last] = (await found({ siteName: 'quarry' })).sites;
+    if (last === undefined) throw new Error('no such site');
+    expect(await offered(null)).toHaveLength(mostSitesListed + 1);
+    expect((await offered(null)).map(({ id }) => id)).not.toContain(last.id);
+    const chosen = await offered(last.id);
+    expect(chosen).toHaveLength(mostSitesListed + 2);
+    expect(chosen.at(-1)).toEqual({ id: last.id, name: last.name });
+  });
+
+  it('have the chosen one also where it has left and is offered no more', async () => {
+    const [gone] = (await found({ siteName: 'g-120' })).sites;
+    if (gone === undefined) throw new Error('no such site');
+    await admin.query(`update site set left_at = now() where id = $1`, [gone.id]);
+    expect(await found({ siteName: 'g-120' })).toMatchObject({ total: 0 });
+    const names = await readAs(people.coordinator, (context) => listSiteNames(context, gone.id));
+    expect(names.at(-1)).toEqual({ id: gone.id, name: 'Garden 120' });
   });
 });

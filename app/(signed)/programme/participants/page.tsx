@@ -18,7 +18,7 @@ export default async function ParticipantsPage({ searchParams }: PageProps<'/pro
   const filter = programmeFilterInput.parse(queryToObject(address));
   const { participants, next, sites } = await readAs(actor, async (context) => ({
     ...(await listParticipants(context, filter)),
-    sites: await listSiteNames(context),
+    sites: await listSiteNames(context, filter.site),
   }));
   const t = await getTranslations('programme.participants');
   const words = await getTranslations('vocabulary');

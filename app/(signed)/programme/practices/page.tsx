@@ -19,7 +19,7 @@ export default async function PracticesPage({ searchParams }: PageProps<'/progra
   const filter = programmeFilterInput.parse(queryToObject(address));
   const { practices, next, sites } = await readAs(actor, async (context) => ({
     ...(await listPractices(context, filter)),
-    sites: await listSiteNames(context),
+    sites: await listSiteNames(context, filter.site),
   }));
   const t = await getTranslations('programme.practices');
   const words = await getTranslations('vocabulary');

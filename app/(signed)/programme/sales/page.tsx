@@ -21,7 +21,7 @@ export default async function SalesPage({ searchParams }: PageProps<'/programme/
   const filter = programmeFilterInput.parse(queryToObject(address));
   const { sales, next, sites } = await readAs(actor, async (context) => ({
     ...(await listSales(context, filter)),
-    sites: await listSiteNames(context),
+    sites: await listSiteNames(context, filter.site),
   }));
   const t = await getTranslations('programme.sales');
   const words = await getTranslations('vocabulary');

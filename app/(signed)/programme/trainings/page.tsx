@@ -19,7 +19,7 @@ export default async function TrainingsPage({ searchParams }: PageProps<'/progra
   const filter = programmeFilterInput.parse(queryToObject(address));
   const { trainings, next, sites } = await readAs(actor, async (context) => ({
     ...(await listTrainings(context, filter)),
-    sites: await listSiteNames(context),
+    sites: await listSiteNames(context, filter.site),
   }));
   const t = await getTranslations('programme.trainings');
   const words = await getTranslations('vocabulary');
