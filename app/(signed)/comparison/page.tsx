@@ -46,7 +46,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
       <p className="lead">{await scopeSentence(page, actor.language, locale)}</p>
       <FilterForm
         action={'/comparison' as Route}
-        fields={await comparisonFields(choices, actor.language)}
+        fields={await comparisonFields(choices, actor.language, filter.site)}
         values={comparisonValues(filter)}
         chips={comparisonChips(filter, names)}
       />

@@ -18,8 +18,15 @@ function options(rows: readonly Named[], language: Language): ChoiceOption[] {
     .sort((a, b) => a.label.localeCompare(b.label, language));
 }
 
-/** The filters of the comparison; species, container and material are one each unless the reader asks for all. */
-export async function comparisonFields(choices: ComparisonChoices, language: Language): Promise<FieldSpec[]> {
+/**
+ * The filters of the comparison; species, container and material are one each unless the reader asks for all. Of the sites
+ * that have left only the one that is chosen is offered.
+ */
+export async function comparisonFields(
+  choices: ComparisonChoices,
+  language: Language,
+  chosenSite: string | undefined,
+): Promise<FieldSpec[]> {
   const t = await getTranslations('comparison');
   const words = await getTranslations('vocabulary.containerKind');
   return [
@@ -63,7 +70,7 @@ export async function comparisonFields(choices: ComparisonChoices, language: Lan
       label: t('columns.site'),
       emptyLabel: t('filter.allSites'),
       options: choices.sites
-        .filter(({ left }) => !left)
+        .filter(({ id, left }) => !left || id === chosenSite)
         .map(({ id, name }) => ({ value: id, label: name }))
         .sort((a, b) => a.label.localeCompare(b.label, language)),
     },

@@ -9,7 +9,7 @@ import type { FieldSpec } from '../form/field-spec';
 /** What a question is asked of: the filters of the comparison, all methods and sites, and what is levelled out. */
 export async function questionFields(choices: ComparisonChoices, language: Language): Promise<FieldSpec[]> {
   const t = await getTranslations('insight.filter');
-  const fields = await comparisonFields(choices, language);
+  const fields = await comparisonFields(choices, language, undefined);
   return [
     ...fields.filter(({ name }) => name !== 'method' && name !== 'site'),
     {
