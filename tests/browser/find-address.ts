@@ -34,16 +34,23 @@ export function below(list: string, rest = ''): (page: Page) => Promise<string> 
   };
 }
 
-/** The address of an entry of a batch's story, from the first batches that have such an entry. */
+/** The address of an entry of a batch's story, from the latest closed batches that have such an entry. */
 export function inStory(pattern: RegExp): (page: Page) => Promise<string> {
   return async (page) => {
-    await page.goto('/batches?state=closed');
-    const batches = await page
-      .locator('main tbody a[href^="/batches/"]')
-      .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
-    for (const batch of batches) {
-      const found = await linkOn(page, batch, pattern);
-      if (found !== undefined) return found;
+    let list: string | null = '/batches?state=closed';
+    for (let pages = 0; list !== null && pages < 4; pages += 1) {
+      await page.goto(list);
+      const batches = await page
+        .locator('main tbody a[href^="/batches/"]')
+        .evaluateAll((links) => links.map((link) => link.getAttribute('href') ?? ''));
+      const [older] = await page
+        .locator('main a[rel="next"]')
+        .evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+      list = older ?? null;
+      for (const batch of batches) {
+        const found = await linkOn(page, batch, pattern);
+        if (found !== undefined) return found;
+      }
     }
     throw new Error(`No batch of the list has an entry like ${pattern}`);
   };

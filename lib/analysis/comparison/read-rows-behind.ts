@@ -46,7 +46,7 @@ export type RowsBehind = {
   readonly older: string | undefined;
 };
 
-const rowsPerPage = 50;
+const rowsPerPage = 25;
 
 /** The batches behind a figure of the comparison, latest inoculated first; undefined while there is no batch. */
 export async function readRowsBehind(

@@ -11,7 +11,8 @@ import { batchWhere } from './batch-where';
 import { type ContainerYield, containerYield, type YieldedBatch } from './container-yield';
 import { type Place, readPlace, writePlace } from './page-cursor';
 
-export const batchesPerPage = 50;
+/** On a phone each batch is a block of its own: so many are a dozen screens, and a page has to come over a bad signal. */
+export const batchesPerPage = 25;
 
 export type ListedBatch = ContainerYield & {
   readonly id: string;
