@@ -19,8 +19,9 @@ function weighted(pairs: readonly { readonly value: number; readonly weight: num
 
 /**
  * Percent lost, how alike units of one run are at one site (the analysis-of-variance correlation within each site, averaged
- * by runs, at least 0), biological efficiency, and its standard deviation between batches of one site. Methods are not told
- * apart, so that the variation is rather too large than too small. Null where the records do not say.
+ * over `likenessSites` by their batches, at least 0), biological efficiency, and its standard deviation between batches of
+ * one site. A site with a single run, or where no unit or every unit was lost, tells nothing of likeness. Methods are not
+ * told apart, so that the variation is rather too large than too small. Null where the records do not say.
  */
 export function usualRuns(batches: readonly JudgedBatch[]) {
   const counted = batches.flatMap(({ facts, contamination, runCluster }) =>
@@ -30,8 +31,8 @@ export function usualRuns(batches: readonly JudgedBatch[]) {
   );
   const units = counted.reduce((sum, batch) => sum + batch.units, 0);
   const found = counted.reduce((sum, batch) => sum + batch.found, 0);
-  const likeness = weighted(
-    bySite(batches.filter(({ contamination }) => contamination.kind === 'counted')).flatMap((own) => {
+  const likenesses = bySite(batches.filter(({ contamination }) => contamination.kind === 'counted')).flatMap(
+    (own) => {
       const rows = own.flatMap(({ contamination, runCluster }) =>
         contamination.kind === 'counted' ? [{ runCluster, ...contamination }] : [],
       );
@@ -41,8 +42,9 @@ export function usualRuns(batches: readonly JudgedBatch[]) {
         cluster: rows.map(({ runCluster }) => runCluster),
       });
       return typeof value === 'number' ? [{ value, weight: rows.length }] : [];
-    }),
+    },
   );
+  const likeness = weighted(likenesses);
   const cropped = batches.flatMap(({ facts, yield: given }) =>
     given.kind === 'counted'
       ? [{ siteId: facts.siteId, percent: (100 * given.freshGrams) / given.over }]
@@ -61,6 +63,7 @@ export function usualRuns(batches: readonly JudgedBatch[]) {
   return {
     lostPercent: units === 0 ? null : (100 * found) / units,
     likeness: likeness === null ? null : Math.max(0, likeness),
+    likenessSites: likenesses.length,
     bePercent: weighted(cropped.map(({ percent }) => ({ value: percent, weight: 1 }))),
     runSpreadPoints: variance === null ? null : Math.sqrt(variance),
   };

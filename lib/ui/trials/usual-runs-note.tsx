@@ -16,7 +16,8 @@ export async function UsualRunsNote({ usual, actor }: Props) {
   const figures = await getTranslations('figures');
   const words = await getTranslations('vocabulary');
   const locale = await getLocale();
-  const { lostPercent, likeness, bePercent, runSpreadPoints, container, drawn, weighed } = usual;
+  const { lostPercent, likeness, likenessSites, bePercent, runSpreadPoints, container, drawn, weighed } =
+    usual;
   if (lostPercent === null || likeness === null) return null;
   const loss = (await loadFigureViews(actor.networkTimeZone, actor.massUnit))(usual.loss);
   const given =
@@ -41,7 +42,7 @@ export async function UsualRunsNote({ usual, actor }: Props) {
       {drawn === undefined ? null : <p>{t('drawn', drawn)}</p>}
       <FigureHistory view={loss} of={t('loss')} />
       <p className="quiet">
-        {t('alike')}{' '}
+        {t('alike', { sites: likenessSites, untold: usual.loss.n.sites - likenessSites })}{' '}
         {given === undefined
           ? null
           : t('weighed', { batches: weighed.n.batches, left: left.length === 0 ? 'none' : left.join('; ') })}
