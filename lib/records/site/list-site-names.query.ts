@@ -1,6 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import { mostSitesListed } from './most-sites-listed';
+import { mostSitesListed } from '@/lib/base/most-sites-listed';
 
 export type SiteName = { readonly id: string; readonly name: string };
 

@@ -1,6 +1,6 @@
 import type { Route } from 'next';
 import { getTranslations } from 'next-intl/server';
-import { mostSitesListed } from '@/lib/records/site/most-sites-listed';
+import { mostSitesListed } from '@/lib/base/most-sites-listed';
 import { sentenceCase } from '../format/sentence-case';
 import { type FieldContext, textOf } from './field-context';
 import type { FieldSpec } from './field-spec';

@@ -1,11 +1,11 @@
 import { Client } from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readAs } from '@/lib/access/scoped-db';
+import { mostSitesListed } from '@/lib/base/most-sites-listed';
 import { findCountedSites } from '@/lib/records/site/find-counted-sites.query';
 import { findSites } from '@/lib/records/site/find-sites.query';
 import { listCountedSites } from '@/lib/records/site/list-counted-sites.query';
 import { listSiteNames } from '@/lib/records/site/list-site-names.query';
-import { mostSitesListed } from '@/lib/records/site/most-sites-listed';
 import { siteSearchInput } from '@/lib/records/site/site-search.input';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
