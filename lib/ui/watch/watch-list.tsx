@@ -18,6 +18,9 @@ type Props = ListedSignals & {
   readonly seen: (data: FormData) => Promise<void>;
 };
 
+/** More than anybody answers in a day; as these are answered the others come up. */
+const mostListed = 100;
+
 /** What stepped out of line and is not answered, newest first; what was answered is folded. */
 export async function WatchList({ signals, answers, words, since, timeZone, seen }: Props) {
   const t = await getTranslations('watch.watch');
@@ -25,7 +28,7 @@ export async function WatchList({ signals, answers, words, since, timeZone, seen
   const answered = signals.filter(({ key }) => answers.has(key));
   const lines = (some: readonly Signal[]) => (
     <ul className="plain-list mb-4">
-      {some.map((signal) => (
+      {some.slice(0, mostListed).map((signal) => (
         <SignalLine
           key={signal.key}
           signal={signal}
@@ -35,6 +38,8 @@ export async function WatchList({ signals, answers, words, since, timeZone, seen
       ))}
     </ul>
   );
+  const more = (some: readonly Signal[], key: 'newestOpen' | 'newestAnswered') =>
+    some.length <= mostListed ? null : <p>{t(key, { shown: mostListed, count: some.length })}</p>;
   const when = formatDate(since, words.locale);
   return (
     <>
@@ -44,12 +49,14 @@ export async function WatchList({ signals, answers, words, since, timeZone, seen
       {open.length === 0 ? null : (
         <>
           <p>{t('next')}</p>
+          {more(open, 'newestOpen')}
           {lines(open)}
         </>
       )}
       {answered.length === 0 ? null : (
         <details>
           <summary>{t('answered', { count: answered.length })}</summary>
+          {more(answered, 'newestAnswered')}
           {lines(answered)}
         </details>
       )}
