@@ -184,6 +184,24 @@ test('signing out with unsent entries stops and says how many; nobody else sends
   await context.close();
 });
 
+test('signing out without signal says that it needs one, and the phone goes on with its work', async ({
+  browser,
+}) => {
+  const context = await browser.newContext(phone);
+  const page = await signedPhone(context, ives);
+  await page.goto('/account');
+  await loseSignal(context);
+  const signOut = page.getByRole('button', { name: 'Sign out', exact: true });
+  await signOut.click();
+  await expect(page.getByRole('alert').filter({ hasText: 'There is no signal' })).toBeVisible();
+  expect(await kept(page, 'snapshots')).toBe(1);
+  await findSignal(context);
+  await signOut.click();
+  await page.waitForURL('**/sign-in');
+  expect(await kept(page, 'snapshots')).toBe(0);
+  await context.close();
+});
+
 test('a form that is sent without signal keeps what was typed and goes through once there is one', async ({
   browser,
 }) => {

@@ -3,6 +3,7 @@
 import { type FormEvent, type ReactNode, useRef, useState } from 'react';
 import { outboxOf } from '@/lib/offline/keep-sending';
 import { leavePhone } from '@/lib/offline/leave-phone';
+import { serverAnswers } from '@/lib/offline/server-answers';
 import { counted, type KeepWords } from './offline-words';
 import { saveEntriesFile } from './save-file';
 
@@ -16,11 +17,15 @@ type Props = {
 
 type Asked = { readonly unsent: number; readonly tried: boolean; readonly button: HTMLElement | null };
 
-/** The form that signs out: with unsent entries it stops and asks; without any it wipes the phone's copy first. */
+/**
+ * The form that signs out: with unsent entries it stops and asks; without any it wipes the phone's copy first. Where no server
+ * answers nobody is signed out, and the phone keeps what it needs to go on.
+ */
 export function SignOutGuard({ personId, networkId, action, words, children }: Props) {
   const form = useRef<HTMLFormElement>(null);
   const cleared = useRef(false);
   const [asked, setAsked] = useState<Asked>();
+  const [noSignal, setNoSignal] = useState(false);
 
   const unsentEntries = async () =>
     (await outboxOf(personId, networkId).store.list()).filter(
@@ -28,6 +33,9 @@ export function SignOutGuard({ personId, networkId, action, words, children }: P
     );
 
   const leave = async (button: HTMLElement | null) => {
+    const reached = await serverAnswers();
+    setNoSignal(!reached);
+    if (!reached) return;
     try {
       await leavePhone(personId);
     } finally {
@@ -57,6 +65,7 @@ export function SignOutGuard({ personId, networkId, action, words, children }: P
 
   return (
     <form ref={form} action={action} onSubmit={submit}>
+      {noSignal ? <p role="alert">{words.leave.noSignal}</p> : null}
       {/* Hidden and not removed: the button that was pressed is what the form is sent with in the end. */}
       <div hidden={asked !== undefined}>{children}</div>
       {asked === undefined ? null : (
