@@ -21,11 +21,15 @@ type Props = ListedSignals & {
 /** More than anybody answers in a day; as these are answered the others come up. */
 const mostListed = 100;
 
-/** What stepped out of line and is not answered, newest first; what was answered is folded. */
+/** What stepped out of line and is not answered, newest first; what was answered is folded, answered last first. */
 export async function WatchList({ signals, answers, words, since, timeZone, seen }: Props) {
   const t = await getTranslations('watch.watch');
   const open = signals.filter(({ key }) => !answers.has(key));
-  const answered = signals.filter(({ key }) => answers.has(key));
+  // An answer just given, perhaps by mistake, must not be among those that are not listed.
+  const answeredAt = ({ key }: Signal) => answers.get(key)?.at ?? '';
+  const answered = signals
+    .filter(({ key }) => answers.has(key))
+    .sort((a, b) => answeredAt(b).localeCompare(answeredAt(a)));
   const lines = (some: readonly Signal[]) => (
     <ul className="plain-list mb-4">
       {some.slice(0, mostListed).map((signal) => (
@@ -38,7 +42,7 @@ export async function WatchList({ signals, answers, words, since, timeZone, seen
       ))}
     </ul>
   );
-  const more = (some: readonly Signal[], key: 'newestOpen' | 'newestAnswered') =>
+  const more = (some: readonly Signal[], key: 'newestOpen' | 'answeredLast') =>
     some.length <= mostListed ? null : <p>{t(key, { shown: mostListed, count: some.length })}</p>;
   const when = formatDate(since, words.locale);
   return (
@@ -56,7 +60,7 @@ export async function WatchList({ signals, answers, words, since, timeZone, seen
       {answered.length === 0 ? null : (
         <details>
           <summary>{t('answered', { count: answered.length })}</summary>
-          {more(answered, 'newestAnswered')}
+          {more(answered, 'answeredLast')}
           {lines(answered)}
         </details>
       )}

@@ -20,15 +20,17 @@ const signalsOf = (name: string, count: number): Signal[] =>
     ...{ key: `${name} ${at}`, since: '2026-05-01' },
   }));
 
+/** What was answered was so a second after what stands before it. */
 async function listed(open: number, answered: number): Promise<string> {
   const past = signalsOf('past', answered);
-  const answer: SignalAnswerView = {
-    ...{ recordId: 'a', answer: 'seen', words: null, by: 'Wren', at: '2026-05-02T10:00:00Z' },
-  };
+  const answer = (at: number): SignalAnswerView => ({
+    ...{ recordId: 'a', answer: 'seen', words: null, by: 'Wren' },
+    at: new Date(Date.parse('2026-05-02T10:00:00Z') + at * 1000).toISOString(),
+  });
   return renderToStaticMarkup(
     await WatchList({
       signals: [...signalsOf('new', open), ...past],
-      answers: new Map(past.map(({ key }) => [key, answer])),
+      answers: new Map(past.map(({ key }, at) => [key, answer(at)])),
       words: {
         words: Object.assign(() => '', { has: () => true }),
         locale: 'en-US',
@@ -41,18 +43,23 @@ async function listed(open: number, answered: number): Promise<string> {
 }
 
 test('of very many signals the newest hundred are listed, and the page says of how many', async () => {
-  const page = await listed(1161, 150);
+  const page = await listed(1161, 0);
   expect(page).toContain('1,161 things have stepped out of line');
   expect(page).toContain('These are the newest 100 of 1,161. As you answer them, the others come up.');
   expect(page).toContain('[new 99]');
   expect(page).not.toContain('[new 100]');
-  expect(page).toContain('These are the newest 100 of 150.');
-  expect(page).toContain('[past 99]');
-  expect(page).not.toContain('[past 100]');
+});
+
+test('of very many answers those given last are listed, the last one first', async () => {
+  const page = await listed(0, 150);
+  expect(page).toContain('These are the 100 answered last, of 150.');
+  expect(page.match(/\[past \d+\]/g)).toEqual(
+    Array.from({ length: 100 }, (_, place) => `[past ${149 - place}]`),
+  );
 });
 
 test('of as many as are listed nothing is said of others', async () => {
   const page = await listed(100, 1);
   expect(page).toContain('[new 99]');
-  expect(page).not.toContain('These are the newest');
+  expect(page).not.toContain('These are the ');
 });
