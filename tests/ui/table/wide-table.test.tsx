@@ -44,6 +44,12 @@ describe('a wide table', () => {
       'Note',
     ]);
   });
+
+  test('has an empty box in a cell without words, by which a phone knows that there is nothing to see', () => {
+    const empty = table([...columns.slice(0, 3), { key: 'note', header: 'Note', cell: () => '' }]);
+    expect(empty).toMatch(/<td[^>]*data-column="Note"[^>]*><div class="cell-value"><\/div><\/td>/);
+    expect(markup).toMatch(/<td[^>]*data-column="Note"[^>]*>wet straw<\/td>/);
+  });
 });
 
 test('a table of three columns stays as it is, unless one of them holds words of several lines', () => {
