@@ -2,28 +2,14 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { RememberedSums } from '../outcomes/remembered-sums';
 import type { SiteRows } from '../outcomes/rows-of-sites';
-import type { ShownFigure } from '../shown-figure';
 import type { SiteDates } from './batch-facts';
 import type { ComparedRow } from './compare';
 import type { ComparisonFilter } from './comparison-filter.input';
 import { readSiteRows } from './read-site-rows';
+import { rowAsOf } from './row-as-of';
 
 /** Of so many sites a question remembers the rows: two pages of them. */
 const most = 50;
-
-const now = <Figure extends ShownFigure | undefined>(figure: Figure, asOf: string): Figure =>
-  figure && { ...figure, asOf };
-
-function asOfNow(row: ComparedRow, asOf: string): ComparedRow {
-  return {
-    ...row,
-    contamination: now(row.contamination, asOf),
-    contaminationAtAnyTime: now(row.contaminationAtAnyTime, asOf),
-    yield: now(row.yield, asOf),
-    yieldOfCropped: now(row.yieldOfCropped, asOf),
-    logLifeBe: now(row.logLifeBe, asOf),
-  };
-}
 
 /** The rows of sites as `readSiteRows` has them; of those that nobody has written to since they were read, as remembered. */
 export async function readRememberedSiteRows(
@@ -57,7 +43,7 @@ export async function readRememberedSiteRows(
     if (rowsOfSites.size <= most) break;
     rowsOfSites.delete(oldest);
   }
-  const asked = (rows: readonly ComparedRow[]) => rows.map((row) => asOfNow(row, about.asOf));
+  const asked = (rows: readonly ComparedRow[]) => rows.map((row) => rowAsOf(row, about.asOf));
   return {
     sites: shown.flatMap((rows) => asked(rows.sites)),
     get cells() {

@@ -1,7 +1,7 @@
 import type { SiteDates } from '../comparison/batch-facts';
 import type { ComparedRow } from '../comparison/compare';
 import { type ComparisonFilter, queryOfFilter } from '../comparison/comparison-filter.input';
-import type { ShownFigure } from '../shown-figure';
+import { rowAsOf } from '../comparison/row-as-of';
 import type { WholeSums } from './read-whole-sums';
 import { rowOfSums, rowsOfMethods } from './rows-of-sums';
 
@@ -12,21 +12,6 @@ const most = 8;
 const known = new WeakMap<WholeSums, Map<string, readonly ComparedRow[]>>();
 
 type Asked = { readonly filter: ComparisonFilter; readonly today: SiteDates; readonly asOf: string };
-
-function figureAsOf<Figure extends ShownFigure | undefined>(figure: Figure, asOf: string): Figure {
-  return figure && { ...figure, asOf };
-}
-
-function rowAsOf(row: ComparedRow, asOf: string): ComparedRow {
-  return {
-    ...row,
-    contamination: figureAsOf(row.contamination, asOf),
-    contaminationAtAnyTime: figureAsOf(row.contaminationAtAnyTime, asOf),
-    yield: figureAsOf(row.yield, asOf),
-    yieldOfCropped: figureAsOf(row.yieldOfCropped, asOf),
-    logLifeBe: figureAsOf(row.logLifeBe, asOf),
-  };
-}
 
 /** The rows as of now: the same sums say that nothing was written since they were worked out. */
 function rowsOf(
