@@ -44,8 +44,12 @@ export default {
     // A megabyte pasted into a field is answered by the form, which can say which field; not by the server.
     serverActions: { bodySizeLimit: '4mb' },
   },
-  // The code of a label is in capitals, which need fewer modules.
-  rewrites: async () => [{ source: '/B/:at*', destination: '/b/:at*' }],
+  rewrites: async () => [
+    // The code of a label is in capitals, which need fewer modules.
+    { source: '/B/:at*', destination: '/b/:at*' },
+    // A browser asks here wherever a page names no icon: files, answers of the API, a page whose head is just changing.
+    { source: '/favicon.ico', destination: '/icons/mark.svg' },
+  ],
   headers: async () => [
     { source: '/:path*', headers },
     { source: '/api/:path*', headers: [dataPolicy] },

@@ -24,7 +24,8 @@ type State = Exclude<NonNullable<Options>['storageState'], undefined | string>;
 /** Notes what a browser complains about: a refused script, a failed request, an error thrown in the page. */
 function watch(page: Page, complaints: string[]): void {
   page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(`${page.url()}: ${message.text()}`);
+    if (message.type() === 'error')
+      complaints.push(`${page.url()}: ${message.text()} (${message.location().url})`);
   });
   page.on('pageerror', (error) => complaints.push(`${page.url()}: ${error.message}`));
   page.on('response', (response) => {
