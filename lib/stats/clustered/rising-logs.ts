@@ -52,20 +52,28 @@ export function risingLogsOf(counts: readonly number[]): (base: number, step: nu
     for (const { middle, weight, series } of blocks) {
       const centre = base + middle * step;
       const q = (middle * step) / centre;
-      let sum = 0;
-      for (let term = TERMS - 1; term >= 0; term -= 1) sum = (sum + (series[term] ?? 0)) * q;
-      total += weight * Math.log(centre) + sum;
+      const square = q * q;
+      // Two chains, of odd and of even powers, which a processor works at side by side.
+      let odd = 0;
+      let even = 0;
+      for (let term = TERMS - 2; term >= 0; term -= 2) {
+        odd = odd * square + (series[term] ?? 0);
+        even = even * square + (series[term + 1] ?? 0);
+      }
+      total += weight * Math.log(centre) + (odd + even * q) * q;
     }
     return total;
   };
 }
 
 function stretchesOf(counts: readonly number[]): Stretch[] {
-  const sorted = counts.toSorted((a, b) => a - b);
+  const sorted = Float64Array.from(counts).sort();
   const stretches: Stretch[] = [];
+  let from = 0;
   sorted.forEach((to, index) => {
-    const from = stretches.at(-1)?.to ?? 0;
-    if (to > from) stretches.push({ from, to, times: sorted.length - index });
+    if (to === from) return;
+    stretches.push({ from, to, times: sorted.length - index });
+    from = to;
   });
   return stretches;
 }

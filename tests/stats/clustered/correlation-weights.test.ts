@@ -33,6 +33,40 @@ describe('correlationWeights', () => {
   });
 });
 
+/** The mean correlation by brute force: even steps of the weight given beforehand, and of the proportion at each. */
+function plainMeanCorrelation(clusters: readonly ClusterCount[]): number {
+  const profile = profileOfCounts(clusters);
+  const [shares, angles] = [1000, 300];
+  const logs = Array.from({ length: shares }, (_, index) => {
+    const at = profile(1 - Math.cbrt(1 - (index + 0.5) / shares));
+    const values = Array.from({ length: angles }, (__, angle) =>
+      at(Math.sin((((angle + 0.5) / angles) * Math.PI) / 2) ** 2),
+    );
+    const top = Math.max(...values);
+    return top + Math.log(values.reduce((sum, value) => sum + Math.exp(value - top), 0));
+  });
+  const top = Math.max(...logs);
+  const weights = logs.map((log) => Math.exp(log - top));
+  const mean = weights.reduce(
+    (sum, weight, index) => sum + weight * (1 - Math.cbrt(1 - (index + 0.5) / shares)),
+    0,
+  );
+  return mean / weights.reduce((sum, weight) => sum + weight, 0);
+}
+
+describe('the grid of correlationWeights', () => {
+  it.each([
+    ['three clusters of three hundred', [6, 5, 9], 300],
+    ['three without events', [0, 0, 0], 24],
+    ['two of a few units', [1, 3], 8],
+    ['eight of a hundred that are alike', [50, 48, 52, 51, 49, 47, 53, 50], 100],
+  ])('finds the mean that 300,000 even steps find: %s', (_, events, trials) => {
+    const clusters = clustersOf(events.map((count) => [count, trials] as const));
+    const plain = plainMeanCorrelation(clusters);
+    expect(Math.abs(meanCorrelation(clusters) - plain)).toBeLessThan(0.02 * plain);
+  });
+});
+
 describe('profileOfCounts', () => {
   it('is the sum over the units, however small the correlation and large the cluster', () => {
     const [events, trials, mu] = [1230, 4000, 0.17];
