@@ -16,6 +16,7 @@ import { getShed } from '@/lib/records/shed/get-shed.query';
 import { listOpenBatches } from '@/lib/records/shed/list-open-batches.query';
 import { findSites } from '@/lib/records/site/find-sites.query';
 import { getSite } from '@/lib/records/site/get-site.query';
+import { listFormSites } from '@/lib/records/site/list-form-sites.query';
 import { listSiteNames } from '@/lib/records/site/list-site-names.query';
 import { listSites } from '@/lib/records/site/list-sites.query';
 import { siteSearchInput } from '@/lib/records/site/site-search.input';
@@ -130,6 +131,12 @@ export const queryRows = [
     'yy---',
     (c) => listSiteNames(c, null),
     (a, w) => a.some(({ id }) => id === w.people.millLane),
+  ),
+  query(
+    'records/site/list-form-sites.query',
+    'yy---',
+    (c) => listFormSites(c, { asked: null }),
+    (a, w) => a.sites.some(({ id }) => id === w.people.millLane),
   ),
   query(
     'records/site/find-sites.query',

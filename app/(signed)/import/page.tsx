@@ -5,12 +5,14 @@ import { recordTableKinds } from '@/lib/growing/record-table-layout';
 import { mostBytes } from '@/lib/intake/table/keep-file';
 import { listFiles } from '@/lib/intake/table/list-files';
 import { mostColumns, mostRows } from '@/lib/intake/table/read-table';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listFormSites } from '@/lib/records/site/list-form-sites.query';
 import { problemText } from '@/lib/ui/form/problem-text';
 import { dynamicWords } from '@/lib/ui/i18n/dynamic-words';
 import { getReaderUnits } from '@/lib/ui/i18n/reader-units';
 import { FileList } from '@/lib/ui/importing/file-list';
 import { UploadForm } from '@/lib/ui/importing/upload-form';
+import { otherSite } from '@/lib/ui/sites/other-site';
+import { addressWith } from '@/lib/ui/table/address-with';
 
 const one = (value: string | string[] | undefined) => (typeof value === 'string' ? value : '');
 const most = { max: mostBytes / 1_000_000, rows: mostRows };
@@ -18,8 +20,9 @@ const most = { max: mostBytes / 1_000_000, rows: mostRows };
 export default async function ImportPage({ searchParams }: PageProps<'/import'>) {
   const actor = await requireActor('coordinator', 'member');
   const address = await searchParams;
-  const { sites, files } = await readAs(actor, async (context) => ({
-    sites: await listSites(context),
+  const asked = one(address.siteId) || one(address.site);
+  const { found, files } = await readAs(actor, async (context) => ({
+    found: await listFormSites(context, { asked }),
     files: await listFiles(context, new Date()),
   }));
   const sentence = problemText(
@@ -32,9 +35,10 @@ export default async function ImportPage({ searchParams }: PageProps<'/import'>)
   const kinds = recordTableKinds.filter(
     (kind) => actor.role === 'coordinator' || (kind !== 'sites' && kind !== 'people'),
   );
+  const { sites } = found;
   const [only] = sites;
-  const site = sites.some(({ id }) => id === address.site)
-    ? one(address.site)
+  const site = sites.some(({ id }) => id === asked)
+    ? asked
     : only !== undefined && sites.length === 1
       ? only.id
       : '';
@@ -42,7 +46,7 @@ export default async function ImportPage({ searchParams }: PageProps<'/import'>)
     <>
       <UploadForm
         kinds={kinds}
-        sites={sites.map(({ id, name }) => ({ value: id, label: name }))}
+        site={{ sites, other: await otherSite(found, addressWith('/import', { kind: address.kind }, {})) }}
         most={most}
         values={{
           kind: kinds.find((kind) => kind === address.kind) ?? 'harvests',

@@ -24,28 +24,30 @@ export type RepeatView = {
   readonly spawn: readonly RepeatedSpawn[];
 };
 
-/** The batch named, or the last one: the actor's own latest, else the latest of the sites that they see. */
-async function findBatch({ db, actor }: ReadContext, which: string) {
+/** The batch named, or the last one: the actor's own latest, else the latest of the sites that they see or of one. */
+async function findBatch({ db, actor }: ReadContext, which: string, at: string | undefined) {
   const usable = { voidedAt: null, secondLife: false, site: { voidedAt: null, closedOn: null } };
   const latest = {
     orderBy: [{ inoculatedOn: 'desc' }, { id: 'desc' }],
     include: batchInclude,
   } satisfies Prisma.BatchFindFirstArgs;
   if (which !== 'last') return db.batch.findFirst({ where: { ...usable, id: which }, include: batchInclude });
-  const own = await db.batch.findFirst({ where: { ...usable, startedById: actor.personId }, ...latest });
-  return own ?? db.batch.findFirst({ where: usable, ...latest });
+  const there = { ...usable, ...(at === undefined ? {} : { siteId: at }) };
+  const own = await db.batch.findFirst({ where: { ...there, startedById: actor.personId }, ...latest });
+  return own ?? db.batch.findFirst({ where: there, ...latest });
 }
 
 /**
- * What a repeat of a batch carries over. `which` is its id or `last`. Undefined when it is not there, not the actor's
+ * What a repeat of a batch carries over. `which` is its id or `last`, which may be asked of one site. Undefined when it is not there, not the actor's
  * to see, a second life (it begins from its own spent units) or at a site that is closed.
  */
 export async function getRepeat(
   context: ReadContext,
   which: string,
   now: Date,
+  at?: string,
 ): Promise<RepeatView | undefined> {
-  const row = await findBatch(context, which);
+  const row = await findBatch(context, which, at);
   if (!row) return undefined;
   const batch = batchView(row);
   const lots = row.spawnShares.filter(({ lot }) => lot.voidedAt === null);

@@ -3,41 +3,31 @@ import type { ReadContext } from '@/lib/access/context';
 import { asCalendarDate } from '../fields/stored-date';
 import { listChoices } from '../network/list-choices.query';
 import { sitesAsShown } from '../sharing/sites-as-shown';
-import { runsInSight } from '../treatment/runs-in-sight';
-
-const mostLots = 100;
-const mostRuns = 60;
+import { type FormSites, listFormSites } from '../site/list-form-sites.query';
+import { latestRuns } from './latest-runs';
+import { latestSpawnLots } from './latest-spawn-lots';
+import { latestSubstrateLots } from './latest-substrate-lots';
 
 type LocalName = { readonly en: string; readonly es: string };
 
-/** What a new batch can be made of: the network's species and methods, the latest lots and runs, and a run proposed. */
-export async function listStartChoices(context: ReadContext, proposedRunId: string | null = null) {
+type Ask = {
+  readonly proposedRunId?: string | null;
+  /** Where the form has asked for its site before; else every open site. */
+  readonly formSites?: FormSites;
+};
+
+/**
+ * What a new batch can be made of: the network's species and methods, the latest lots and runs, and a run proposed. Where
+ * there are too many sites to list, what the site of the form has comes first.
+ */
+export async function listStartChoices(context: ReadContext, { proposedRunId = null, formSites }: Ask = {}) {
   const { db } = context;
   const choices = await listChoices(context);
-  const sites = await db.site.findMany({
-    where: { voidedAt: null, closedOn: null, leftAt: null },
-    orderBy: { name: 'asc' },
-  });
-  const lots = await db.substrateLot.findMany({
-    where: { voidedAt: null },
-    include: { material: true },
-    orderBy: [{ receivedOn: 'desc' }, { id: 'desc' }],
-    take: mostLots,
-  });
-  const spawn = await db.spawnLot.findMany({
-    where: { voidedAt: null },
-    include: { species: true },
-    orderBy: { id: 'desc' },
-    take: mostLots,
-  });
-  const withMethod = { method: true };
-  const latest = await db.treatmentRun.findMany({
-    where: { AND: [{ voidedAt: null }, await runsInSight(context)] },
-    include: withMethod,
-    orderBy: [{ startedAt: 'desc' }, { id: 'desc' }],
-    take: mostRuns,
-  });
-  // Who may be named as having started a batch, at any of the actor's open sites.
+  const { sites, chosen } = formSites ?? (await listFormSites(context, { asked: null, open: true }));
+  const lots = await latestSubstrateLots(context, chosen?.id);
+  const spawn = await latestSpawnLots(context, chosen?.id);
+  const latest = await latestRuns(context, chosen?.id);
+  // Who may be named as having started a batch, at any of the sites listed.
   const colleagues = await db.$queryRaw<{ id: string; name: string }[]>`
     select distinct one.person_id::text as id, one.person_name as name
     from unnest(${sites.map(({ id }) => id)}::uuid[]) as site (id), app.site_colleagues(site.id) as one
@@ -47,7 +37,7 @@ export async function listStartChoices(context: ReadContext, proposedRunId: stri
     ? [
         ...(await db.treatmentRun.findMany({
           where: { id: proposedRunId, voidedAt: null },
-          include: withMethod,
+          include: { method: true },
         })),
         ...latest,
       ]
@@ -60,7 +50,7 @@ export async function listStartChoices(context: ReadContext, proposedRunId: stri
   return {
     ...choices,
     colleagues,
-    sites: sites.map(({ id, name, timeZone }) => ({ id, name, timeZone })),
+    sites,
     substrateLots: lots.map((lot) => ({
       id: lot.id,
       code: lot.code,

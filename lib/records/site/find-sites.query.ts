@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import type { SiteChoice } from './site-choice.input';
 import type { SiteSearch } from './site-search.input';
 import { type SiteView, siteView } from './site-view';
 import { siteWhere } from './site-where';
@@ -17,7 +18,7 @@ export type FoundSites<Site = SiteView> = {
 };
 
 /** A page of the sites that the actor may see and that have not left: all, or those whose name or code holds a text. */
-export async function findSites({ db }: ReadContext, search: SiteSearch): Promise<FoundSites> {
+export async function findSites({ db }: ReadContext, search: SiteSearch | SiteChoice): Promise<FoundSites> {
   const where = siteWhere(search);
   const total = await db.site.count({ where });
   const pages = Math.max(1, Math.ceil(total / perPage));

@@ -3,13 +3,14 @@ import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
 import { type ContainerKind, secondLifeWays } from '@/lib/growing/vocabulary';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { sentenceCase } from '../format/sentence-case';
+import { type SiteBox, siteSelect } from '../sites/site-select';
 import { bedAreaField, foldedLayers } from './bed-log-fields';
 import { sourceFields } from './source-fields';
 
 type Ask = {
   /** What the units are now. Spent logs stay logs and do not go on as new ones. */
   readonly container: Exclude<ContainerKind, 'log'>;
-  readonly sites: readonly ChoiceOption[];
+  readonly site: SiteBox;
   readonly days: readonly ChoiceOption[];
   /** Batches that can give units. */
   readonly batches: readonly ChoiceOption[];
@@ -22,7 +23,7 @@ const layerRows = 4;
 
 /** A spent batch goes on elsewhere: how many units, how, where, and what it is now. */
 export async function secondLifeFields(ask: Ask): Promise<FieldSpec[]> {
-  const { container, sites, days, batches, massUnit, start } = ask;
+  const { container, site, days, batches, massUnit, start } = ask;
   const t = await getTranslations('batches');
   const words = await getTranslations('vocabulary');
   const common = await getTranslations('common');
@@ -54,7 +55,7 @@ export async function secondLifeFields(ask: Ask): Promise<FieldSpec[]> {
       options: secondLifeWays.map((value) => ({ value, label: words(`secondLifeWay.${value}`) })),
       optional: true,
     },
-    { kind: 'select', name: 'siteId', label: label('fields.siteId'), options: sites },
+    siteSelect(site, label('fields.siteId')),
     { kind: 'date', name: 'inoculatedOn', label: t('movedOn'), quick: days },
     ...(isBed
       ? [

@@ -3,6 +3,8 @@ import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
 import type { ContainerKind } from '@/lib/growing/vocabulary';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { sentenceCase } from '../format/sentence-case';
+import type { OtherSite } from '../sites/other-site';
+import { siteSelect } from '../sites/site-select';
 import type { SumKind } from '../sums/work-out';
 import { componentFields, spawnFields } from './component-fields';
 import { containerFields } from './filled-fields';
@@ -12,6 +14,8 @@ import type { StartOptions } from './start-options';
 type Ask = {
   readonly container: ContainerKind;
   readonly options: StartOptions;
+  /** The way to a site that is not among the options. */
+  readonly otherSite?: OtherSite | undefined;
   readonly days: readonly ChoiceOption[];
   readonly massUnit: MassUnit;
   readonly componentRows: number;
@@ -30,7 +34,18 @@ type Ask = {
  * the other way round. Only the fields of its container kind; what is rarely needed is folded.
  */
 export async function startFields(ask: Ask): Promise<FieldSpec[]> {
-  const { container, options, days, massUnit, componentRows, layers, sums, copiedFrom, correcting } = ask;
+  const {
+    container,
+    options,
+    days,
+    massUnit,
+    componentRows,
+    layers,
+    sums,
+    copiedFrom,
+    correcting,
+    otherSite,
+  } = ask;
   const t = await getTranslations('batches');
   const s = await getTranslations('sums.resultOf');
   const label = (name: Parameters<typeof t>[0]) => sentenceCase(t(name));
@@ -44,7 +59,7 @@ export async function startFields(ask: Ask): Promise<FieldSpec[]> {
   });
   const sections = [
     group('place', [
-      { kind: 'select', name: 'siteId', label: label('fields.siteId'), options: options.sites },
+      siteSelect({ sites: options.sites, other: otherSite }, label('fields.siteId')),
       { kind: 'select', name: 'speciesId', label: label('fields.speciesId'), options: options.species },
       { kind: 'date', name: 'inoculatedOn', label: label('fields.inoculatedOn'), quick: days },
     ]),

@@ -9,7 +9,7 @@ import { formatDayMonth } from '../format/date-text';
 import { loadSiteWords } from '../sharing/site-words';
 
 export type StartOptions = {
-  readonly sites: readonly ChoiceOption[];
+  readonly sites: readonly { readonly id: string; readonly name: string }[];
   readonly species: readonly ChoiceOption[];
   readonly lots: readonly ChoiceOption[];
   readonly treatments: readonly ChoiceOption[];
@@ -38,7 +38,7 @@ export async function startOptions(choices: StartChoices, language: Language): P
     label: method.kind === 'untreated' ? method[language] : t('methodOption', { method: method[language] }),
   }));
   return {
-    sites: choices.sites.map((site) => ({ value: site.id, label: site.name })),
+    sites: choices.sites,
     species: namedOptions(choices.species, language),
     lots: choices.substrateLots.map((lot) => ({
       value: lot.id,

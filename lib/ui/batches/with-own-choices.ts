@@ -16,7 +16,9 @@ export function withOwnChoices(options: StartOptions, batch: BatchView, language
   const { components, spawn } = batch;
   return {
     ...options,
-    sites: withMissing(options.sites, [{ value: batch.siteId, label: batch.siteName }]),
+    sites: options.sites.some(({ id }) => id === batch.siteId)
+      ? options.sites
+      : [...options.sites, { id: batch.siteId, name: batch.siteName }],
     species: withMissing(options.species, [{ value: batch.speciesId, label: batch.species[language] }]),
     lots: withMissing(
       options.lots,

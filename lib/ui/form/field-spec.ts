@@ -1,3 +1,4 @@
+import type { Route } from 'next';
 import type { SumSpec } from '../sums/sum-spec';
 
 /** One choice of a field; `hint` is a second, quieter line, `picture` the address of what is chosen. */
@@ -38,6 +39,8 @@ export type FieldSpec =
       readonly kind: 'select';
       readonly options: readonly ChoiceOption[];
       readonly emptyLabel?: string;
+      /** The way to what could be chosen besides, and what it costs to go there. */
+      readonly notListed?: { readonly href: Route; readonly text: string; readonly note: string };
     })
   | (Named & { readonly kind: 'radio'; readonly options: readonly ChoiceOption[] })
   | (Named & { readonly kind: 'several'; readonly options: readonly ChoiceOption[] })

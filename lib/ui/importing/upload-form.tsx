@@ -1,21 +1,23 @@
 import { getTranslations } from 'next-intl/server';
 import type { RecordTableKind } from '@/lib/growing/record-table-layout';
-import type { ChoiceOption, FieldSpec, FormState } from '../form/field-spec';
+import type { FieldSpec, FormState } from '../form/field-spec';
 import { Field } from '../form/fields/field';
 import { FieldFrame } from '../form/fields/field-frame';
 import { FileForm } from '../form/file-form';
 import { loadFormWords } from '../form/load-form-words';
+import { type SiteBox, siteSelect } from '../sites/site-select';
 
 type Props = {
   readonly kinds: readonly RecordTableKind[];
-  readonly sites: readonly ChoiceOption[];
+  /** A file need not be of one site: none is asked for before. */
+  readonly site: SiteBox;
   readonly most: { readonly max: number; readonly rows: number };
   readonly values: FormState['values'];
   readonly errors: FormState['errors'];
 };
 
 /** Choosing a file and saying what its rows are. */
-export async function UploadForm({ kinds, sites, most, values, errors }: Props) {
+export async function UploadForm({ kinds, site, most, values, errors }: Props) {
   const t = await getTranslations('import');
   const words = await loadFormWords();
   const context = { values, errors, words };
@@ -25,13 +27,9 @@ export async function UploadForm({ kinds, sites, most, values, errors }: Props) 
     label: t('new.kind'),
     options: kinds.map((value) => ({ value, label: t(`kind.${value}`) })),
   };
-  const site: FieldSpec = {
-    kind: 'select',
-    name: 'siteId',
-    label: t('new.site'),
-    hint: t('new.siteHint'),
-    emptyLabel: t('new.anySite'),
-    options: sites,
+  const place: FieldSpec = {
+    ...siteSelect(site, t('new.site')),
+    ...{ hint: t('new.siteHint'), emptyLabel: t('new.anySite') },
   };
   const file = { name: 'file', label: t('new.file'), hint: t('new.fileHint', most) };
   return (
@@ -57,7 +55,7 @@ export async function UploadForm({ kinds, sites, most, values, errors }: Props) 
           />
         </FieldFrame>
         <Field spec={kind} context={context} />
-        <Field spec={site} context={context} />
+        <Field spec={place} context={context} />
       </div>
     </FileForm>
   );

@@ -1,7 +1,7 @@
 import { getTranslations } from 'next-intl/server';
 import { newId } from '@/lib/base/new-id';
 import { todayInZone } from '@/lib/growing/calendar-date';
-import type { SiteView } from '@/lib/records/site/site-view';
+import type { FormSite } from '@/lib/records/site/list-form-sites.query';
 import type { ChoiceOption, FieldSpec, FormState } from '../form/field-spec';
 import { loadFormWords } from '../form/load-form-words';
 import { recentDays } from '../form/recent-days';
@@ -12,7 +12,7 @@ import { Heading } from '../page/heading';
 type Props = {
   readonly list: 'trainings' | 'participants' | 'sales' | 'practices';
   readonly action: (state: FormState, data: FormData) => Promise<FormState>;
-  readonly sites: readonly SiteView[];
+  readonly sites: readonly FormSite[];
   /** The fields, given the latest days to choose from. */
   readonly fields: (days: readonly ChoiceOption[]) => Promise<readonly FieldSpec[]>;
   /** The day that is most likely today. */

@@ -3,7 +3,8 @@ import { consentKinds } from '@/lib/records/participant/participant.input';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { sentenceCase } from '../format/sentence-case';
 import { correctionFields } from '../history/correction-fields';
-import { type FormKind, siteField } from './site-field';
+import { siteSelect } from '../sites/site-select';
+import type { FormKind } from './form-kind';
 
 /** Name and consents of a participant. */
 export async function participantFields(form: FormKind, days: readonly ChoiceOption[]): Promise<FieldSpec[]> {
@@ -14,7 +15,7 @@ export async function participantFields(form: FormKind, days: readonly ChoiceOpt
     ...(form.kind === 'add'
       ? ([
           { kind: 'hidden', name: 'id' },
-          siteField(form.sites, label('fields.siteId')),
+          siteSelect(form.site, label('fields.siteId')),
         ] satisfies FieldSpec[])
       : []),
     { kind: 'text', name: 'name', label: label('fields.name') },

@@ -3,7 +3,8 @@ import { practiceKinds } from '@/lib/growing/programme-vocabulary';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { sentenceCase } from '../format/sentence-case';
 import { correctionFields } from '../history/correction-fields';
-import { type FormKind, siteField } from './site-field';
+import { siteSelect } from '../sites/site-select';
+import type { FormKind } from './form-kind';
 
 /** The form of a practice that a site took up. */
 export async function practiceFields(form: FormKind, days: readonly ChoiceOption[]): Promise<FieldSpec[]> {
@@ -14,7 +15,7 @@ export async function practiceFields(form: FormKind, days: readonly ChoiceOption
     ...(form.kind === 'add'
       ? ([
           { kind: 'hidden', name: 'id' },
-          siteField(form.sites, label('fields.siteId')),
+          siteSelect(form.site, label('fields.siteId')),
         ] satisfies FieldSpec[])
       : []),
     {

@@ -5,7 +5,8 @@ import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { massUnits } from '../form/mass-units';
 import { sentenceCase } from '../format/sentence-case';
 import { correctionFields } from '../history/correction-fields';
-import { type FormKind, siteField } from './site-field';
+import { siteSelect } from '../sites/site-select';
+import type { FormKind } from './form-kind';
 
 type Options = {
   readonly form: FormKind;
@@ -23,7 +24,7 @@ export async function saleFields({ form, days, massUnit, currency }: Options): P
     ...(form.kind === 'add'
       ? ([
           { kind: 'hidden', name: 'id' },
-          siteField(form.sites, label('fields.siteId')),
+          siteSelect(form.site, label('fields.siteId')),
         ] satisfies FieldSpec[])
       : []),
     { kind: 'date', name: 'soldOn', label: label('fields.soldOn'), quick: days },

@@ -4,7 +4,8 @@ import { mostQuestions } from '@/lib/records/training/training.input';
 import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { sentenceCase } from '../format/sentence-case';
 import { correctionFields } from '../history/correction-fields';
-import { type FormKind, siteField } from './site-field';
+import { siteSelect } from '../sites/site-select';
+import type { FormKind } from './form-kind';
 
 type Options = {
   readonly form: FormKind;
@@ -22,7 +23,7 @@ export async function trainingFields({ form, days, people, questions }: Options)
   const rows = Math.min(mostQuestions, questions + 2);
   const own: FieldSpec[] =
     form.kind === 'add'
-      ? [{ kind: 'hidden', name: 'id' }, siteField(form.sites, label('fields.siteId'))]
+      ? [{ kind: 'hidden', name: 'id' }, siteSelect(form.site, label('fields.siteId'))]
       : [];
   return [
     ...own,

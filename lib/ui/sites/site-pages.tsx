@@ -9,15 +9,16 @@ type Props = {
   readonly path: '/sites' | '/sites/choose';
   readonly search: SiteSearch;
   readonly found: Pick<FoundSites, 'total' | 'page' | 'pages'>;
-  readonly next?: string;
+  /** What the address holds besides. */
+  readonly carried?: Readonly<Record<string, string>>;
 };
 
 /** Which page of how many sites this is, and the way to the others; nothing where all are here. */
-export async function SitePages({ path, search, found: { total, page, pages }, next }: Props) {
+export async function SitePages({ path, search, found: { total, page, pages }, carried = {} }: Props) {
   if (pages === 1) return null;
   const t = await getTranslations('sites.search');
   const at = (number: number) =>
-    addressWith(path, { next, siteName: search.siteName ?? '', sitePage: String(number) }, {}) as Route;
+    addressWith(path, { ...carried, siteName: search.siteName ?? '', sitePage: String(number) }, {}) as Route;
   return (
     <>
       <p>{t('pageOf', { page, pages, total })}</p>

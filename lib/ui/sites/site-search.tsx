@@ -7,20 +7,22 @@ type Props = {
   /** The page itself: what is looked for stands in its address. */
   readonly action: '/sites' | '/sites/choose';
   readonly search: SiteSearch;
-  /** Where a choice leads on to. */
-  readonly next?: string;
+  /** What the address holds besides. */
+  readonly carried?: Readonly<Record<string, string>>;
 };
 
 /** Looks for sites by part of their name or code. */
-export async function SiteSearchForm({ action, search, next }: Props) {
+export async function SiteSearchForm({ action, search, carried = {} }: Props) {
   const t = await getTranslations('sites.search');
-  const values = { siteName: search.siteName ?? '', ...(next === undefined ? {} : { next }) };
+  const values = { siteName: search.siteName ?? '', ...carried };
   const context = { values, errors: [], words: await loadFormWords() };
   return (
     <search className="no-print">
       <form action={action} method="get" noValidate>
         <div className="filter-fields">
-          <Field spec={{ kind: 'hidden', name: 'next' }} context={context} />
+          {Object.keys(carried).map((name) => (
+            <Field key={name} spec={{ kind: 'hidden', name }} context={context} />
+          ))}
           <Field
             spec={{ kind: 'text', name: 'siteName', label: t('name'), optional: true }}
             context={context}

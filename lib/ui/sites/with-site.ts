@@ -3,7 +3,7 @@ const here = 'http://here.invalid';
 type Given = Readonly<Record<string, string | readonly string[] | undefined>>;
 
 /** Belong to the choice of a site, and not to the page that it is for. */
-const ofTheChoice = new Set(['next', 'siteName', 'sitePage']);
+const ofTheChoice = new Set(['next', 'siteName', 'sitePage', 'siteFor']);
 
 /** The address of a page to go on to, with the answers that came along beside it. */
 export function withAnswers(address: string, given: Given): string {
@@ -12,6 +12,14 @@ export function withAnswers(address: string, given: Given): string {
     if (ofTheChoice.has(name) || value === undefined || value === '') continue;
     for (const one of typeof value === 'string' ? [value] : value) url.searchParams.append(name, one);
   }
+  return url.pathname + url.search;
+}
+
+/** The address of a form with the site that it is for; whatever else was in it stays. */
+export function withFormSite(address: string, siteId: string): string {
+  const url = new URL(address, here);
+  url.searchParams.delete('site');
+  url.searchParams.set('siteId', siteId);
   return url.pathname + url.search;
 }
 

@@ -4,6 +4,7 @@ import type { ChoiceOption, FieldSpec } from '../form/field-spec';
 import { temperatureUnits } from '../form/person-units';
 import { sentenceCase } from '../format/sentence-case';
 import { correctionFields } from '../history/correction-fields';
+import { type SiteBox, siteSelect } from '../sites/site-select';
 import type { SumKind } from '../sums/work-out';
 import { bathFields } from './bath-fields';
 import { careOf } from './method-care';
@@ -11,7 +12,7 @@ import { careOf } from './method-care';
 type Options = {
   readonly kind: 'start' | 'correct';
   readonly methodKind: MethodKind;
-  readonly sites: readonly ChoiceOption[];
+  readonly site: SiteBox;
   /** Where the method can be changed in the form; starting chooses it beforehand. */
   readonly methods?: readonly ChoiceOption[];
   readonly days: readonly ChoiceOption[];
@@ -24,7 +25,7 @@ const heated: ReadonlySet<MethodKind> = new Set(['hot_water_bath', 'steam']);
 
 /** The form of a treatment run: only what its method has, the cautions of that method, and its sums. */
 export async function treatmentFields(ask: Options): Promise<FieldSpec[]> {
-  const { kind, methodKind, sites, methods, days, person, sums } = ask;
+  const { kind, methodKind, site, methods, days, person, sums } = ask;
   const t = await getTranslations('treatments');
   const common = await getTranslations('common');
   const label = (name: Parameters<typeof t>[0]) => sentenceCase(t(name));
@@ -52,7 +53,7 @@ export async function treatmentFields(ask: Options): Promise<FieldSpec[]> {
   ];
   const care = careOf[methodKind];
   return [
-    { kind: 'select', name: 'siteId', label: label('fields.siteId'), options: sites },
+    siteSelect(site, label('fields.siteId')),
     methods === undefined
       ? { kind: 'hidden', name: 'methodId' }
       : { kind: 'select', name: 'methodId', label: label('fields.methodId'), options: methods },

@@ -41,6 +41,7 @@ export const everyKind: readonly FieldSpec[] = [
       { value: 'a', label: 'Sold' },
       { value: 'b', label: 'Kept' },
     ],
+    notListed: { href: '/sites/choose', text: 'Somewhere else', note: 'Best done first.' },
   },
   { kind: 'radio', name: 'kind', label: 'kind', options },
   { kind: 'several', name: 'seen', label: 'what you see', options },

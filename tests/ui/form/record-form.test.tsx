@@ -66,6 +66,12 @@ describe('every kind of field', () => {
     expect(markup).toContain('inputMode="decimal"');
   });
 
+  test('a box that does not list everything leads there by a link under it, which works without script', () => {
+    const [, under = ''] = markup.split('name="kept"');
+    expect(under).toMatch(/<\/select><p[^>]*><a href="\/sites\/choose">Somewhere else<\/a>/);
+    expect(markup.match(/Best done first\./g)).toHaveLength(1);
+  });
+
   test('a password is never sent back', () => {
     expect(fields({ ...failed, values: { secret: 'hunter2hunter2' } })).not.toContain('hunter2');
   });

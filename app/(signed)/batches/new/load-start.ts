@@ -1,4 +1,3 @@
-import { isId } from '@/lib/records/fields/id-field';
 import 'server-only';
 import type { Actor } from '@/lib/access/actor';
 import type { ReadContext } from '@/lib/access/context';
@@ -14,13 +13,12 @@ import { withLeft } from '@/lib/ui/batches/with-left';
 import { withOwnChoices } from '@/lib/ui/batches/with-own-choices';
 import { withNotices } from '@/lib/ui/notices/with-notices';
 import type { SumFacts } from '@/lib/ui/sums/sum-input';
+import type { Begun } from './begin-start';
 
 export type Start = {
-  /** The batch to repeat, where one was asked for. */
-  readonly repeat: RepeatView | undefined;
   /** The batch to offer a repeat of, where none was asked for. */
   readonly last: RepeatView | undefined;
-  /** The one site of somebody who has one, or the repeated batch's; '' where it is to be chosen. */
+  /** The site of the form, the one site of somebody who has one, or the repeated batch's; '' where it is to be chosen. */
   readonly siteId: string;
   /** Notices about lots that can be chosen. */
   readonly notices: readonly NoticeView[];
@@ -29,25 +27,23 @@ export type Start = {
   readonly sumFacts: (container: ContainerKind, language: Language) => SumFacts;
 };
 
-/** Reads what the form of a new batch needs; undefined when the batch to repeat is not there or not the actor's. */
+/** Reads what the form of a new batch needs besides what its address names. */
 export async function loadStart(
   context: ReadContext,
-  asked: string | string[] | undefined,
+  { repeat, sites }: Pick<Begun, 'repeat' | 'sites'>,
   now: Date,
-): Promise<Start | undefined> {
-  const which = asked === 'last' || (typeof asked === 'string' && isId(asked)) ? asked : null;
-  const repeat = which === null ? undefined : await getRepeat(context, which, now);
-  if (asked !== undefined && asked !== 'last' && repeat === undefined) return undefined;
-  const choices = await listStartChoices(context, repeat?.treatment?.runId ?? null);
+): Promise<Start> {
+  const { chosen } = sites;
+  const proposedRunId = repeat?.treatment?.runId ?? null;
+  const choices = await listStartChoices(context, { proposedRunId, formSites: sites });
   const facts = await listStartFacts(context, choices);
   const offered = new Set([...choices.spawnLots, ...choices.substrateLots].map(({ id }) => id));
   const notices = (await listStandingNotices(context)).filter(({ lotId }) => offered.has(lotId));
   const [first, second] = choices.sites;
   const only = second === undefined ? first : undefined;
-  const siteId = repeat?.batch.siteId ?? only?.id ?? '';
+  const siteId = chosen?.id ?? repeat?.batch.siteId ?? only?.id ?? '';
   return {
-    repeat,
-    last: repeat === undefined ? await getRepeat(context, 'last', now) : undefined,
+    last: repeat === undefined ? await getRepeat(context, 'last', now, chosen?.id) : undefined,
     notices,
     siteId,
     timeZone:

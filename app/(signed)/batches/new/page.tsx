@@ -5,7 +5,6 @@ import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { containerKinds } from '@/lib/growing/vocabulary';
-import { listNextRuns } from '@/lib/records/trial/list-next-runs.query';
 import { ContainerChips } from '@/lib/ui/batches/container-chips';
 import { RepeatLink } from '@/lib/ui/batches/repeat-link';
 import { RepeatNotes } from '@/lib/ui/batches/repeat-notes';
@@ -23,7 +22,9 @@ import { NotThere } from '@/lib/ui/page/not-there';
 import { loadSums } from '@/lib/ui/sums/load-sums';
 import { addressWith } from '@/lib/ui/table/address-with';
 import { TrialBanner } from '@/lib/ui/trials/trial-banner';
+import { siteFirst } from '../../site-first';
 import { startBatchAction } from './actions';
+import { beginStart } from './begin-start';
 import { loadStart } from './load-start';
 
 const componentRows = 3;
@@ -32,11 +33,14 @@ const layerRows = 5;
 export default async function NewBatchPage({ searchParams }: PageProps<'/batches/new'>) {
   const actor = await requireActor('coordinator', 'member');
   const address = await searchParams;
-  const start = await readAs(actor, (context) => loadStart(context, address.repeat, new Date()));
-  if (start === undefined) return <NotThere />;
-  const { repeat, last, siteId, timeZone } = start;
-  const trialRuns = await readAs(actor, listNextRuns);
-  const drawn = trialRuns.find(({ slotId }) => slotId === address.trialSlotId);
+  const now = new Date();
+  const begun = await readAs(actor, (context) => beginStart(context, address, now));
+  if (begun === undefined) return <NotThere />;
+  const { repeat, drawn, trialRuns } = begun;
+  const { other } = await siteFirst(begun.sites, addressWith('/batches/new', address, {}), 'start');
+  const start = await readAs(actor, (context) => loadStart(context, begun, now));
+  const { last, siteId, timeZone } = start;
+  const chosen = begun.sites.chosen?.id;
   const container =
     repeat?.batch.containerKind ?? containerKinds.find((kind) => kind === address.container) ?? 'bag';
   const t = await getTranslations('batches');
@@ -46,10 +50,11 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
     return <FirstStep heading={t('new')} need={need} role={actor.role} />;
   }
   const s = await getTranslations('sums');
-  const today = repeat?.today ?? todayInZone(timeZone, new Date());
+  const today = repeat?.today ?? todayInZone(timeZone, now);
   const fields = await startFields({
     container,
     options,
+    otherSite: other,
     days: await recentDays(today),
     massUnit: actor.massUnit,
     componentRows,
@@ -73,6 +78,7 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
         inoculatedOn__quick: today,
         ...(repeat === undefined ? {} : repeatValues(repeat, actor)),
         ...addressValues(fields, address),
+        ...(chosen === undefined ? {} : { siteId: chosen }),
         containerKind: container,
         id: newId(),
         ...(drawn === undefined ? {} : { trialSlotId: drawn.slotId }),
@@ -96,7 +102,9 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
         <>
           <RepeatNotes repeat={repeat} language={actor.language} massUnit={actor.massUnit} />
           <p>
-            <Link href="/batches/new">{t('repeat.different')}</Link>
+            <Link href={addressWith('/batches/new', { siteId: chosen }, {}) as Route}>
+              {t('repeat.different')}
+            </Link>
           </p>
         </>
       )}

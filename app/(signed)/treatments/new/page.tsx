@@ -5,7 +5,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { listChoices } from '@/lib/records/network/list-choices.query';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listFormSites } from '@/lib/records/site/list-form-sites.query';
 import { listTreatments } from '@/lib/records/treatment/list-treatments.query';
 import { treatmentFilterInput } from '@/lib/records/treatment/treatment-filter.input';
 import { addressValues } from '@/lib/ui/form/address-values';
@@ -17,17 +17,21 @@ import { FirstStep } from '@/lib/ui/page/first-step';
 import { Link } from '@/lib/ui/page/link';
 import { NotThere } from '@/lib/ui/page/not-there';
 import { loadSums } from '@/lib/ui/sums/load-sums';
+import { addressWith } from '@/lib/ui/table/address-with';
 import { MethodChips } from '@/lib/ui/treatments/method-chips';
 import { treatmentFields } from '@/lib/ui/treatments/treatment-fields';
+import { siteFirst } from '../../site-first';
 import { startTreatmentAction } from '../actions';
 
 export default async function NewTreatmentPage({ searchParams }: PageProps<'/treatments/new'>) {
   const actor = await requireActor('coordinator', 'member');
   const address = await searchParams;
-  const { methods, sites, last } = await readAs(actor, async (context) => ({
+  const found = await readAs(actor, (context) => listFormSites(context, { asked: address.siteId }));
+  const { sites, other } = await siteFirst(found, addressWith('/treatments/new', address, {}));
+  const before = treatmentFilterInput.parse({ site: found.chosen?.id });
+  const { methods, last } = await readAs(actor, async (context) => ({
     methods: (await listChoices(context)).methods.filter((method) => method.kind !== 'untreated'),
-    sites: await listSites(context),
-    last: (await listTreatments(context, treatmentFilterInput.parse({}))).runs[0],
+    last: (await listTreatments(context, before)).runs[0],
   }));
   // Asked for by id or by kind, else as last time.
   const method =
@@ -44,7 +48,7 @@ export default async function NewTreatmentPage({ searchParams }: PageProps<'/tre
   const fields = await treatmentFields({
     kind: 'start',
     methodKind: method.kind,
-    sites: sites.map((site) => ({ value: site.id, label: site.name })),
+    site: { sites, other },
     days: await recentDays(todayInZone(timeZone, now)),
     person: actor,
     sums: await loadSums(actor),
@@ -59,6 +63,7 @@ export default async function NewTreatmentPage({ searchParams }: PageProps<'/tre
         siteId: sites.length === 1 ? (sites[0]?.id ?? '') : '',
         ...nowValues('startedAt', now, timeZone),
         ...addressValues(fields, address),
+        ...(found.chosen === undefined ? {} : { siteId: found.chosen.id }),
         methodId: method.id,
         id: newId(),
       }}
@@ -66,7 +71,7 @@ export default async function NewTreatmentPage({ searchParams }: PageProps<'/tre
       words={await loadFormWords()}
       after={<Link href={'/sums?what=lime' as Route}>{s('link')}</Link>}
     >
-      <MethodChips methods={methods} chosen={method.id} language={actor.language} />
+      <MethodChips methods={methods} chosen={method.id} language={actor.language} siteId={found.chosen?.id} />
     </RecordForm>
   );
 }

@@ -1,3 +1,4 @@
+import { Link } from '../../page/link';
 import { errorOf, type FieldContext, textOf } from '../field-context';
 import { describedBy, fieldId } from '../field-id';
 import type { FieldSpec } from '../field-spec';
@@ -27,6 +28,12 @@ export function SelectField({ spec, context }: { spec: Spec; context: FieldConte
           </option>
         ))}
       </select>
+      {spec.notListed === undefined ? null : (
+        <p className="field-other">
+          <Link href={spec.notListed.href}>{spec.notListed.text}</Link>
+          <span className="quiet">{spec.notListed.note}</span>
+        </p>
+      )}
     </FieldFrame>
   );
 }

@@ -3,6 +3,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
 import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
 import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
+import { listFormSites } from '@/lib/records/site/list-form-sites.query';
 import { batchValues } from '@/lib/ui/batches/batch-values';
 import { ContainerChips } from '@/lib/ui/batches/container-chips';
 import { secondLifeContainers } from '@/lib/ui/batches/second-life-containers';
@@ -18,6 +19,8 @@ import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { correctionFields } from '@/lib/ui/history/correction-fields';
 import { NotThere } from '@/lib/ui/page/not-there';
+import { otherSite } from '@/lib/ui/sites/other-site';
+import { addressWith } from '@/lib/ui/table/address-with';
 import { readBatch } from '../read-batch';
 import { correctBatchAction, correctSecondLifeAction } from './actions';
 
@@ -28,16 +31,26 @@ export default async function CorrectBatchPage({ params, searchParams }: PagePro
   if (!read) return <NotThere />;
   const { actor, page } = read;
   const { batch, sources, today } = page;
-  const asked = (await searchParams).container;
+  const address = await searchParams;
+  const asked = address.container;
   // A second life that was never given material, spawn or a mass of its own has the form it was started with.
   const plain =
     batch.secondLife && batch.components.length + batch.spawn.length === 0 && batch.wetGrams === null;
   const kinds: readonly ContainerKind[] = plain ? secondLifeContainers : containerKinds;
   const container = kinds.find((kind) => kind === asked) ?? batch.containerKind;
-  const { choices, spent } = await readAs(actor, async (context) => ({
-    choices: await listStartChoices(context),
-    spent: batch.secondLife ? await listSourceBatches(context) : [],
-  }));
+  const { formSites, choices, spent } = await readAs(actor, async (context) => {
+    const formSites = await listFormSites(context, {
+      ...{ asked: address.siteId, own: batch.siteId, open: true },
+    });
+    return {
+      formSites,
+      choices: await listStartChoices(context, { formSites }),
+      spent: batch.secondLife ? await listSourceBatches(context, formSites.chosen?.id) : [],
+    };
+  });
+  const path = `/batches/${batch.id}/correct`;
+  const other = await otherSite(formSites, addressWith(path, address, {}), 'start');
+  const siteId = formSites.chosen?.id;
   const options = withOwnChoices(await startOptions(choices, actor.language), batch, actor.language);
   const from = await sourceOptions(
     spent.filter(({ id }) => id !== batch.id),
@@ -54,13 +67,13 @@ export default async function CorrectBatchPage({ params, searchParams }: PagePro
         ...(plain && container !== 'log'
           ? await secondLifeFields({
               ...{ container, days, batches: from, massUnit: actor.massUnit },
-              sites: options.sites,
+              site: { sites: options.sites, other },
             })
           : [
               ...(batch.secondLife ? await sourceFields(from, [0, 1, 2]) : []),
               ...(await startFields({
                 ...{ container, options, days, massUnit: actor.massUnit, componentRows },
-                correcting: true,
+                ...{ correcting: true, otherSite: other },
               })),
             ]),
         ...(await correctionFields()),
@@ -70,12 +83,17 @@ export default async function CorrectBatchPage({ params, searchParams }: PagePro
         ...batchValues(batch, sources, actor),
         startedById: batch.startedById ?? '',
         containerKind: container,
+        ...(siteId === undefined ? {} : { siteId }),
         ...(container === 'bed' ? { unitCount: '1' } : {}),
       }}
       submitLabel={t('submitCorrect')}
       words={await loadFormWords()}
     >
-      <ContainerChips chosen={container} path={`/batches/${batch.id}/correct`} kinds={kinds} />
+      <ContainerChips
+        chosen={container}
+        path={addressWith(path, siteId === undefined ? {} : { siteId }, {})}
+        kinds={kinds}
+      />
     </RecordForm>
   );
 }

@@ -5,7 +5,7 @@ import { newId } from '@/lib/base/new-id';
 import { getBatchStanding } from '@/lib/records/batch/get-batch-standing.query';
 import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
 import { isId } from '@/lib/records/fields/id-field';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listFormSites } from '@/lib/records/site/list-form-sites.query';
 import { ContainerChips } from '@/lib/ui/batches/container-chips';
 import { secondLifeContainers } from '@/lib/ui/batches/second-life-containers';
 import { secondLifeFields } from '@/lib/ui/batches/second-life-fields';
@@ -14,6 +14,8 @@ import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { NotThere } from '@/lib/ui/page/not-there';
+import { otherSite } from '@/lib/ui/sites/other-site';
+import { addressWith } from '@/lib/ui/table/address-with';
 import { startSecondLifeAction } from './actions';
 
 export default async function SecondLifePage({
@@ -21,15 +23,20 @@ export default async function SecondLifePage({
   searchParams,
 }: PageProps<'/batches/[id]/second-life'>) {
   const { id } = await params;
-  const asked = (await searchParams).container;
-  const container = secondLifeContainers.find((kind) => kind === asked) ?? 'bed';
+  const address = await searchParams;
+  const container = secondLifeContainers.find((kind) => kind === address.container) ?? 'bed';
   const actor = await requireActor('coordinator', 'member');
-  const { batch, sites, others } = await readAs(actor, async (context) => ({
-    batch: isId(id) ? await getBatchStanding(context, id, new Date()) : undefined,
-    sites: await listSites(context),
-    others: await listSourceBatches(context),
-  }));
-  if (!batch) return <NotThere />;
+  const read = await readAs(actor, async (context) => {
+    const batch = isId(id) ? await getBatchStanding(context, id, new Date()) : undefined;
+    if (batch === undefined) return undefined;
+    const sites = await listFormSites(context, { asked: address.siteId, own: batch.siteId });
+    // Units stand at the site that they come from, wherever they go.
+    const others = await listSourceBatches(context, sites.many ? batch.siteId : undefined);
+    return { batch, sites, others };
+  });
+  if (!read) return <NotThere />;
+  const { batch, sites, others } = read;
+  const path = `/batches/${id}/second-life`;
   const t = await getTranslations('batches');
   return (
     <RecordForm
@@ -39,7 +46,7 @@ export default async function SecondLifePage({
       fields={
         await secondLifeFields({
           container,
-          sites: sites.map((site) => ({ value: site.id, label: site.name })),
+          site: { sites: sites.sites, other: await otherSite(sites, addressWith(path, address, {})) },
           days: await recentDays(batch.today),
           batches: await sourceOptions(
             others.filter((one) => one.id !== id && one.speciesId === batch.speciesId),
@@ -54,7 +61,7 @@ export default async function SecondLifePage({
         'sources.0.batchId': id,
         'sources.0.units': batch.live > 0 ? String(batch.live) : '',
         speciesId: batch.speciesId,
-        siteId: batch.siteId,
+        siteId: sites.chosen?.id ?? batch.siteId,
         containerKind: container,
         unitCount: container === 'bed' ? '1' : '',
         moistureSource: 'none',
@@ -64,7 +71,11 @@ export default async function SecondLifePage({
       words={await loadFormWords()}
     >
       <p>{t('secondLifeIntro')}</p>
-      <ContainerChips chosen={container} path={`/batches/${id}/second-life`} kinds={secondLifeContainers} />
+      <ContainerChips
+        chosen={container}
+        path={addressWith(path, { siteId: sites.chosen?.id }, {})}
+        kinds={secondLifeContainers}
+      />
     </RecordForm>
   );
 }

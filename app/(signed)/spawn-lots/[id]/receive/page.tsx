@@ -3,23 +3,27 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { newId } from '@/lib/base/new-id';
 import { todayInZone } from '@/lib/growing/calendar-date';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listFormSites } from '@/lib/records/site/list-form-sites.query';
 import { getSpawnLot } from '@/lib/records/spawn-lot/get-spawn-lot.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { receiptFields } from '@/lib/ui/lots/receipt-fields';
 import { NotThere } from '@/lib/ui/page/not-there';
+import { addressWith } from '@/lib/ui/table/address-with';
+import { siteFirst } from '../../../site-first';
 import { receiveSpawnAction } from '../../actions';
 
-export default async function ReceivePage({ params }: PageProps<'/spawn-lots/[id]/receive'>) {
+export default async function ReceivePage({ params, searchParams }: PageProps<'/spawn-lots/[id]/receive'>) {
   const { id } = await params;
+  const address = await searchParams;
   const actor = await requireActor('coordinator', 'member');
-  const { lot, sites } = await readAs(actor, async (context) => ({
+  const { lot, found } = await readAs(actor, async (context) => ({
     lot: await getSpawnLot(context, id),
-    sites: await listSites(context),
+    found: await listFormSites(context, { asked: address.siteId }),
   }));
   if (!lot || lot.voided !== null) return <NotThere />;
+  const { sites, other } = await siteFirst(found, addressWith(`/spawn-lots/${id}/receive`, address, {}));
   const t = await getTranslations('lots');
   const today = todayInZone(actor.networkTimeZone, new Date());
   return (
@@ -29,7 +33,7 @@ export default async function ReceivePage({ params }: PageProps<'/spawn-lots/[id
       fields={
         await receiptFields({
           lotField: 'spawnLotId',
-          sites: sites.map((site) => ({ value: site.id, label: site.name })),
+          site: { sites, other },
           days: await recentDays(today),
           massUnit: actor.massUnit,
         })

@@ -3,7 +3,7 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { listChoices } from '@/lib/records/network/list-choices.query';
-import { listSites } from '@/lib/records/site/list-sites.query';
+import { listFormSites } from '@/lib/records/site/list-form-sites.query';
 import { getTreatment } from '@/lib/records/treatment/get-treatment.query';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { massValues } from '@/lib/ui/form/mass-units';
@@ -13,18 +13,27 @@ import { namedOptions } from '@/lib/ui/form/named-options';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { NotThere } from '@/lib/ui/page/not-there';
+import { otherSite } from '@/lib/ui/sites/other-site';
+import { addressWith } from '@/lib/ui/table/address-with';
 import { treatmentFields } from '@/lib/ui/treatments/treatment-fields';
 import { correctTreatmentAction } from '../../actions';
 
-export default async function CorrectTreatmentPage({ params }: PageProps<'/treatments/[id]/correct'>) {
+export default async function CorrectTreatmentPage({
+  params,
+  searchParams,
+}: PageProps<'/treatments/[id]/correct'>) {
   const { id } = await params;
+  const address = await searchParams;
   const actor = await requireActor('coordinator', 'member');
   const now = new Date();
-  const { run, methods, sites } = await readAs(actor, async (context) => ({
-    run: await getTreatment(context, id, now),
-    methods: (await listChoices(context)).methods.filter((method) => method.kind !== 'untreated'),
-    sites: await listSites(context),
-  }));
+  const { run, methods, sites } = await readAs(actor, async (context) => {
+    const run = await getTreatment(context, id, now);
+    return {
+      run,
+      methods: (await listChoices(context)).methods.filter((method) => method.kind !== 'untreated'),
+      sites: await listFormSites(context, { asked: address.siteId, own: run?.site.id }),
+    };
+  });
   if (!run?.site.id) return <NotThere />;
   const t = await getTranslations('treatments');
   const zone = run.site.timeZone;
@@ -36,7 +45,10 @@ export default async function CorrectTreatmentPage({ params }: PageProps<'/treat
         await treatmentFields({
           kind: 'correct',
           methodKind: run.method.kind,
-          sites: sites.map((site) => ({ value: site.id, label: site.name })),
+          site: {
+            sites: sites.sites,
+            other: await otherSite(sites, addressWith(`/treatments/${id}/correct`, address, {})),
+          },
           methods: namedOptions(methods, actor.language),
           days: await recentDays(todayInZone(zone, now)),
           person: actor,
@@ -45,7 +57,7 @@ export default async function CorrectTreatmentPage({ params }: PageProps<'/treat
       values={{
         id,
         revision: String(run.revision),
-        siteId: run.site.id,
+        siteId: sites.chosen?.id ?? run.site.id,
         methodId: run.method.id,
         code: run.code,
         note: run.note ?? '',
