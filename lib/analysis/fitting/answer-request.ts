@@ -1,13 +1,14 @@
+import { binomialDeviations } from '../../stats/mixed/binomial/binomial-deviations';
 import { binomialMeansSource } from '../../stats/mixed/binomial/binomial-means';
 import { expectBinomial } from '../../stats/mixed/binomial/expect-binomial';
 import { fitBinomialMixed } from '../../stats/mixed/binomial/fit-binomial';
 import { predictBinomial } from '../../stats/mixed/binomial/predict-binomial';
-import { profileBinomialDeviations } from '../../stats/mixed/binomial/profile-binomial';
+
 import { expectLinear } from '../../stats/mixed/linear/expect-linear';
 import { fitLinearMixed } from '../../stats/mixed/linear/fit-linear';
+import { linearDeviations } from '../../stats/mixed/linear/linear-deviations';
 import { linearMeansSource } from '../../stats/mixed/linear/linear-means';
 import { predictLinear } from '../../stats/mixed/linear/predict-linear';
-import { profileDeviations } from '../../stats/mixed/linear/profile-deviations';
 import { type MeansSource, marginalMeans } from '../../stats/mixed/means/marginal-means';
 import { pairwiseDifferences } from '../../stats/mixed/means/pairwise-differences';
 import type { CannotCompute } from '../../stats/outcome';
@@ -24,7 +25,7 @@ export function answerRequest(request: FitRequest): FitAnswer | CannotCompute {
       kind: 'answer',
       fit: plainFit(fit),
       means: request.meansOf ? meansOf(linearMeansSource(fit), request.meansOf, level) : {},
-      profiles: request.profiles ? profileDeviations(fit, level) : [],
+      profiles: request.profiles ? linearDeviations(fit, level) : [],
       predictions: request.predict ? predictLinear(fit, request.predict, level) : [],
       together: request.together ? expectLinear(fit, request.together) : [],
     };
@@ -35,7 +36,7 @@ export function answerRequest(request: FitRequest): FitAnswer | CannotCompute {
     kind: 'answer',
     fit: plainFit(fit),
     means: request.meansOf ? meansOf(binomialMeansSource(fit), request.meansOf, level) : {},
-    profiles: request.profiles ? profileBinomialDeviations(fit, level) : [],
+    profiles: request.profiles ? binomialDeviations(fit, level) : [],
     predictions: request.predict ? predictBinomial(fit, request.predict, level) : [],
     together: request.together ? expectBinomial(fit, request.together) : [],
   };

@@ -14,7 +14,7 @@ import type { PlainFit } from './plain-fit';
 export type FitQuestions = {
   /** Factors whose adjusted means and pairwise differences are wanted. */
   readonly meansOf?: readonly string[];
-  /** Profile-likelihood intervals of the standard deviations: the slow part. */
+  /** Intervals of the standard deviations: the slow part, where they are followed by their profiles. */
   readonly profiles?: boolean;
   readonly predict?: readonly NewRow[];
   /** Sets of rows whose expectations are wanted jointly, for differences within a set. */

@@ -4,7 +4,7 @@ import type { ReadContext } from '@/lib/access/context';
 import { type AskedQuestion, levelledOutOf, queryOfQuestion } from '../adjusted/question-scope.input';
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
 import { compareOne } from '../comparison/compare';
-import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
+import { type FittedAnswer, type FittedQuestion, fittedAnswer } from '../fitted/fitted-answer';
 import { answerLosses, type LossesData } from './answer-losses';
 import type { LossesAnswer } from './losses-answer';
 
@@ -15,7 +15,16 @@ export function askLosses(
   scope: QuestionScope,
   now: Date,
 ): Promise<FittedAnswer<LossesAnswer>> {
-  return fittedAnswer<LossesData, LossesAnswer>(actor, scope.version, {
+  return fittedAnswer(actor, scope.version, lossesQuestion(asked, scope, now));
+}
+
+/** What is read for it and worked out. */
+export function lossesQuestion(
+  asked: AskedQuestion,
+  scope: QuestionScope,
+  now: Date,
+): FittedQuestion<LossesData, LossesAnswer> {
+  return {
     name: 'losses',
     asked: queryOfQuestion(asked),
     read: async (context) => {
@@ -31,7 +40,7 @@ export function askLosses(
       };
     },
     work: (data, fit) => answerLosses(data, fit),
-  });
+  };
 }
 
 /** Codes of lots and treatment runs by id; voided ones too, since old batches still name them. */

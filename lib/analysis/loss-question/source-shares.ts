@@ -6,7 +6,7 @@ import { type LossSource, lossSources, type SourceShare, type VariationPart } fr
 import type { AskedSource } from './told-sources';
 
 const limitsSource =
-  'profile likelihood of each variance: Bates, Mächler, Bolker & Walker (2015), Journal of Statistical Software 67(1); of their shares: Graybill & Wang (1980), JASA 75:869-873, and Zou & Donner (2008), Statistics in Medicine 27:1693-1702 (citations from memory)';
+  'profile likelihood of each variance: Bates, Mächler, Bolker & Walker (2015), Journal of Statistical Software 67(1), or above 10,000 batches its curvature at the estimate: Anscombe (1964), Annals of the Institute of Statistical Mathematics 16:1-19; of their shares: Graybill & Wang (1980), JASA 75:869-873, and Zou & Donner (2008), Statistics in Medicine 27:1693-1702 (citations from memory)';
 
 const methods = {
   contamination: {

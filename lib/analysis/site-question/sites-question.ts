@@ -4,7 +4,7 @@ import type { ReadContext } from '@/lib/access/context';
 import { type AskedQuestion, queryOfQuestion } from '../adjusted/question-scope.input';
 import { type QuestionScope, readQuestionData } from '../adjusted/read-question-data';
 import { compareSites } from '../comparison/compare';
-import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
+import { type FittedAnswer, type FittedQuestion, fittedAnswer } from '../fitted/fitted-answer';
 import { readStoredResult, type StoredResult } from '../fitted/stored-result';
 import { runInThread } from '../fitting/run-in-thread';
 import { answerSites, type SitesData } from './answer-sites';
@@ -20,7 +20,16 @@ export function askSites(
   scope: QuestionScope,
   now: Date,
 ): Promise<FittedAnswer<SitesAnswer>> {
-  return fittedAnswer<SitesData, SitesAnswer>(actor, scope.version, {
+  return fittedAnswer(actor, scope.version, sitesQuestion(asked, scope, now));
+}
+
+/** What is read for it and worked out. */
+export function sitesQuestion(
+  asked: AskedQuestion,
+  scope: QuestionScope,
+  now: Date,
+): FittedQuestion<SitesData, SitesAnswer> {
+  return {
     name,
     asked: queryOfQuestion(asked),
     read: async (context) => {
@@ -30,7 +39,7 @@ export function askSites(
     work: (data, fit) => answerSites(data, fit, (request) => runInThread(request)),
     parts: ({ sites }) => sites.map((part) => ({ siteId: part.siteId, part })),
     kept: keptSites,
-  });
+  };
 }
 
 /** A site's own part as last worked out for the coordinator; undefined before, and for sites that are not the reader's. */

@@ -10,6 +10,7 @@ export type ProfileLimits = { readonly low: number; readonly high: number };
  * @param firstStep about one standard error, where the search outwards begins.
  * @param lowest the boundary of the parameter (0 for a standard deviation); it is the lower limit when the profile does
  *   not rise enough before it. Infinity is the upper limit when the profile never rises enough.
+ * @param width how near a limit is to be found, as a share of the stretch where it is looked for.
  */
 export function profileLimits(
   deviance: (value: number) => number,
@@ -18,6 +19,7 @@ export function profileLimits(
   rise: number,
   firstStep: number,
   lowest = Number.NEGATIVE_INFINITY,
+  width = 1e-8,
 ): ProfileLimits {
   const distance = (value: number) => Math.sqrt(Math.max(deviance(value) - minimum, 0)) - Math.sqrt(rise);
   const search = (direction: 1 | -1): number => {
@@ -28,8 +30,8 @@ export function profileLimits(
       if (direction < 0 && outside <= lowest) outside = lowest;
       const there = distance(outside);
       if (there > 0) {
-        const width = Math.abs(outside - inside);
-        return findRoot(distance, Math.min(inside, outside), Math.max(inside, outside), 1e-8 * width);
+        const stretch = Math.abs(outside - inside);
+        return findRoot(distance, Math.min(inside, outside), Math.max(inside, outside), width * stretch);
       }
       if (outside === lowest) return lowest;
       inside = outside;

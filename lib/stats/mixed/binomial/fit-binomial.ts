@@ -8,6 +8,7 @@ import { bestFrom, bestTheta } from '../optimise/best-theta';
 import { type RandomEffects, randomEffects } from '../random-effects';
 import type { BinomialMixedInput } from './binomial-input';
 import { type BinomialModel, prepareBinomial } from './binomial-model';
+import { covarianceOfFit } from './covariance-of-fit';
 import { fittedProbabilities } from './fitted-probabilities';
 import { jointHessian } from './joint-hessian';
 import { LaplaceCriterion } from './laplace-criterion';
@@ -34,6 +35,8 @@ export type BinomialMixedFit = {
   }[];
   /** Standard deviation of each random term. */
   readonly theta: Float64Array;
+  /** Standard error of each, from the joint Hessian; undefined where it is 0. */
+  readonly deviationErrors: readonly (number | undefined)[];
   /** Terms whose variance is estimated at exactly 0 (the boundary). */
   readonly zeroVarianceTerms: readonly string[];
   /**
@@ -101,14 +104,14 @@ export function fitBinomialModel(model: BinomialModel, start?: FitStart): Binomi
   const effects = given && randomEffectsAt(laplace, minimum.x, given.factor);
   const fitted = fittedProbabilities(model, b, laplace.u);
   const hessian = jointHessian(gradientOf, minimum.x, minimum.curvature, free, system.rowCount > MANY_ROWS);
-  const covariance = fixedBlock(hessian, free, q, p);
+  const covariance = covarianceOfFit(hessian, free, q, p);
   if (!given || !effects || !covariance) {
     return cannotCompute(
       'did-not-converge',
       'The likelihood is too flat at its maximum to judge its precision.',
     );
   }
-  const fixed: FixedEstimates = { map, working: b, workingCovariance: covariance };
+  const fixed: FixedEstimates = { map, working: b, workingCovariance: covariance.fixed };
   const names = terms.fixed.columns.map(({ name }) => name);
   const coefficients = coefficientsOf(fixed, names, model.separated ? separatedReason : notEstimable);
   const parameters = p + q;
@@ -131,6 +134,7 @@ export function fitBinomialModel(model: BinomialModel, start?: FitStart): Binomi
       variance: (theta[k] as number) ** 2,
     })),
     theta,
+    deviationErrors: covariance.deviationErrors,
     zeroVarianceTerms: terms.random.filter((_, k) => theta[k] === 0).map(({ name }) => name),
     fewLevels: terms.random
       .filter(({ codes }, k) => theta[k] !== 0 && new Set(codes).size < ENOUGH_LEVELS)
@@ -200,18 +204,4 @@ function givenTheta(curvature: Float64Array, q: number, p: number) {
   }
   const factor = choleskyOf(information, p);
   return factor && { factor, covariance: inverseOfFactor(factor, p) };
-}
-
-/** The coefficients' block of twice the inverse of the joint Hessian. */
-function fixedBlock(hessian: Float64Array, free: readonly number[], q: number, p: number) {
-  const size = free.length;
-  const factor = choleskyOf(hessian, size);
-  if (!factor) return undefined;
-  const inverse = inverseOfFactor(factor, size);
-  const first = free.filter((i) => i < q).length;
-  const block = new Float64Array(p * p);
-  for (let i = 0; i < p; i++) {
-    for (let j = 0; j < p; j++) block[i * p + j] = 2 * (inverse[(first + i) * size + first + j] as number);
-  }
-  return block;
 }

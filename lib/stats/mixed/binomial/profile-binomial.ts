@@ -1,4 +1,5 @@
 import { chiSquareQuantile } from '../../distribution/chi-square';
+import { profileAccuracyFor } from '../costly-tail';
 import { bestTheta } from '../optimise/best-theta';
 import { HeldCriterion } from '../optimise/held-criterion';
 import { profileLimits } from '../profile-limits';
@@ -13,12 +14,21 @@ import { QuadratureCriterion } from './quadrature-criterion';
  * limit is large, and honestly so.
  *
  * @param level confidence, 0.95 by default.
+ * @param terms the places of the terms asked about; all by default.
  */
-export function profileBinomialDeviations(fit: BinomialMixedFit, level = 0.95): DeviationInterval[] {
+export function profileBinomialDeviations(
+  fit: BinomialMixedFit,
+  level = 0.95,
+  terms: readonly number[] = [...fit.theta.keys()],
+): DeviationInterval[] {
   const { model } = fit;
+  const { tolerance, width } = profileAccuracyFor(model.observations, 1e-9);
   const q = model.system.termCount;
   const rise = chiSquareQuantile(level, 1);
-  return fit.varianceComponents.map(({ term, standardDeviation: estimate }, held) => {
+  return terms.flatMap((held) => {
+    const component = fit.varianceComponents[held];
+    if (component === undefined) return [];
+    const { term, standardDeviation: estimate } = component;
     const whole = model.quadraturePoints > 1 ? new QuadratureCriterion(model) : new LaplaceCriterion(model);
     const criterion = new HeldCriterion(whole, held);
     const offZero = (x: Float64Array) => x.map((value, i) => (i < q - 1 ? Math.max(value, 0.1) : value));
@@ -28,11 +38,11 @@ export function profileBinomialDeviations(fit: BinomialMixedFit, level = 0.95): 
     let last = offZero(at);
     const deviance = (value: number) => {
       criterion.heldValue = value;
-      const found = bestTheta(criterion, last, q - 1, { tolerance: 1e-9 });
+      const found = bestTheta(criterion, last, q - 1, { tolerance });
       last = offZero(found.x);
       return found.value;
     };
-    const { low, high } = profileLimits(deviance, estimate, minimum, rise, 0.3 * estimate + 0.05, 0);
+    const { low, high } = profileLimits(deviance, estimate, minimum, rise, 0.3 * estimate + 0.05, 0, width);
     return { term, interval: { kind: 'interval', low, high, level, method: 'profile likelihood' } };
   });
 }

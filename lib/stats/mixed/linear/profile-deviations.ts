@@ -1,4 +1,5 @@
 import { chiSquareQuantile } from '../../distribution/chi-square';
+import { profileAccuracyFor } from '../costly-tail';
 import { minimise } from '../optimise/minimise';
 import { profileLimits } from '../profile-limits';
 import type { DeviationInterval } from '../variance-interval';
@@ -11,14 +12,21 @@ import { HeldDeviationCriterion } from './held-deviation-criterion';
  * variance of 0. With few levels (under about 5) the upper limit is large, and honestly so.
  *
  * @param level confidence, 0.95 by default.
+ * @param asked the places of the terms asked about, the residual's after the last; all by default.
  */
-export function profileDeviations(fit: LinearMixedFit, level = 0.95): DeviationInterval[] {
+export function profileDeviations(
+  fit: LinearMixedFit,
+  level = 0.95,
+  asked: readonly number[] = [...fit.theta.keys(), fit.theta.length],
+): DeviationInterval[] {
   const { system, cross, terms } = fit.model;
   const q = system.termCount;
   const sigma = fit.residualStandardDeviation;
   const estimates = [...fit.varianceComponents.map((part) => part.standardDeviation), sigma];
   const rise = chiSquareQuantile(level, 1);
-  return estimates.map((estimate, held) => {
+  const { tolerance, width } = profileAccuracyFor(fit.observations, 1e-10);
+  return asked.map((held) => {
+    const estimate = estimates[held] ?? 0;
     const criterion = new HeldDeviationCriterion(system, cross, fit.restricted, held);
     // Zero is a stationary point in every standard deviation, so the search never starts there.
     const start = Float64Array.from(
@@ -33,7 +41,7 @@ export function profileDeviations(fit: LinearMixedFit, level = 0.95): DeviationI
     const deviance = (value: number) => {
       criterion.heldValue = value;
       const options = {
-        tolerance: 1e-10,
+        tolerance,
         longestStep: (x: number, i: number) => (held < q && i === q - 1 ? 1 : sigma + 2 * Math.abs(x)),
       };
       const found = minimise(criterion, last, options);
@@ -43,7 +51,7 @@ export function profileDeviations(fit: LinearMixedFit, level = 0.95): DeviationI
     criterion.heldValue = estimate;
     const minimum = criterion.value(atEstimate);
     const firstStep = held === q ? sigma / Math.sqrt(2 * cross.observations) : 0.3 * estimate + 0.05 * sigma;
-    const { low, high } = profileLimits(deviance, estimate, minimum, rise, firstStep, 0);
+    const { low, high } = profileLimits(deviance, estimate, minimum, rise, firstStep, 0, width);
     return {
       term: terms.random[held]?.name,
       interval: { kind: 'interval', low, high, level, method: 'profile likelihood' },
