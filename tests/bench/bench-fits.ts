@@ -5,29 +5,54 @@ import { build } from 'esbuild';
 import { readAs } from '@/lib/access/scoped-db';
 import { parseQuestion } from '@/lib/analysis/adjusted/question-scope.input';
 import { readQuestionScope } from '@/lib/analysis/adjusted/read-question-data';
+import type { FittedQuestion } from '@/lib/analysis/fitted/fitted-answer';
 import { readForFit } from '@/lib/analysis/fitted/work-out';
 import { runFit } from '@/lib/analysis/fitting/run-fit';
 import { type Starts, warmFit } from '@/lib/analysis/fitting/warm-fit';
-import type { MethodsData } from '@/lib/analysis/method-question/answer-methods';
+import { lossesQuestion } from '@/lib/analysis/loss-question/losses-question';
 import { methodsQuestion } from '@/lib/analysis/method-question/methods-question';
+import { sitesQuestion } from '@/lib/analysis/site-question/sites-question';
 import { disconnect } from '@/lib/database/client';
 import { factorDense } from '@/lib/stats/mixed/linear-algebra/dense-cholesky';
 import { coordinatorOf } from './coordinator-of';
 import { type Lap, lapPrinter } from './lap-printer';
 
-type Question = ReturnType<typeof methodsQuestion>;
-type Asked = { readonly email: string; readonly from: string | undefined };
+/** The questions that can be measured, each with models of its own. */
+const questionNames = ['methods', 'sites', 'losses'] as const;
+type QuestionName = (typeof questionNames)[number];
+type Asked = { readonly email: string; readonly from: string | undefined; readonly question: QuestionName };
+
+/** The question of a name; undefined where there is none. */
+export function fittedQuestion(name: string): QuestionName | undefined {
+  return questionNames.find((one) => one === name);
+}
+
+/** What all questions are worked out from, among other things. */
+type WithBatches = { readonly batches: readonly unknown[] };
 
 /** Seconds until the answer is there, by batches of the network, and megabytes of the process. */
 const barOf = (batches: number) => (batches <= 150_000 ? 10 : 120);
 const mostMegabytes = 2_000;
 
 /**
- * One refit of the question which method works, as the product runs it, in stages: reading, then each model in its thread. First
+ * One refit of a question, as the product runs it, in stages: reading, then each model in its thread. First
  * as if never fitted and without each hundredth batch, then with all batches from where that ended. True when the second
  * keeps within the bars.
  */
-export async function benchFits({ email, from }: Asked): Promise<boolean> {
+export async function benchFits({ question, ...asked }: Asked): Promise<boolean> {
+  if (question === 'sites') return benchQuestion(asked, sitesQuestion);
+  if (question === 'losses') return benchQuestion(asked, lossesQuestion);
+  return benchQuestion(asked, methodsQuestion);
+}
+
+type QuestionOf<Data extends WithBatches, Answer> = (
+  ...asked: Parameters<typeof methodsQuestion>
+) => FittedQuestion<Data, Answer>;
+
+async function benchQuestion<Data extends WithBatches, Answer>(
+  { email, from }: Omit<Asked, 'question'>,
+  questionOf: QuestionOf<Data, Answer>,
+): Promise<boolean> {
   const folder = mkdtempSync(path.join(tmpdir(), 'fits-'));
   try {
     process.env.PINSET_FIT_WORKER = await bundledWorker(folder);
@@ -41,7 +66,7 @@ export async function benchFits({ email, from }: Asked): Promise<boolean> {
     }));
     const size = found.size[0];
     if (!found.scope || !size) throw new Error(`the network of ${email} has no batches`);
-    const question = methodsQuestion(asked, found.scope, now);
+    const question = questionOf(asked, found.scope, now);
     const { from: first, to } = found.scope.filter;
     console.log(
       `${size.batches} batches at ${size.sites} sites, asked about ${first} to ${to}; load ` +
@@ -55,7 +80,7 @@ export async function benchFits({ email, from }: Asked): Promise<boolean> {
     const reading = await lap('reading and judging', () => readForFit(actor, question));
     const { data } = reading.value;
     console.log(`  ${data.batches.length} batches take part`);
-    const part: MethodsData = { ...data, batches: data.batches.filter((_, row) => row % 100 !== 0) };
+    const part: Data = { ...data, batches: data.batches.filter((_, row) => row % 100 !== 0) };
     console.log('never fitted before, without each hundredth batch');
     const cold = await answer(question, part, {}, lap);
     console.log('from there, with all batches');
@@ -78,7 +103,12 @@ export async function benchFits({ email, from }: Asked): Promise<boolean> {
   }
 }
 
-async function answer(question: Question, data: MethodsData, earlier: Starts, lap: Lap) {
+async function answer<Data, Answer>(
+  question: FittedQuestion<Data, Answer>,
+  data: Data,
+  earlier: Starts,
+  lap: Lap,
+) {
   const models: string[] = [];
   const { fit, starts } = warmFit(async (request) => {
     const name = `  ${models.push(request.kind)}. ${request.kind} model`;

@@ -8,15 +8,15 @@
  *                                     DATABASE_URL; --email of another coordinator, --times N readings each,
  *                                     --url of a built server on the same database to time whole pages, too, and --pid of
  *                                     its process to tell its processor time
- *   npm run bench -- fits             one refit of a question in that network, cold and from where the last one ended;
- *                                     --from DATE of the batches, --email
+ *   npm run bench -- fits             one refit of a question in that network, cold and from where the last one ended: of
+ *                                     methods, or with sites or losses of these; --from DATE of the batches, --email
  *   npm run bench -- report           a report of ten pages as a PDF, a workbook and an archive
  *   npm run bench -- import           tables of 100,000 rows brought in, beside a bare COPY of the same records; --rows N,
  *                                     --kind K of one kind only
  */
 import { parseArgs } from 'node:util';
 import { recordTableKinds } from '@/lib/growing/record-table-layout';
-import { benchFits } from './bench-fits';
+import { benchFits, fittedQuestion } from './bench-fits';
 import { benchPages } from './bench-pages';
 import { benchReport } from './bench-report';
 import { benchStatistics } from './bench-statistics';
@@ -49,7 +49,9 @@ if (what === 'stats' && (part === undefined || part === 'small' || part === 'lar
   process.exitCode = within ? 0 : 1;
 } else if (what === 'fits') {
   const { email = 'large@network.example', from } = values;
-  process.exitCode = (await benchFits({ email, from })) ? 0 : 1;
+  const question = fittedQuestion(part ?? 'methods');
+  if (question === undefined) throw new Error('fits: methods, sites or losses');
+  process.exitCode = (await benchFits({ email, from, question })) ? 0 : 1;
 } else if (what === 'report') {
   process.exitCode = (await benchReport()) ? 0 : 1;
 } else if (what === 'import') {

@@ -7,6 +7,7 @@ import type { ModelBatch } from '../adjusted/model-batch';
 import type { ComparedRow } from '../comparison/compare';
 import type { Fit } from '../fitting/fit';
 import { levelledFigure } from '../method-question/levelled-figure';
+import { grouped } from '../programme/grouped';
 import { designKey, type WorkOutWidths, widthsOf } from './course-widths';
 import { type Expected, expectations } from './expectations';
 import { courseDesign, siteCourse } from './site-course';
@@ -43,7 +44,8 @@ export async function answerSites(
   const verdicts = verdictsOf(expected ?? new Map());
   const correlation = fitted ? batchCorrelation(fitted.fit, counted) : 0;
   const fewLevels = (fitted?.fit.fewLevels ?? []).length > 0;
-  const batchesOf = (site: string) => counted.filter(({ siteId }) => siteId === site);
+  const bySite = grouped(counted, ({ siteId }) => siteId);
+  const batchesOf = (site: string) => bySite.get(site) ?? [];
   const designs = new Map(
     raw.flatMap(({ site }) => {
       const design = site === undefined ? undefined : courseDesign(batchesOf(site), correlation);

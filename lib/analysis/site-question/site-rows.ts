@@ -19,15 +19,32 @@ export const cellKey = ({ siteId, methodKey, speciesId }: CountedBatch): string 
 /** What each site fills, method by species, as rows of the model. Batches come in the order of the fixed terms' values. */
 export function siteCells(batches: readonly CountedBatch[], fixed: readonly FixedTerm[]): SiteCell[] {
   const cells = new Map<string, SiteCell>();
+  const means = new Map(
+    fixed.flatMap((term) =>
+      term.kind === 'covariate' && term.name.startsWith(shareName) ? [[term.name, meanOf(term.values)]] : [],
+    ),
+  );
   batches.forEach((batch, row) => {
     const key = cellKey(batch);
     const known = cells.get(key);
-    cells.set(key, known ? { ...known, units: known.units + batch.units } : cellOf(batch, row, fixed));
+    cells.set(key, known ? { ...known, units: known.units + batch.units } : cellOf(batch, row, fixed, means));
   });
   return [...cells.values()];
 }
 
-function cellOf(batch: CountedBatch, row: number, fixed: readonly FixedTerm[]): SiteCell {
+function meanOf(values: ArrayLike<number>): number {
+  let sum = 0;
+  for (let at = 0; at < values.length; at += 1) sum += values[at] ?? 0;
+  return sum / values.length;
+}
+
+/** @param means of the columns that belong to a site's own shares: what they are at a typical site. */
+function cellOf(
+  batch: CountedBatch,
+  row: number,
+  fixed: readonly FixedTerm[],
+  means: ReadonlyMap<string, number>,
+): SiteCell {
   const there: Record<string, string | number> = {};
   const typical: Record<string, string | number> = {};
   for (const term of fixed) {
@@ -40,13 +57,7 @@ function cellOf(batch: CountedBatch, row: number, fixed: readonly FixedTerm[]): 
     }
     const { values } = term;
     there[term.name] = values[row] ?? 0;
-    // What belongs to the site's own shares is the mean of all batches at a typical site.
-    typical[term.name] = term.name.startsWith(shareName)
-      ? Array.from({ length: values.length }, (_, at) => values[at] ?? 0).reduce(
-          (sum, value) => sum + value,
-          0,
-        ) / values.length
-      : (values[row] ?? 0);
+    typical[term.name] = means.get(term.name) ?? values[row] ?? 0;
   }
   const { siteId, methodKey } = batch;
   return {

@@ -3,7 +3,7 @@ import type { CannotCompute, Interval } from '../../outcome';
 import { contrastOf, notEstimable } from '../coefficients';
 import { designRow } from '../design/design-columns';
 import type { NewRow } from '../design/fixed-term';
-import { rowVariance } from '../row-variance';
+import { rowVariances } from '../row-variance';
 import { type BinomialMixedFit, separatedReason } from './fit-binomial';
 import { LaplaceCriterion } from './laplace-criterion';
 import { borderColumn } from './laplace-curvature';
@@ -65,10 +65,11 @@ export function predictBinomial(
     },
   });
   const total = fit.varianceComponents.reduce((sum, { variance }) => sum + variance, 0);
+  const spread = rowVariances(model.system, model.terms.random, solution, fit, rows.length);
   return rows.map((row) => {
     const found = contrastOf(fit.fixed, designRow(model.terms.fixed, row));
     if (!found) return (model.separated ? separatedReason : notEstimable)('this combination of levels');
-    const { shift, variance } = rowVariance(model.system, model.terms.random, solution, fit, found.c, row);
+    const { shift, variance } = spread(found.c, row);
     return {
       kind: 'estimate',
       method: 'binomial mixed model prediction',

@@ -28,6 +28,16 @@ export function entryIndex(plan: Elimination, one: number, other: number): numbe
   return low;
 }
 
+/** The same where the two positions may not be joined: undefined then. */
+export function entryBetween(plan: Elimination, one: number, other: number): number | undefined {
+  const [row, column] = [Math.max(one, other), Math.min(one, other)];
+  if (column >= plan.headSize || row === column) return entryIndex(plan, one, other);
+  const start = plan.columnStart[column] as number;
+  if (start === plan.columnStart[column + 1]) return undefined;
+  const entry = entryIndex(plan, one, other);
+  return plan.rowOf[entry] === row ? entry : undefined;
+}
+
 /**
  * Cholesky factor of S M S + I, S the diagonal of `scale` (by position): the head column by column, left-looking, with its
  * contributions to the tail added as it goes, then the dense tail (Davis 2006, Direct Methods for Sparse Linear Systems,

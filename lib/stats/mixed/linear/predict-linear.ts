@@ -3,7 +3,7 @@ import type { CannotCompute, Interval } from '../../outcome';
 import { contrastOf, notEstimable } from '../coefficients';
 import { designRow } from '../design/design-columns';
 import type { NewRow } from '../design/fixed-term';
-import { rowVariance } from '../row-variance';
+import { rowVariances } from '../row-variance';
 import type { LinearMixedFit } from './fit-linear';
 import { penalisedSolution } from './penalised-solution';
 import { satterthwaite } from './satterthwaite';
@@ -39,10 +39,11 @@ export function predictLinear(
   const degreesOf = satterthwaite(fit);
   const solution = penalisedSolution(model.system, model.cross, fit.theta);
   if (!solution) throw new Error('the model cannot be solved at its own estimate');
+  const spread = rowVariances(model.system, model.terms.random, solution, fit, rows.length);
   return rows.map((row) => {
     const found = contrastOf(fit.fixed, designRow(model.terms.fixed, row));
     if (!found) return notEstimable('this combination of levels');
-    const { shift, variance } = rowVariance(model.system, model.terms.random, solution, fit, found.c, row);
+    const { shift, variance } = spread(found.c, row);
     const reach = tUpperQuantile((1 - level) / 2, degreesOf(found.c));
     const around = (estimate: number, standardError: number): Interval => ({
       kind: 'interval',
