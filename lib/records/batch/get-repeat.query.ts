@@ -54,6 +54,7 @@ export async function getRepeat(
   const left = await spawnLeft(
     context,
     lots.map(({ spawnLotId }) => spawnLotId),
+    [row.siteId],
   );
   return {
     batch,

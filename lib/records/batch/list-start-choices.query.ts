@@ -23,7 +23,7 @@ type Ask = {
 export async function listStartChoices(context: ReadContext, { proposedRunId = null, formSites }: Ask = {}) {
   const { db } = context;
   const choices = await listChoices(context);
-  const { sites, chosen } = formSites ?? (await listFormSites(context, { asked: null, open: true }));
+  const { sites, many, chosen } = formSites ?? (await listFormSites(context, { asked: null, open: true }));
   const lots = await latestSubstrateLots(context, chosen?.id);
   const spawn = await latestSpawnLots(context, chosen?.id);
   const latest = await latestRuns(context, chosen?.id);
@@ -51,6 +51,7 @@ export async function listStartChoices(context: ReadContext, { proposedRunId = n
     ...choices,
     colleagues,
     sites,
+    many,
     substrateLots: lots.map((lot) => ({
       id: lot.id,
       code: lot.code,

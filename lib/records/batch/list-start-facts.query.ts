@@ -40,6 +40,7 @@ export async function listStartFacts(context: ReadContext, choices: StartChoices
     spawnLeft: await spawnLeft(
       context,
       choices.spawnLots.map(({ id }) => id),
+      choices.many ? choices.sites.map(({ id }) => id) : undefined,
     ),
     suitability: Object.fromEntries(
       choices.species.map(({ id }) => {

@@ -10,19 +10,31 @@ export type SpawnLeft = {
 };
 
 /**
- * What is left of spawn lots at each site that the actor may see and that recorded a receipt; a site without one is
- * missing, because nobody can tell. Below 0 when more was used than received.
+ * What is left of spawn lots at each site that the actor may see, of those named where some are, and that recorded a
+ * receipt; a site without one is missing, because nobody can tell. Below 0 when more was used than received.
  */
-export async function spawnLeft({ db }: ReadContext, lotIds: readonly string[]): Promise<SpawnLeft[]> {
-  const live = { voidedAt: null, spawnLotId: { in: [...lotIds] } };
+export async function spawnLeft(
+  { db }: ReadContext,
+  lotIds: readonly string[],
+  siteIds?: readonly string[],
+): Promise<SpawnLeft[]> {
   const received = await db.spawnReceipt.groupBy({
     by: ['spawnLotId', 'siteId'],
-    where: live,
+    where: {
+      ...{ voidedAt: null, spawnLotId: { in: [...lotIds] } },
+      ...(siteIds === undefined ? {} : { siteId: { in: [...siteIds] } }),
+    },
     _sum: { grams: true },
   });
+  if (received.length === 0) return [];
+  const some = (ids: readonly string[]) => ({ in: [...new Set(ids)] });
   const used = await db.spawnShare.groupBy({
     by: ['spawnLotId', 'siteId'],
-    where: { ...live, batch: { voidedAt: null } },
+    where: {
+      ...{ voidedAt: null, batch: { voidedAt: null } },
+      spawnLotId: some(received.map(({ spawnLotId }) => spawnLotId)),
+      siteId: some(received.map(({ siteId }) => siteId)),
+    },
     _sum: { grams: true },
     _count: { _all: true, grams: true },
   });

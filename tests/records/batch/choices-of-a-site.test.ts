@@ -4,6 +4,7 @@ import { readAs } from '@/lib/access/scoped-db';
 import { getRepeat } from '@/lib/records/batch/get-repeat.query';
 import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
 import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
+import { listStartFacts } from '@/lib/records/batch/list-start-facts.query';
 import { listFormSites } from '@/lib/records/site/list-form-sites.query';
 import { startBags, testDay } from '../../support/bags';
 import { testDatabase } from '../../support/database';
@@ -64,7 +65,8 @@ async function arrange(people: Growers): Promise<void> {
   await receipt('substrate', 'substrate_lot_id', 'BRAN-1', people.quarry, false);
   await receipt('substrate', 'substrate_lot_id', 'LOGS-1', people.millLane, true);
   await receipt('spawn', 'spawn_lot_id', 'SP-1', people.millLane, false);
-  await receipt('spawn', 'spawn_lot_id', 'SP-2', people.quarry, false);
+  for (const code of ['SP-1', 'SP-2', 'NEW-110'])
+    await receipt('spawn', 'spawn_lot_id', code, people.quarry, false);
   await receipt('spawn', 'spawn_lot_id', 'SP-3', people.millLane, true);
 }
 
@@ -113,6 +115,17 @@ describe('what a new batch of a site can be made of, where the sites are too man
         .slice(1)
         .every((code) => code.startsWith('NEW-')),
     ).toBe(true);
+  });
+
+  it('says what that site has left of its lots, and of no other', async () => {
+    const left = async (people: Growers) => {
+      const choices = await offered(people, people.millLane);
+      const facts = await readAs(people.coordinator, (context) => listStartFacts(context, choices));
+      const code = (lotId: string) => choices.spawnLots.find(({ id }) => id === lotId)?.code;
+      return facts.spawnLeft.map(({ lotId, siteId, grams }) => [code(lotId), siteId, grams]);
+    };
+    expect(await left(many)).toEqual([['SP-1', many.millLane, 1000]]);
+    expect(await left(few)).toEqual([['NEW-110', few.quarry, 1000]]);
   });
 
   it('is of the whole network where the site has nothing of its own', async () => {
