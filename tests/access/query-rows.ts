@@ -1,4 +1,5 @@
 import { batchFilterInput } from '@/lib/records/batch/batch-filter.input';
+import { findLastStarted } from '@/lib/records/batch/find-last-started.query';
 import { getBatch } from '@/lib/records/batch/get-batch.query';
 import { getBatchStanding } from '@/lib/records/batch/get-batch-standing.query';
 import { getRepeat } from '@/lib/records/batch/get-repeat.query';
@@ -63,6 +64,12 @@ export const queryRows = [
     'yyy--',
     async (c) => listStartFacts(c, await listStartChoices(c)),
     (a, w) => JSON.stringify(a).includes(w.stock.straw),
+  ),
+  query(
+    'records/batch/find-last-started.query',
+    'yy---',
+    (c) => findLastStarted(c),
+    (a, w) => a?.id === w.batch,
   ),
   query('records/batch/get-repeat.query', 'yy---', (c, w) => getRepeat(c, w.batch, now), some),
   query(

@@ -1,10 +1,10 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
-import type { Prisma } from '@/lib/database/generated/client';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { spawnLeft } from '../spawn-lot/spawn-left';
 import { batchInclude } from './batch-include';
 import { type BatchView, batchView } from './batch-view';
+import { findLastStarted, repeatable } from './find-last-started.query';
 import { type ProposedTreatment, proposeTreatment } from './propose-treatment';
 
 /** A spawn lot of the repeated batch, and whether the site has enough of it left; null where nobody can tell. */
@@ -24,30 +24,18 @@ export type RepeatView = {
   readonly spawn: readonly RepeatedSpawn[];
 };
 
-/** The batch named, or the last one: the actor's own latest, else the latest of the sites that they see or of one. */
-async function findBatch({ db, actor }: ReadContext, which: string, at: string | undefined) {
-  const usable = { voidedAt: null, secondLife: false, site: { voidedAt: null, closedOn: null } };
-  const latest = {
-    orderBy: [{ inoculatedOn: 'desc' }, { id: 'desc' }],
-    include: batchInclude,
-  } satisfies Prisma.BatchFindFirstArgs;
-  if (which !== 'last') return db.batch.findFirst({ where: { ...usable, id: which }, include: batchInclude });
-  const there = { ...usable, ...(at === undefined ? {} : { siteId: at }) };
-  const own = await db.batch.findFirst({ where: { ...there, startedById: actor.personId }, ...latest });
-  return own ?? db.batch.findFirst({ where: there, ...latest });
-}
-
 /**
- * What a repeat of a batch carries over. `which` is its id or `last`, which may be asked of one site. Undefined when it is not there, not the actor's
+ * What a repeat of a batch carries over. `which` is its id or `last`. Undefined when it is not there, not the actor's
  * to see, a second life (it begins from its own spent units) or at a site that is closed.
  */
 export async function getRepeat(
   context: ReadContext,
   which: string,
   now: Date,
-  at?: string,
 ): Promise<RepeatView | undefined> {
-  const row = await findBatch(context, which, at);
+  const id = which === 'last' ? (await findLastStarted(context))?.id : which;
+  if (id === undefined) return undefined;
+  const row = await context.db.batch.findFirst({ where: { ...repeatable, id }, include: batchInclude });
   if (!row) return undefined;
   const batch = batchView(row);
   const lots = row.spawnShares.filter(({ lot }) => lot.voidedAt === null);

@@ -1,12 +1,12 @@
 import { Client } from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readAs } from '@/lib/access/scoped-db';
-import { getRepeat } from '@/lib/records/batch/get-repeat.query';
+import { findLastStarted } from '@/lib/records/batch/find-last-started.query';
 import { listSourceBatches } from '@/lib/records/batch/list-source-batches.query';
 import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
 import { listStartFacts } from '@/lib/records/batch/list-start-facts.query';
 import { listFormSites } from '@/lib/records/site/list-form-sites.query';
-import { startBags, testDay } from '../../support/bags';
+import { startBags } from '../../support/bags';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { manySites } from '../../support/many-sites';
@@ -178,7 +178,7 @@ describe('the batches of a site', () => {
     expect(await sources()).toEqual([quarry, mill]);
     expect(await sources(many.millLane)).toEqual([mill, quarry]);
     const last = (at?: string) =>
-      readAs(coordinator, async (context) => (await getRepeat(context, 'last', testDay, at))?.batch.id);
+      readAs(coordinator, async (context) => (await findLastStarted(context, at))?.id);
     expect(await last()).toBe(quarry);
     expect(await last(many.millLane)).toBe(mill);
   });

@@ -3,7 +3,7 @@ import type { Actor } from '@/lib/access/actor';
 import type { ReadContext } from '@/lib/access/context';
 import type { Language } from '@/lib/database/generated/enums';
 import type { ContainerKind } from '@/lib/growing/vocabulary';
-import { getRepeat, type RepeatView } from '@/lib/records/batch/get-repeat.query';
+import { findLastStarted, type LastStarted } from '@/lib/records/batch/find-last-started.query';
 import { listStartChoices } from '@/lib/records/batch/list-start-choices.query';
 import { listStartFacts } from '@/lib/records/batch/list-start-facts.query';
 import { listStandingNotices } from '@/lib/records/lot-notice/list-standing-notices.query';
@@ -17,7 +17,7 @@ import type { Begun } from './begin-start';
 
 export type Start = {
   /** The batch to offer a repeat of, where none was asked for. */
-  readonly last: RepeatView | undefined;
+  readonly last: LastStarted | undefined;
   /** The site of the form, the one site of somebody who has one, or the repeated batch's; '' where it is to be chosen. */
   readonly siteId: string;
   /** Notices about lots that can be chosen. */
@@ -31,7 +31,6 @@ export type Start = {
 export async function loadStart(
   context: ReadContext,
   { repeat, sites }: Pick<Begun, 'repeat' | 'sites'>,
-  now: Date,
 ): Promise<Start> {
   const { chosen } = sites;
   const proposedRunId = repeat?.treatment?.runId ?? null;
@@ -43,7 +42,7 @@ export async function loadStart(
   const only = second === undefined ? first : undefined;
   const siteId = chosen?.id ?? repeat?.batch.siteId ?? only?.id ?? '';
   return {
-    last: repeat === undefined ? await getRepeat(context, 'last', now, chosen?.id) : undefined,
+    last: repeat === undefined ? await findLastStarted(context, chosen?.id) : undefined,
     notices,
     siteId,
     timeZone:

@@ -38,7 +38,7 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
   if (begun === undefined) return <NotThere />;
   const { repeat, drawn, trialRuns } = begun;
   const { other } = await siteFirst(begun.sites, addressWith('/batches/new', address, {}), 'start');
-  const start = await readAs(actor, (context) => loadStart(context, begun, now));
+  const start = await readAs(actor, (context) => loadStart(context, begun));
   const { last, siteId, timeZone } = start;
   const chosen = begun.sites.chosen?.id;
   const container =
@@ -91,7 +91,7 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
       <TrialBanner drawn={drawn} runs={trialRuns} />
       {repeat === undefined ? (
         <>
-          {last === undefined ? null : <RepeatLink repeat={last} language={actor.language} />}
+          {last === undefined ? null : <RepeatLink batch={last} language={actor.language} />}
           <p>{t('newIntro')}</p>
           <ContainerChips
             chosen={container}
