@@ -21,5 +21,5 @@ export type ProfileAccuracy = { readonly tolerance: number; readonly width: numb
 
 /** @param tolerance of each fit where there are few rows. */
 export function profileAccuracyFor(rows: number, tolerance: number): ProfileAccuracy {
-  return rows > MANY_ROWS ? { tolerance: 1e-4, width: 1e-3 } : { tolerance, width: 1e-8 };
+  return rows > MANY_ROWS ? { tolerance: 1e-2, width: 1e-2 } : { tolerance, width: 1e-8 };
 }

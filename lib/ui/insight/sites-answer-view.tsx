@@ -6,6 +6,7 @@ import { signalsOf } from './course-signals';
 import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
 import { SiteFunnelView } from './site-funnel-view';
+import { sitesListed, sitesSentence } from './sites-sentence';
 
 /** Which sites can be told from a typical one, the funnel, and every site beside a typical one, by name. */
 export function SitesAnswerView({ answer, words }: { answer: SitesAnswer; words: InsightWords }) {
@@ -13,6 +14,7 @@ export function SitesAnswerView({ answer, words }: { answer: SitesAnswer; words:
   const sites = [...answer.sites].sort((a, b) =>
     names.siteName(a.siteId).localeCompare(names.siteName(b.siteId), language),
   );
+  const listed = sitesListed(sites);
   const figure = (key: 'raw' | 'shrunk' | 'typical') => ({
     key,
     header: t(`sites.columns.${key}`),
@@ -29,9 +31,15 @@ export function SitesAnswerView({ answer, words }: { answer: SitesAnswer; words:
         {t(`sites.next.${nextOf(sites)}`)} {t('sites.order')}
       </p>
       {answer.funnel === null ? null : <SiteFunnelView funnel={answer.funnel} words={words} />}
+      {listed.length === sites.length ? null : (
+        <p>
+          {t('sites.listed', { count: listed.length, all: sites.length })}{' '}
+          <Link href="/sites">{t('sites.look')}</Link>
+        </p>
+      )}
       <DataTable
         caption={t('sites.table')}
-        rows={sites}
+        rows={listed}
         rowKey={({ siteId }) => siteId}
         columns={[
           {
@@ -65,21 +73,4 @@ function nextOf(sites: readonly SitePart[]): 'both' | 'more' | 'fewer' | 'none' 
   const some = (verdict: SitePart['verdict']) => sites.some((site) => site.verdict === verdict);
   if (some('more')) return some('fewer') ? 'both' : 'more';
   return some('fewer') ? 'fewer' : 'none';
-}
-
-function sitesSentence(sites: readonly SitePart[], { t, names, language }: InsightWords): string {
-  const list = (verdict: SitePart['verdict']) =>
-    sites.filter((site) => site.verdict === verdict).map(({ siteId }) => names.siteName(siteId));
-  const [more, fewer, alike] = [list('more'), list('fewer'), list('alike')];
-  if (more.length + fewer.length === 0) return t('sites.none');
-  const join = new Intl.ListFormat(language, { type: 'conjunction' });
-  return [
-    more.length === 0 ? '' : t('sites.more', { sites: join.format(more) }),
-    fewer.length === 0
-      ? ''
-      : t(more.length === 0 ? 'sites.fewerFirst' : 'sites.fewer', { sites: join.format(fewer) }),
-    alike.length === 0 ? '' : t('sites.others', { count: alike.length }),
-  ]
-    .filter((sentence) => sentence !== '')
-    .join(' ');
 }

@@ -46,23 +46,33 @@ describe('curvatureLimits', () => {
     },
   );
 
-  it('are left to the profile with few levels, near 0 and at 0', () => {
+  it('begin at 0 where the data do not rule it out', () => {
+    const limits = curvatureLimits({ estimate: 0.1, standardError: 0.06, levels: 1000 }, 0.95);
+    expect(limits?.low).toBe(0);
+    expect(limits?.high).toBeGreaterThan(0.15);
+  });
+
+  it('are left to the profile with few levels and at 0', () => {
     expect(curvatureLimits({ estimate: 0.4, standardError: 0.03, levels: 99 }, 0.95)).toBeUndefined();
-    expect(curvatureLimits({ estimate: 0.1, standardError: 0.02, levels: 1000 }, 0.95)).toBeUndefined();
     expect(curvatureLimits({ estimate: 0, standardError: 0.02, levels: 1000 }, 0.95)).toBeUndefined();
   });
 });
 
-/** 400 sites of 26 batches of 20 bags each, with lots that go to any site and no variation of their own. */
+/**
+ * 400 sites of 26 batches of 20 bags each, with twelve lots that go to any site and no variation of their own, and makers that
+ * vary hardly at all.
+ */
 function network() {
   const random = seededRandom(11);
   const sites = Array.from({ length: 400 }, () => 0.5 * random.normal());
+  const makers = Array.from({ length: 200 }, () => 0.03 * random.normal());
   const rows = sites.flatMap((effect, site) =>
     Array.from({ length: 26 }, () => {
-      const own = effect + 0.3 * random.normal();
+      const maker = random.integer(200);
+      const own = effect + (makers[maker] ?? 0) + 0.3 * random.normal();
       const rate = 1 / (1 + Math.exp(1.5 - own));
       const events = Array.from({ length: 20 }, () => random.next()).filter((draw) => draw < rate).length;
-      return { site: `site ${site}`, lot: `lot ${random.integer(12)}`, own, events };
+      return { site: `site ${site}`, lot: `lot ${random.integer(12)}`, maker: `maker ${maker}`, own, events };
     }),
   );
   return {
@@ -70,6 +80,7 @@ function network() {
     random: [
       { name: 'site', values: rows.map(({ site }) => site) },
       { name: 'lot', values: rows.map(({ lot }) => lot) },
+      { name: 'maker', values: rows.map(({ maker }) => maker) },
     ],
   };
 }
@@ -78,8 +89,8 @@ function expectAlike(shown: readonly DeviationInterval[], profiles: readonly Dev
   expect(shown.map(({ term }) => term)).toEqual(profiles.map(({ term }) => term));
   for (const [place, { interval }] of profiles.entries()) {
     const width = interval.high - interval.low;
-    expect(Math.abs((shown[place]?.interval.low ?? 0) - interval.low)).toBeLessThan(0.02 * width);
-    expect(Math.abs((shown[place]?.interval.high ?? 0) - interval.high)).toBeLessThan(0.02 * width);
+    expect(Math.abs((shown[place]?.interval.low ?? 0) - interval.low)).toBeLessThan(0.05 * width);
+    expect(Math.abs((shown[place]?.interval.high ?? 0) - interval.high)).toBeLessThan(0.05 * width);
   }
 }
 
@@ -94,6 +105,7 @@ describe('intervals of deviations of many rows', () => {
       'likelihood curvature',
       'profile likelihood',
       'likelihood curvature',
+      'likelihood curvature',
     ]);
     expectAlike(shown, profileDeviations(fit));
   });
@@ -106,6 +118,7 @@ describe('intervals of deviations of many rows', () => {
     expect(shown.map(({ interval }) => interval.method)).toEqual([
       'likelihood curvature',
       'profile likelihood',
+      'likelihood curvature',
     ]);
     expectAlike(shown, profileBinomialDeviations(fit));
   });

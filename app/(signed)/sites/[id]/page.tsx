@@ -32,6 +32,7 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
   const t = await getTranslations('sites');
   const watch = await getTranslations('watch.records');
   const next = await getTranslations('insight.next');
+  const insight = await getTranslations('insight.sites');
   const sharing = await getTranslations('sharing');
   const leaving = await getTranslations('leaving');
   const open = site.voided === null && site.left === null;
@@ -79,6 +80,9 @@ export default async function SitePage({ params }: PageProps<'/sites/[id]'>) {
         <>
           <p>
             <Link href={`/questions/next?site=${site.id}` as Route}>{next('link')}</Link>
+          </p>
+          <p>
+            <Link href={`/questions/sites/${site.id}` as Route}>{insight('ownLink')}</Link>
           </p>
           <p>
             <Link href={`/questions/records?site=${site.id}#site-${site.id}` as Route}>

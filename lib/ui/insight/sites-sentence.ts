@@ -1,0 +1,35 @@
+import type { SitePart } from '@/lib/analysis/site-question/sites-answer';
+import { mostSitesListed } from '@/lib/base/most-sites-listed';
+import type { InsightWords } from './insight-words';
+
+type Judged = Pick<SitePart, 'siteId' | 'verdict'>;
+
+/** So many sites are named in a sentence. */
+const mostNamed = 8;
+
+/** A thousand rows nobody reads on a phone: of many sites those are listed of whom there is something to say. */
+export function sitesListed<Site extends Judged>(sites: readonly Site[]): readonly Site[] {
+  return sites.length > mostSitesListed ? sites.filter(({ verdict }) => verdict !== 'alike') : sites;
+}
+
+/** Which sites can be told from a typical one, and how many cannot yet. */
+export function sitesSentence(sites: readonly Judged[], { t, names, language }: InsightWords): string {
+  const list = (verdict: Judged['verdict']) =>
+    sites.filter((site) => site.verdict === verdict).map(({ siteId }) => names.siteName(siteId));
+  const named = (all: readonly string[]) =>
+    all.length > mostNamed + 1
+      ? [...all.slice(0, mostNamed), t('sites.andMore', { count: all.length - mostNamed })]
+      : all;
+  const [more, fewer, alike] = [list('more'), list('fewer'), list('alike')];
+  if (more.length + fewer.length === 0) return t('sites.none');
+  const join = new Intl.ListFormat(language, { type: 'conjunction' });
+  return [
+    more.length === 0 ? '' : t('sites.more', { sites: join.format(named(more)) }),
+    fewer.length === 0
+      ? ''
+      : t(more.length === 0 ? 'sites.fewerFirst' : 'sites.fewer', { sites: join.format(named(fewer)) }),
+    alike.length === 0 ? '' : t('sites.others', { count: alike.length }),
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+}

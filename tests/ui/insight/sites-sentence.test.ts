@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { sitesListed, sitesSentence } from '@/lib/ui/insight/sites-sentence';
+import { sentenceWords } from './sentence-words';
+
+const sitesOf = (count: number, more: number) =>
+  Array.from({ length: count }, (_, at) => ({
+    siteId: `Plot ${at + 1}`,
+    verdict: at < more ? ('more' as const) : ('alike' as const),
+  }));
+
+describe('the answer about sites', () => {
+  it('names them all where they are few', () => {
+    const sentence = sitesSentence(sitesOf(14, 9), sentenceWords('en'));
+    expect(sentence).toContain('Plot 8, and Plot 9 would lose more than a typical site');
+    expect(sitesListed(sitesOf(100, 9))).toHaveLength(100);
+  });
+
+  it('names eight of many and says how many more, in both languages', () => {
+    const sites = sitesOf(1000, 42);
+    expect(sitesSentence(sites, sentenceWords('en'))).toContain('Plot 8, and 34 more would lose more');
+    expect(sitesSentence(sites, sentenceWords('es'))).toContain('Plot 8 y 34 más se perdería más');
+    expect(sitesSentence(sites, sentenceWords('en'))).toContain('The other 958 sites cannot be told');
+  });
+
+  it('lists of more than a hundred only those that can be told from a typical one', () => {
+    expect(sitesListed(sitesOf(1000, 42)).map(({ siteId }) => siteId)).toEqual(
+      sitesOf(42, 42).map(({ siteId }) => siteId),
+    );
+  });
+});
