@@ -3,6 +3,8 @@ import path from 'node:path';
 import { Client } from 'pg';
 import { createTranslator } from 'use-intl/core';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { readAs } from '@/lib/access/scoped-db';
+import { listNextRuns } from '@/lib/records/trial/list-next-runs.query';
 import { loadMessages } from '@/lib/ui/messages/load-messages';
 import { withFormSite } from '@/lib/ui/sites/with-site';
 import { startBags } from '../support/bags';
@@ -11,6 +13,7 @@ import { type Growers, growers } from '../support/growers';
 import { manySites } from '../support/many-sites';
 import { openForm, siteBox, siteSearch } from '../support/open-form';
 import { type Shed, shed } from '../support/shed';
+import { startedTrial } from '../support/trials';
 
 const reader = vi.hoisted((): { actor?: unknown } => ({}));
 vi.mock('@/lib/access/current', () => ({
@@ -175,6 +178,34 @@ describe('a form that belongs to a site already', () => {
       expect(changed.chosen).toBe(many.quarry);
     },
   );
+});
+
+describe('the form of a run that a trial has drawn', () => {
+  it('begins at the site of that run, though its address names none', async () => {
+    reader.actor = many.coordinator;
+    const { id } = await startedTrial(many, stock);
+    const slots = await readAs(many.coordinator, listNextRuns);
+    const drawn = slots.find(({ trialId, siteId }) => trialId === id && siteId === many.quarry);
+    const answer = await openForm('batches/new', `/batches/new?trialSlotId=${drawn?.slotId}`);
+    expect(siteBox(answer)).toMatchObject({ options: [many.quarry], chosen: many.quarry });
+  });
+});
+
+describe('the form of a treatment', () => {
+  it('begins with the method that was used last at its site', async () => {
+    reader.actor = many.coordinator;
+    await admin.query(
+      `insert into treatment_run (network_id, code, site_id, method_id, started_at)
+       select network_id, 'EARLIER', id, $2, '2026-01-05T08:00:00Z' from site where id = $1`,
+      [many.quarry, stock.lime],
+    );
+    const method = async (site: string) => {
+      const answer = await openForm('treatments/new', `/treatments/new?siteId=${site}`);
+      return 'to' in answer ? undefined : answer.values.methodId;
+    };
+    expect(await method(many.quarry)).toBe(stock.lime);
+    expect(await method(many.millLane)).toBe(stock.hotWater);
+  });
 });
 
 describe('the list of every site', () => {
