@@ -6,15 +6,24 @@ import { signalsOf } from './course-signals';
 import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
 import { SiteFunnelView } from './site-funnel-view';
-import { sitesListed, sitesSentence } from './sites-sentence';
+import { sitesListed } from './sites-listed';
+import { SitesPager } from './sites-pager';
+import { sitesSentence } from './sites-sentence';
+
+type Props = {
+  readonly answer: SitesAnswer;
+  readonly words: InsightWords;
+  /** The address of the page, which names the page of a long list. */
+  readonly address: Readonly<Record<string, string | string[] | undefined>>;
+};
 
 /** Which sites can be told from a typical one, the funnel, and every site beside a typical one, by name. */
-export function SitesAnswerView({ answer, words }: { answer: SitesAnswer; words: InsightWords }) {
+export function SitesAnswerView({ answer, words, address }: Props) {
   const { t, names, language, codeOf } = words;
   const sites = [...answer.sites].sort((a, b) =>
     names.siteName(a.siteId).localeCompare(names.siteName(b.siteId), language),
   );
-  const listed = sitesListed(sites);
+  const listed = sitesListed(sites, address.page);
   const figure = (key: 'raw' | 'shrunk' | 'typical') => ({
     key,
     header: t(`sites.columns.${key}`),
@@ -31,38 +40,41 @@ export function SitesAnswerView({ answer, words }: { answer: SitesAnswer; words:
         {t(`sites.next.${nextOf(sites)}`)} {t('sites.order')}
       </p>
       {answer.funnel === null ? null : <SiteFunnelView funnel={answer.funnel} words={words} />}
-      {listed.length === sites.length ? null : (
+      {listed.count === sites.length ? null : (
         <p>
-          {t('sites.listed', { count: listed.length, all: sites.length })}{' '}
+          {t('sites.listed', { count: listed.count, all: sites.length })}{' '}
           <Link href="/sites">{t('sites.look')}</Link>
         </p>
       )}
-      <DataTable
-        caption={t('sites.table')}
-        rows={listed}
-        rowKey={({ siteId }) => siteId}
-        columns={[
-          {
-            key: 'site',
-            header: t('sites.columns.site'),
-            cell: ({ siteId }) => (
-              <>
-                <Link href={`/questions/sites/${siteId}` as Route}>{names.siteName(siteId)}</Link>{' '}
-                <span className="quiet">{codeOf(siteId)}</span>
-              </>
-            ),
-          },
-          {
-            key: 'verdict',
-            header: t('sites.columns.verdict'),
-            cell: ({ verdict }) => t(`sites.verdict.${verdict}`),
-          },
-          figure('shrunk'),
-          figure('typical'),
-          figure('raw'),
-          { key: 'course', header: t('sites.columns.course'), cell: signals },
-        ]}
-      />
+      {listed.count === 0 ? null : (
+        <DataTable
+          caption={t('sites.table')}
+          rows={listed.rows}
+          rowKey={({ siteId }) => siteId}
+          columns={[
+            {
+              key: 'site',
+              header: t('sites.columns.site'),
+              cell: ({ siteId }) => (
+                <>
+                  <Link href={`/questions/sites/${siteId}` as Route}>{names.siteName(siteId)}</Link>{' '}
+                  <span className="quiet">{codeOf(siteId)}</span>
+                </>
+              ),
+            },
+            {
+              key: 'verdict',
+              header: t('sites.columns.verdict'),
+              cell: ({ verdict }) => t(`sites.verdict.${verdict}`),
+            },
+            figure('shrunk'),
+            figure('typical'),
+            figure('raw'),
+            { key: 'course', header: t('sites.columns.course'), cell: signals },
+          ]}
+        />
+      )}
+      <SitesPager listed={listed} address={address} words={words} />
       <p className="quiet">{t('sites.shrunkNote')}</p>
     </>
   );

@@ -1,16 +1,10 @@
 import type { SitePart } from '@/lib/analysis/site-question/sites-answer';
-import { mostSitesListed } from '@/lib/base/most-sites-listed';
 import type { InsightWords } from './insight-words';
 
 type Judged = Pick<SitePart, 'siteId' | 'verdict'>;
 
 /** So many sites are named in a sentence. */
 const mostNamed = 8;
-
-/** A thousand rows nobody reads on a phone: of many sites those are listed of whom there is something to say. */
-export function sitesListed<Site extends Judged>(sites: readonly Site[]): readonly Site[] {
-  return sites.length > mostSitesListed ? sites.filter(({ verdict }) => verdict !== 'alike') : sites;
-}
 
 /** Which sites can be told from a typical one, and how many cannot yet. */
 export function sitesSentence(sites: readonly Judged[], { t, names, language }: InsightWords): string {

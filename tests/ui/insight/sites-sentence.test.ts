@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { sitesListed, sitesSentence } from '@/lib/ui/insight/sites-sentence';
+import { sitesListed } from '@/lib/ui/insight/sites-listed';
+import { sitesSentence } from '@/lib/ui/insight/sites-sentence';
 import { sentenceWords } from './sentence-words';
 
 const sitesOf = (count: number, more: number) =>
@@ -12,7 +13,7 @@ describe('the answer about sites', () => {
   it('names them all where they are few', () => {
     const sentence = sitesSentence(sitesOf(14, 9), sentenceWords('en'));
     expect(sentence).toContain('Plot 8, and Plot 9 would lose more than a typical site');
-    expect(sitesListed(sitesOf(100, 9))).toHaveLength(100);
+    expect(sitesListed(sitesOf(100, 9), '3').rows).toHaveLength(100);
   });
 
   it('names eight of many and says how many more, in both languages', () => {
@@ -22,9 +23,13 @@ describe('the answer about sites', () => {
     expect(sitesSentence(sites, sentenceWords('en'))).toContain('The other 958 sites cannot be told');
   });
 
-  it('lists of more than a hundred only those that can be told from a typical one', () => {
-    expect(sitesListed(sitesOf(1000, 42)).map(({ siteId }) => siteId)).toEqual(
-      sitesOf(42, 42).map(({ siteId }) => siteId),
-    );
+  it('lists of more than a hundred only those that can be told from a typical one, 25 a page', () => {
+    const sites = sitesOf(1000, 42);
+    const told = sitesOf(42, 42);
+    expect(sitesListed(sites, undefined).rows).toEqual(told.slice(0, 25));
+    expect(sitesListed(sites, '2')).toMatchObject({ rows: told.slice(25), count: 42, page: 2, pages: 2 });
+    for (const nearest of ['7', '999999']) expect(sitesListed(sites, nearest).page).toBe(2);
+    for (const none of ['0', '-1', 'x', '', ['2', '3']]) expect(sitesListed(sites, none).page).toBe(1);
+    expect(sitesListed(sitesOf(1000, 0), '2')).toMatchObject({ rows: [], count: 0, page: 1, pages: 1 });
   });
 });

@@ -1,0 +1,32 @@
+import type { Route } from 'next';
+import { StepLinks } from '../page/step-links';
+import { addressWith } from '../table/address-with';
+import type { InsightWords } from './insight-words';
+import type { SitesListed } from './sites-listed';
+
+type Props = {
+  readonly listed: Omit<SitesListed<unknown>, 'rows'>;
+  readonly address: Readonly<Record<string, string | string[] | undefined>>;
+  readonly words: InsightWords;
+};
+
+/** Which of the sites listed are here, and the way to the others; nothing where all are here. */
+export function SitesPager({ listed: { count, page, pages, perPage }, address, words: { t } }: Props) {
+  if (pages === 1) return null;
+  const at = (number: number) => addressWith('/questions/sites', address, { page: String(number) }) as Route;
+  return (
+    <>
+      <p>
+        {t('sites.pager.shown', {
+          first: (page - 1) * perPage + 1,
+          last: Math.min(page * perPage, count),
+          count,
+        })}
+      </p>
+      <StepLinks
+        {...(page > 1 ? { previous: { href: at(page - 1), label: t('sites.pager.previous') } } : {})}
+        {...(page < pages ? { next: { href: at(page + 1), label: t('sites.pager.next') } } : {})}
+      />
+    </>
+  );
+}
