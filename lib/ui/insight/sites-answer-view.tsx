@@ -74,7 +74,7 @@ export function SitesAnswerView({ answer, words, address }: Props) {
           ]}
         />
       )}
-      <SitesPager listed={listed} address={address} words={words} />
+      <SitesPager path="/questions/sites" listed={listed} address={address} words={words} />
       <p className="quiet">{t('sites.shrunkNote')}</p>
     </>
   );

@@ -24,10 +24,20 @@ export function sitesListed<Site extends Pick<SitePart, 'verdict'>>(
 ): SitesListed<Site> {
   if (sites.length <= mostSitesListed)
     return { rows: sites, count: sites.length, page: 1, pages: 1, perPage: sites.length };
-  const told = sites.filter(({ verdict }) => verdict !== 'alike');
-  const pages = Math.max(1, Math.ceil(told.length / perPage));
+  return pageOfSites(
+    sites.filter(({ verdict }) => verdict !== 'alike'),
+    asked,
+  );
+}
+
+/** The same of a list as it stands. */
+export function pageOfSites<Site>(
+  sites: readonly Site[],
+  asked: string | readonly string[] | undefined,
+): SitesListed<Site> {
+  const pages = Math.max(1, Math.ceil(sites.length / perPage));
   const number = typeof asked === 'string' && /^\d{1,6}$/.test(asked) ? Number(asked) : 1;
   const page = Math.min(Math.max(1, number), pages);
-  const rows = told.slice((page - 1) * perPage, page * perPage);
-  return { rows, count: told.length, page, pages, perPage };
+  const rows = sites.slice((page - 1) * perPage, page * perPage);
+  return { rows, count: sites.length, page, pages, perPage };
 }

@@ -5,15 +5,17 @@ import type { InsightWords } from './insight-words';
 import type { SitesListed } from './sites-listed';
 
 type Props = {
+  readonly path: '/questions/sites' | '/questions/treatments';
   readonly listed: Omit<SitesListed<unknown>, 'rows'>;
   readonly address: Readonly<Record<string, string | string[] | undefined>>;
   readonly words: InsightWords;
 };
 
 /** Which of the sites listed are here, and the way to the others; nothing where all are here. */
-export function SitesPager({ listed: { count, page, pages, perPage }, address, words: { t } }: Props) {
+export function SitesPager({ path, listed, address, words: { t } }: Props) {
+  const { count, page, pages, perPage } = listed;
   if (pages === 1) return null;
-  const at = (number: number) => addressWith('/questions/sites', address, { page: String(number) }) as Route;
+  const at = (number: number) => addressWith(path, address, { page: String(number) }) as Route;
   return (
     <>
       <p>

@@ -1,6 +1,9 @@
 import type { TreatmentsAnswer } from '@/lib/analysis/treatment-question/treatments-answer';
+import { mostSitesListed } from '@/lib/base/most-sites-listed';
 import type { TemperatureUnit } from '../format/temperature-text';
 import type { InsightWords } from './insight-words';
+import { pageOfSites } from './sites-listed';
+import { SitesPager } from './sites-pager';
 import { TreatmentCourses } from './treatment-courses';
 import { TreatmentDrift } from './treatment-drift';
 import { TreatmentLosses } from './treatment-losses';
@@ -10,11 +13,21 @@ type Props = {
   readonly answer: TreatmentsAnswer;
   readonly words: InsightWords;
   readonly temperatureUnit: TemperatureUnit;
+  /** The address of the page, which names the page of a long list. */
+  readonly address: Readonly<Record<string, string | string[] | undefined>>;
 };
 
 /** Answer first: how many runs fell short, where, and what it cost; then losses, each site's runs, and their courses. */
-export function TreatmentsAnswerView({ answer, words, temperatureUnit }: Props) {
-  const { t } = words;
+export function TreatmentsAnswerView({ answer, words, temperatureUnit, address }: Props) {
+  const { t, names, language } = words;
+  const ids = [...new Set(answer.sites.map(({ siteId }) => siteId))].sort((a, b) =>
+    names.siteName(a).localeCompare(names.siteName(b), language),
+  );
+  const listed = ids.length > mostSitesListed ? pageOfSites(ids, address.page) : undefined;
+  const shown =
+    listed === undefined
+      ? answer
+      : { ...answer, sites: answer.sites.filter(({ siteId }) => listed.rows.includes(siteId)) };
   const [first, ...rest] = treatmentSentences(answer, words);
   return (
     <>
@@ -25,8 +38,11 @@ export function TreatmentsAnswerView({ answer, words, temperatureUnit }: Props) 
       {answer.unknownRuns === 0 ? null : <p>{t('treatments.unknown', { count: answer.unknownRuns })}</p>}
       <p>{t(answer.outsideRuns === 0 ? 'treatments.nextNone' : 'treatments.next')}</p>
       <TreatmentLosses answer={answer} words={words} temperatureUnit={temperatureUnit} />
-      <TreatmentDrift sites={answer.sites} words={words} />
-      <TreatmentCourses answer={answer} words={words} temperatureUnit={temperatureUnit} />
+      <TreatmentDrift sites={shown.sites} words={words} />
+      <TreatmentCourses answer={shown} words={words} temperatureUnit={temperatureUnit} />
+      {listed === undefined ? null : (
+        <SitesPager path="/questions/treatments" listed={listed} address={address} words={words} />
+      )}
     </>
   );
 }

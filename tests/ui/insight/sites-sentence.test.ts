@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sitesListed } from '@/lib/ui/insight/sites-listed';
+import { pageOfSites, sitesListed } from '@/lib/ui/insight/sites-listed';
 import { sitesSentence } from '@/lib/ui/insight/sites-sentence';
 import { sentenceWords } from './sentence-words';
 
@@ -31,5 +31,12 @@ describe('the answer about sites', () => {
     for (const nearest of ['7', '999999']) expect(sitesListed(sites, nearest).page).toBe(2);
     for (const none of ['0', '-1', 'x', '', ['2', '3']]) expect(sitesListed(sites, none).page).toBe(1);
     expect(sitesListed(sitesOf(1000, 0), '2')).toMatchObject({ rows: [], count: 0, page: 1, pages: 1 });
+  });
+
+  it('shows every site on one of its pages, and none twice', () => {
+    const ids = Array.from({ length: 130 }, (_, at) => at);
+    const { pages } = pageOfSites(ids, undefined);
+    const seen = Array.from({ length: pages }, (_, at) => pageOfSites(ids, String(at + 1)).rows).flat();
+    expect(seen).toEqual(ids);
   });
 });
