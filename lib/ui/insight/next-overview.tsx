@@ -1,23 +1,30 @@
 import type { Route } from 'next';
 import type { NextAnswer, NextBrief } from '@/lib/analysis/next-question/next-answer';
+import { mostSitesListed } from '@/lib/base/most-sites-listed';
 import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
 import { methodList } from './next-names';
+import { pageOfSites } from './sites-listed';
+import { SitesPager } from './sites-pager';
 
 /** Every site with what it would do best with, by name; nothing is ranked. */
 export function NextOverview({
   answer,
   words,
+  address,
 }: {
   readonly answer: NextAnswer;
   readonly words: InsightWords;
+  /** The address of the page, which names the page of a long list. */
+  readonly address: Readonly<Record<string, string | string[] | undefined>>;
 }) {
   const { t, names, language } = words;
   const sites = answer.briefs.toSorted((a, b) =>
     names.siteName(a.siteId).localeCompare(names.siteName(b.siteId), language),
   );
+  const listed = sites.length > mostSitesListed ? pageOfSites(sites, address.page) : undefined;
   const told = sites.filter(({ state }) => state === 'told').length;
   const open = sites.filter(({ state }) => state === 'open').length;
   const figure = (key: 'loss' | 'yield') => ({
@@ -32,7 +39,7 @@ export function NextOverview({
       <p className="answer-sentence">{t('next.allLead', { sites: told, open })}</p>
       <DataTable
         caption={t('next.all')}
-        rows={sites}
+        rows={listed?.rows ?? sites}
         rowKey={({ siteId }) => siteId}
         columns={[
           {
@@ -60,6 +67,9 @@ export function NextOverview({
           figure('yield'),
         ]}
       />
+      {listed === undefined ? null : (
+        <SitesPager path="/questions/next" listed={listed} address={address} words={words} />
+      )}
       <p className="quiet">{t('next.note')}</p>
     </>
   );

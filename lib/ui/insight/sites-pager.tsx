@@ -5,7 +5,7 @@ import type { InsightWords } from './insight-words';
 import type { SitesListed } from './sites-listed';
 
 type Props = {
-  readonly path: '/questions/sites' | '/questions/treatments';
+  readonly path: '/questions/sites' | '/questions/treatments' | '/questions/next';
   readonly listed: Omit<SitesListed<unknown>, 'rows'>;
   readonly address: Readonly<Record<string, string | string[] | undefined>>;
   readonly words: InsightWords;

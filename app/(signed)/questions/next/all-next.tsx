@@ -8,8 +8,15 @@ import { EmptyState } from '@/lib/ui/page/empty-state';
 import { Heading } from '@/lib/ui/page/heading';
 import { loadQuestion } from '../load-question';
 
+type Props = {
+  readonly actor: Actor;
+  readonly choosing: boolean;
+  /** The address of the page, which names the page of a long list. */
+  readonly address: Readonly<Record<string, string | string[] | undefined>>;
+};
+
 /** For a coordinator: every site with what it grows most. */
-export async function AllNext({ actor, choosing }: { readonly actor: Actor; readonly choosing: boolean }) {
+export async function AllNext({ actor, choosing, address }: Props) {
   const { known } = await loadQuestion(Promise.resolve({}), askNext);
   const t = await getTranslations('insight');
   const heading = <Heading text={t('next.allHeading')} />;
@@ -26,7 +33,7 @@ export async function AllNext({ actor, choosing }: { readonly actor: Actor; read
       {heading}
       {choosing ? <p>{t('next.siteFirst')}</p> : null}
       <FittedBlock answer={known.answer} timeZone={actor.networkTimeZone}>
-        {(result) => <NextOverview answer={result} words={words} />}
+        {(result) => <NextOverview answer={result} words={words} address={address} />}
       </FittedBlock>
     </>
   );

@@ -5,8 +5,10 @@ import { SiteNext } from './site-next';
 
 export default async function NextPage({ searchParams }: PageProps<'/questions/next'>) {
   const actor = await requireActor('coordinator', 'member');
-  const asked = parseNextAsked(await searchParams);
+  const address = await searchParams;
+  const asked = parseNextAsked(address);
   if (asked.site !== undefined || actor.role === 'member') return <SiteNext actor={actor} asked={asked} />;
   const { site: _site, ...chosen } = asked;
-  return <AllNext actor={actor} choosing={Object.values(chosen).some((one) => one !== undefined)} />;
+  const choosing = Object.values(chosen).some((one) => one !== undefined);
+  return <AllNext actor={actor} choosing={choosing} address={address} />;
 }
