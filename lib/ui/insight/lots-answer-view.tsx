@@ -6,21 +6,29 @@ import { KeptCodes } from '../page/kept-codes';
 import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
+import { ListPager } from './list-pager';
+import { pageOfList, wholeList } from './page-of-list';
 
 type Props = {
   readonly answer: LotsAnswer;
   /** Codes of the lots by id. */
   readonly codes: ReadonlyMap<string, string>;
   readonly words: InsightWords;
+  /** The address of the page, which names the page of a long list. */
+  readonly address: Readonly<Record<string, string | string[] | undefined>>;
 };
 
+/** More lots than this are listed some a page. */
+const mostLotsListed = 100;
+
 /** Which lots lose more than their sites and methods would anyway, and every lot beside that, by code. */
-export function LotsAnswerView({ answer, codes, words }: Props) {
+export function LotsAnswerView({ answer, codes, words, address }: Props) {
   const { t, locale, language, number } = words;
   if (answer.kind === 'cannot') return <p className="answer-sentence">{t(`lots.cannot.${answer.reason}`)}</p>;
   const codeOf = ({ lotId }: JudgedLot) => codes.get(lotId) ?? '–';
   const order = byCode(language);
   const lots = [...answer.lots].sort((a, b) => order(codeOf(a), codeOf(b)));
+  const listed = lots.length > mostLotsListed ? pageOfList(lots, address.page) : wholeList(lots);
   const bad = lots.filter(({ verdict }) => verdict === 'loses-more');
   return (
     <>
@@ -56,7 +64,7 @@ export function LotsAnswerView({ answer, codes, words }: Props) {
       )}
       <DataTable
         caption={t('lots.table')}
-        rows={lots}
+        rows={listed.rows}
         rowKey={({ lotId }) => lotId}
         columns={[
           {
@@ -85,6 +93,7 @@ export function LotsAnswerView({ answer, codes, words }: Props) {
           numeric('sites', (lot) => number(lot.sites)),
         ]}
       />
+      <ListPager of="lots" path="/questions/lots" listed={listed} address={address} words={words} />
       <p className="quiet">{t('lots.note')}</p>
       {answer.leftOut === 0 ? null : <p className="quiet">{t('lots.leftOut', { count: answer.leftOut })}</p>}
     </>

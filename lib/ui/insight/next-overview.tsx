@@ -5,9 +5,9 @@ import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
+import { ListPager } from './list-pager';
 import { methodList } from './next-names';
-import { pageOfSites } from './sites-listed';
-import { SitesPager } from './sites-pager';
+import { pageOfList } from './page-of-list';
 
 /** Every site with what it would do best with, by name; nothing is ranked. */
 export function NextOverview({
@@ -24,7 +24,7 @@ export function NextOverview({
   const sites = answer.briefs.toSorted((a, b) =>
     names.siteName(a.siteId).localeCompare(names.siteName(b.siteId), language),
   );
-  const listed = sites.length > mostSitesListed ? pageOfSites(sites, address.page) : undefined;
+  const listed = sites.length > mostSitesListed ? pageOfList(sites, address.page) : undefined;
   const told = sites.filter(({ state }) => state === 'told').length;
   const open = sites.filter(({ state }) => state === 'open').length;
   const figure = (key: 'loss' | 'yield') => ({
@@ -68,7 +68,7 @@ export function NextOverview({
         ]}
       />
       {listed === undefined ? null : (
-        <SitesPager path="/questions/next" listed={listed} address={address} words={words} />
+        <ListPager of="sites" path="/questions/next" listed={listed} address={address} words={words} />
       )}
       <p className="quiet">{t('next.note')}</p>
     </>

@@ -5,9 +5,9 @@ import { DataTable } from '../table/data-table';
 import { signalsOf } from './course-signals';
 import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
+import { ListPager } from './list-pager';
 import { SiteFunnelView } from './site-funnel-view';
 import { sitesListed } from './sites-listed';
-import { SitesPager } from './sites-pager';
 import { sitesSentence } from './sites-sentence';
 
 type Props = {
@@ -74,7 +74,7 @@ export function SitesAnswerView({ answer, words, address }: Props) {
           ]}
         />
       )}
-      <SitesPager path="/questions/sites" listed={listed} address={address} words={words} />
+      <ListPager of="sites" path="/questions/sites" listed={listed} address={address} words={words} />
       <p className="quiet">{t('sites.shrunkNote')}</p>
     </>
   );

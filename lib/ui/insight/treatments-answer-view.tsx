@@ -2,8 +2,8 @@ import type { TreatmentsAnswer } from '@/lib/analysis/treatment-question/treatme
 import { mostSitesListed } from '@/lib/base/most-sites-listed';
 import type { TemperatureUnit } from '../format/temperature-text';
 import type { InsightWords } from './insight-words';
-import { pageOfSites } from './sites-listed';
-import { SitesPager } from './sites-pager';
+import { ListPager } from './list-pager';
+import { pageOfList } from './page-of-list';
 import { TreatmentCourses } from './treatment-courses';
 import { TreatmentDrift } from './treatment-drift';
 import { TreatmentLosses } from './treatment-losses';
@@ -23,7 +23,7 @@ export function TreatmentsAnswerView({ answer, words, temperatureUnit, address }
   const ids = [...new Set(answer.sites.map(({ siteId }) => siteId))].sort((a, b) =>
     names.siteName(a).localeCompare(names.siteName(b), language),
   );
-  const listed = ids.length > mostSitesListed ? pageOfSites(ids, address.page) : undefined;
+  const listed = ids.length > mostSitesListed ? pageOfList(ids, address.page) : undefined;
   const shown =
     listed === undefined
       ? answer
@@ -41,7 +41,7 @@ export function TreatmentsAnswerView({ answer, words, temperatureUnit, address }
       <TreatmentDrift sites={shown.sites} words={words} />
       <TreatmentCourses answer={shown} words={words} temperatureUnit={temperatureUnit} />
       {listed === undefined ? null : (
-        <SitesPager path="/questions/treatments" listed={listed} address={address} words={words} />
+        <ListPager of="sites" path="/questions/treatments" listed={listed} address={address} words={words} />
       )}
     </>
   );

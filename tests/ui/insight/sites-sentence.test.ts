@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { pageOfSites, sitesListed } from '@/lib/ui/insight/sites-listed';
+import { pageOfList } from '@/lib/ui/insight/page-of-list';
+import { sitesListed } from '@/lib/ui/insight/sites-listed';
 import { sitesSentence } from '@/lib/ui/insight/sites-sentence';
 import { sentenceWords } from './sentence-words';
 
@@ -35,8 +36,8 @@ describe('the answer about sites', () => {
 
   it('shows every site on one of its pages, and none twice', () => {
     const ids = Array.from({ length: 130 }, (_, at) => at);
-    const { pages } = pageOfSites(ids, undefined);
-    const seen = Array.from({ length: pages }, (_, at) => pageOfSites(ids, String(at + 1)).rows).flat();
+    const { pages } = pageOfList(ids, undefined);
+    const seen = Array.from({ length: pages }, (_, at) => pageOfList(ids, String(at + 1)).rows).flat();
     expect(seen).toEqual(ids);
   });
 });

@@ -7,6 +7,7 @@ import { Link } from '@/lib/ui/page/link';
 import { loadQuestion } from '../load-question';
 
 export default async function LotsQuestionPage({ searchParams }: PageProps<'/questions/lots'>) {
+  const address = await searchParams;
   const { now: _now, ...loaded } = await loadQuestion(searchParams, askLots);
   const codes = await readAs(loaded.actor, readLotCodes);
   return (
@@ -19,7 +20,7 @@ export default async function LotsQuestionPage({ searchParams }: PageProps<'/que
         </p>
       )}
     >
-      {(answer, words) => <LotsAnswerView answer={answer} codes={codes} words={words} />}
+      {(answer, words) => <LotsAnswerView answer={answer} codes={codes} words={words} address={address} />}
     </QuestionFrame>
   );
 }
