@@ -3,7 +3,6 @@ import { binomialMeansSource } from '../../stats/mixed/binomial/binomial-means';
 import { expectBinomial } from '../../stats/mixed/binomial/expect-binomial';
 import { fitBinomialMixed } from '../../stats/mixed/binomial/fit-binomial';
 import { predictBinomial } from '../../stats/mixed/binomial/predict-binomial';
-
 import { expectLinear } from '../../stats/mixed/linear/expect-linear';
 import { fitLinearMixed } from '../../stats/mixed/linear/fit-linear';
 import { linearDeviations } from '../../stats/mixed/linear/linear-deviations';

@@ -37,7 +37,7 @@ const ONE_CLUSTER = cannotCompute(
  * say about their intra-cluster correlation (correlation-weights.ts, averaged-score-limits.ts).
  *
  * It lies about the estimate and within 0..1, has width at no and at all events, and allows for the correlation being
- * itself uncertain, which an interval from one estimated design effect does not. With 3 to 60 clusters, rates of 1 to
+ * itself uncertain, which an interval from one estimated design effect does not. With 3 to 60 clusters of 4 to 36 units, rates of 1 to
  * 40 % and correlations up to 0.3 a nominal 95 % interval covered 92 % or more; where units are in truth independent, or
  * clusters are few, it is wider than need be and covers 97 to 100 %. Figures: calibration table.
  *

@@ -23,43 +23,49 @@ type Range = { readonly low: number; readonly high: number };
  * 40 values where the likelihood is. Unlike one estimate of rho it is never certain with few clusters, and exists at no
  * and at all events, where it leans on the weight beforehand.
  *
- * The weight is even in the share 1 - (1 - rho)^3; the grid is even in the angle whose squared sine that share is, and so
- * dense near 0 and 1, where the likelihood of few large clusters has its spike. The proportion has steps of its own at
- * each rho: that likelihood is a hundred times narrower at a small rho than at a large one.
+ * The weight is even in the share 1 - (1 - rho)^3. That share is the squared sine of an angle, and the grid is even in the
+ * root of the angle: dense near 1, and so dense near 0 that the spike there of a few clusters of tens of thousands of units
+ * has cells enough. The proportion has steps of its own at each rho: that likelihood is a hundred times narrower at a
+ * small rho than at a large one.
  * @param clusters at least one, each with trials above 0.
  */
 export function correlationWeights(clusters: readonly ClusterCount[]): WeightedCorrelation[] {
   const profile = profileOfCounts(clusters);
   let first: Steps | undefined;
-  const logWeights = (angles: Range, cells: number, fewest: number) => {
+  const logWeights = (roots: Range, cells: number, fewest: number) => {
     let from = first;
-    return middles(angles, cells).map((angle, index) => {
-      const { logMean, next } = proportionSum(profile(correlation(angle)), from, fewest);
+    return middles(roots, cells).map((root, index) => {
+      const { logMean, next } = proportionSum(profile(correlation(root)), from, fewest);
       if (index === 0) first = next;
       from = next;
-      return logMean + Math.log(Math.sin(2 * angle));
+      return logMean + Math.log(root * Math.sin(2 * angleOf(root)));
     });
   };
-  let angles: Range = { low: 0, high: Math.PI / 2 };
+  let roots: Range = { low: 0, high: 1 };
   for (let search = 0; search < MOST_SEARCHES; search += 1) {
-    const next = narrowed(angles, logWeights(angles, SEARCH, ROUGH));
-    const settled = width(next) > 0.7 * width(angles);
-    angles = next;
+    const next = narrowed(roots, logWeights(roots, SEARCH, ROUGH));
+    const settled = width(next) > 0.7 * width(roots);
+    roots = next;
     if (settled) break;
   }
-  const logs = logWeights(angles, FINAL, FINE);
+  const logs = logWeights(roots, FINAL, FINE);
   const top = Math.max(...logs);
   const weights = logs.map((log) => Math.exp(log - top));
   const all = weights.reduce((total, weight) => total + weight, 0);
-  return middles(angles, FINAL).map((angle, index) => ({
-    correlation: correlation(angle),
+  return middles(roots, FINAL).map((root, index) => ({
+    correlation: correlation(root),
     weight: elementAt(weights, index) / all,
   }));
 }
 
-/** rho from the angle whose squared sine is its share of the weight 3 (1 - rho)^2. */
-function correlation(angle: number): number {
-  return 1 - Math.cbrt(Math.cos(angle) ** 2);
+/** The angle whose root, as a share of that of a right angle, is given. */
+function angleOf(root: number): number {
+  return (Math.PI / 2) * root ** 2;
+}
+
+/** rho whose share of the weight 3 (1 - rho)^2 is the squared sine of the angle. */
+function correlation(root: number): number {
+  return 1 - Math.cbrt(Math.cos(angleOf(root)) ** 2);
 }
 
 /** Middles of `cells` equal cells. */

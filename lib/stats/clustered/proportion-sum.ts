@@ -16,9 +16,10 @@ const DEPTH = 20;
 /**
  * The likelihood of a proportion averaged under Jeffreys' weight, which is even in asin(sqrt(proportion)).
  *
- * It is concave in its logarithm, so that it is walked from a guess to its peak and away on both sides until it has died
- * away; where fewer than `fewest` steps lie between, the steps are halved. Middles of equal steps add up a smooth hump
- * that dies away or is even at its ends to far more digits than their number suggests: 12 give nine, 5 give one.
+ * Its logarithm is concave in the proportion and so has one peak: it is walked from a guess to its peak and away on both
+ * sides until it has died away; where fewer than `fewest` steps lie between, the steps are halved. Middles of equal steps
+ * add up a smooth hump that dies away or is even at its ends to far more digits than their number suggests: 12 give nine, 5
+ * give one.
  *
  * @param logLikelihood of a proportion above 0 and below 1.
  * @param fewest steps that the hump is to hold, from 5 to 16.

@@ -33,36 +33,41 @@ describe('correlationWeights', () => {
   });
 });
 
-/** The mean correlation by brute force: even steps of the weight given beforehand, and of the proportion at each. */
-function plainMeanCorrelation(clusters: readonly ClusterCount[]): number {
+/** The mean correlation by brute force: even steps of the log odds of rho from e^-18 to e^7, and of the proportion at each. */
+function plainMeanCorrelation(clusters: readonly ClusterCount[], angles: number): number {
   const profile = profileOfCounts(clusters);
-  const [shares, angles] = [1000, 300];
-  const logs = Array.from({ length: shares }, (_, index) => {
-    const at = profile(1 - Math.cbrt(1 - (index + 0.5) / shares));
-    const values = Array.from({ length: angles }, (__, angle) =>
+  const steps = 200;
+  const correlations = Array.from(
+    { length: steps },
+    (_, index) => 1 / (1 + Math.exp(18 - (25 * (index + 0.5)) / steps)),
+  );
+  const logs = correlations.map((rho) => {
+    const at = profile(rho);
+    const values = Array.from({ length: angles }, (_, angle) =>
       at(Math.sin((((angle + 0.5) / angles) * Math.PI) / 2) ** 2),
     );
     const top = Math.max(...values);
-    return top + Math.log(values.reduce((sum, value) => sum + Math.exp(value - top), 0));
+    const sum = values.reduce((total, value) => total + Math.exp(value - top), 0);
+    // The weight 3 (1 - rho)^2 of even steps of the log odds.
+    return top + Math.log(sum * rho * (1 - rho) ** 3);
   });
   const top = Math.max(...logs);
   const weights = logs.map((log) => Math.exp(log - top));
-  const mean = weights.reduce(
-    (sum, weight, index) => sum + weight * (1 - Math.cbrt(1 - (index + 0.5) / shares)),
-    0,
-  );
+  const mean = weights.reduce((sum, weight, index) => sum + weight * (correlations[index] ?? 0), 0);
   return mean / weights.reduce((sum, weight) => sum + weight, 0);
 }
 
 describe('the grid of correlationWeights', () => {
   it.each([
-    ['three clusters of three hundred', [6, 5, 9], 300],
-    ['three without events', [0, 0, 0], 24],
-    ['two of a few units', [1, 3], 8],
-    ['eight of a hundred that are alike', [50, 48, 52, 51, 49, 47, 53, 50], 100],
-  ])('finds the mean that 300,000 even steps find: %s', (_, events, trials) => {
+    ['three clusters of three hundred', [6, 5, 9], 300, 300],
+    ['three without events', [0, 0, 0], 24, 300],
+    ['two of a few units', [1, 3], 8, 300],
+    ['eight of a hundred that are alike', [50, 48, 52, 51, 49, 47, 53, 50], 100, 300],
+    ['five of thirty thousand that are alike', [12_010, 11_950, 12_040, 11_930, 12_070], 30_000, 1500],
+    ['eight of a hundred thousand with few events', [9, 12, 7, 11, 10, 8, 13, 10], 100_000, 4000],
+  ])('finds the mean that even steps of the log odds find: %s', (_, events, trials, angles) => {
     const clusters = clustersOf(events.map((count) => [count, trials] as const));
-    const plain = plainMeanCorrelation(clusters);
+    const plain = plainMeanCorrelation(clusters, angles);
     expect(Math.abs(meanCorrelation(clusters) - plain)).toBeLessThan(0.02 * plain);
   });
 });
