@@ -29,10 +29,12 @@ export async function beginStart(
   const repeat = which === null ? undefined : await getRepeat(context, which, now);
   if (asked !== undefined && asked !== 'last' && repeat === undefined) return undefined;
   const runs = await listNextRuns(context);
-  const drawn = runs.find(({ slotId }) => slotId === address.trialSlotId);
-  const own = repeat?.batch.siteId ?? drawn?.siteId;
+  const slot = runs.find(({ slotId }) => slotId === address.trialSlotId);
+  const own = repeat?.batch.siteId ?? slot?.siteId;
   const sites = await listFormSites(context, { asked: address.siteId, own, open: true });
   const { chosen } = sites;
   const trialRuns = chosen === undefined ? runs : runs.filter(({ siteId }) => siteId === chosen.id);
+  // A run is drawn for its site: at another one the batch is none of it.
+  const drawn = chosen === undefined || chosen.id === slot?.siteId ? slot : undefined;
   return { repeat, drawn, sites, trialRuns };
 }

@@ -41,6 +41,8 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
   const start = await readAs(actor, (context) => loadStart(context, begun));
   const { last, siteId, timeZone } = start;
   const chosen = begun.sites.chosen?.id;
+  // What is left of spawn was worked out where the repeated batch is.
+  const atOtherSite = repeat !== undefined && siteId !== repeat.batch.siteId;
   const container =
     repeat?.batch.containerKind ?? containerKinds.find((kind) => kind === address.container) ?? 'bag';
   const t = await getTranslations('batches');
@@ -100,7 +102,11 @@ export default async function NewBatchPage({ searchParams }: PageProps<'/batches
         </>
       ) : (
         <>
-          <RepeatNotes repeat={repeat} language={actor.language} massUnit={actor.massUnit} />
+          <RepeatNotes
+            repeat={atOtherSite ? { ...repeat, spawn: [] } : repeat}
+            language={actor.language}
+            massUnit={actor.massUnit}
+          />
           <p>
             <Link href={addressWith('/batches/new', { siteId: chosen }, {}) as Route}>
               {t('repeat.different')}

@@ -46,7 +46,10 @@ export default async function SecondLifePage({
       fields={
         await secondLifeFields({
           container,
-          site: { sites: sites.sites, other: await otherSite(sites, addressWith(path, address, {})) },
+          site: {
+            sites: sites.sites,
+            other: await otherSite(sites, addressWith(path, address, {}), 'start'),
+          },
           days: await recentDays(batch.today),
           batches: await sourceOptions(
             others.filter((one) => one.id !== id && one.speciesId === batch.speciesId),
