@@ -7,7 +7,7 @@ import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
 import { ListPager } from './list-pager';
-import { pageOfList, wholeList } from './page-of-list';
+import { pageOfList } from './page-of-list';
 
 type Props = {
   readonly answer: LotsAnswer;
@@ -28,7 +28,7 @@ export function LotsAnswerView({ answer, codes, words, address }: Props) {
   const codeOf = ({ lotId }: JudgedLot) => codes.get(lotId) ?? '–';
   const order = byCode(language);
   const lots = [...answer.lots].sort((a, b) => order(codeOf(a), codeOf(b)));
-  const listed = lots.length > mostLotsListed ? pageOfList(lots, address.page) : wholeList(lots);
+  const listed = pageOfList(lots, address.page, mostLotsListed);
   const bad = lots.filter(({ verdict }) => verdict === 'loses-more');
   return (
     <>

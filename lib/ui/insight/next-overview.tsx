@@ -24,7 +24,7 @@ export function NextOverview({
   const sites = answer.briefs.toSorted((a, b) =>
     names.siteName(a.siteId).localeCompare(names.siteName(b.siteId), language),
   );
-  const listed = sites.length > mostSitesListed ? pageOfList(sites, address.page) : undefined;
+  const listed = pageOfList(sites, address.page, mostSitesListed);
   const told = sites.filter(({ state }) => state === 'told').length;
   const open = sites.filter(({ state }) => state === 'open').length;
   const figure = (key: 'loss' | 'yield') => ({
@@ -39,7 +39,7 @@ export function NextOverview({
       <p className="answer-sentence">{t('next.allLead', { sites: told, open })}</p>
       <DataTable
         caption={t('next.all')}
-        rows={listed?.rows ?? sites}
+        rows={listed.rows}
         rowKey={({ siteId }) => siteId}
         columns={[
           {
@@ -67,9 +67,7 @@ export function NextOverview({
           figure('yield'),
         ]}
       />
-      {listed === undefined ? null : (
-        <ListPager of="sites" path="/questions/next" listed={listed} address={address} words={words} />
-      )}
+      <ListPager of="sites" path="/questions/next" listed={listed} address={address} words={words} />
       <p className="quiet">{t('next.note')}</p>
     </>
   );

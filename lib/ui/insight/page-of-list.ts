@@ -1,4 +1,5 @@
-const perPage = 25;
+/** Rows of a page of a list that is too long for one. */
+export const perPage = 25;
 
 export type PageOfList<Row> = {
   readonly rows: readonly Row[];
@@ -10,19 +11,20 @@ export type PageOfList<Row> = {
   readonly perPage: number;
 };
 
-/** @param asked the page that an address names; one that is not there is the nearest, and no number the first. */
+/**
+ * A list as one page, or some rows of it where it is longer than `most`.
+ *
+ * @param asked the page that an address names; one that is not there is the nearest, and no number the first.
+ */
 export function pageOfList<Row>(
   list: readonly Row[],
   asked: string | readonly string[] | undefined,
+  most: number,
 ): PageOfList<Row> {
-  const pages = Math.max(1, Math.ceil(list.length / perPage));
+  const count = list.length;
+  if (count <= most) return { rows: list, count, page: 1, pages: 1, perPage: count };
+  const pages = Math.ceil(count / perPage);
   const number = typeof asked === 'string' && /^\d{1,6}$/.test(asked) ? Number(asked) : 1;
   const page = Math.min(Math.max(1, number), pages);
-  const rows = list.slice((page - 1) * perPage, page * perPage);
-  return { rows, count: list.length, page, pages, perPage };
-}
-
-/** The whole list as one page. */
-export function wholeList<Row>(list: readonly Row[]): PageOfList<Row> {
-  return { rows: list, count: list.length, page: 1, pages: 1, perPage: list.length };
+  return { rows: list.slice((page - 1) * perPage, page * perPage), count, page, pages, perPage };
 }

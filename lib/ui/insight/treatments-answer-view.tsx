@@ -23,11 +23,8 @@ export function TreatmentsAnswerView({ answer, words, temperatureUnit, address }
   const ids = [...new Set(answer.sites.map(({ siteId }) => siteId))].sort((a, b) =>
     names.siteName(a).localeCompare(names.siteName(b), language),
   );
-  const listed = ids.length > mostSitesListed ? pageOfList(ids, address.page) : undefined;
-  const shown =
-    listed === undefined
-      ? answer
-      : { ...answer, sites: answer.sites.filter(({ siteId }) => listed.rows.includes(siteId)) };
+  const listed = pageOfList(ids, address.page, mostSitesListed);
+  const shown = { ...answer, sites: answer.sites.filter(({ siteId }) => listed.rows.includes(siteId)) };
   const [first, ...rest] = treatmentSentences(answer, words);
   return (
     <>
@@ -40,9 +37,7 @@ export function TreatmentsAnswerView({ answer, words, temperatureUnit, address }
       <TreatmentLosses answer={answer} words={words} temperatureUnit={temperatureUnit} />
       <TreatmentDrift sites={shown.sites} words={words} />
       <TreatmentCourses answer={shown} words={words} temperatureUnit={temperatureUnit} />
-      {listed === undefined ? null : (
-        <ListPager of="sites" path="/questions/treatments" listed={listed} address={address} words={words} />
-      )}
+      <ListPager of="sites" path="/questions/treatments" listed={listed} address={address} words={words} />
     </>
   );
 }

@@ -36,8 +36,9 @@ describe('the answer about sites', () => {
 
   it('shows every site on one of its pages, and none twice', () => {
     const ids = Array.from({ length: 130 }, (_, at) => at);
-    const { pages } = pageOfList(ids, undefined);
-    const seen = Array.from({ length: pages }, (_, at) => pageOfList(ids, String(at + 1)).rows).flat();
+    const { pages } = pageOfList(ids, undefined, 100);
+    const seen = Array.from({ length: pages }, (_, at) => pageOfList(ids, String(at + 1), 100).rows).flat();
     expect(seen).toEqual(ids);
+    expect(pageOfList(ids, '2', 130)).toMatchObject({ rows: ids, page: 1, pages: 1 });
   });
 });
