@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { cpus, loadavg, tmpdir } from 'node:os';
 import path from 'node:path';
 import { build } from 'esbuild';
+import type { Actor } from '@/lib/access/actor';
 import { readAs } from '@/lib/access/scoped-db';
 import { parseQuestion } from '@/lib/analysis/adjusted/question-scope.input';
 import { readQuestionScope } from '@/lib/analysis/adjusted/read-question-data';
@@ -11,6 +12,7 @@ import { runFit } from '@/lib/analysis/fitting/run-fit';
 import { type Starts, warmFit } from '@/lib/analysis/fitting/warm-fit';
 import { lossesQuestion } from '@/lib/analysis/loss-question/losses-question';
 import { methodsQuestion } from '@/lib/analysis/method-question/methods-question';
+import { everySiteNext } from '@/lib/analysis/next-question/next-question';
 import { sitesQuestion } from '@/lib/analysis/site-question/sites-question';
 import { disconnect } from '@/lib/database/client';
 import { factorDense } from '@/lib/stats/mixed/linear-algebra/dense-cholesky';
@@ -18,7 +20,7 @@ import { coordinatorOf } from './coordinator-of';
 import { type Lap, lapPrinter } from './lap-printer';
 
 /** The questions that can be measured, each with models of its own. */
-const questionNames = ['methods', 'sites', 'losses'] as const;
+const questionNames = ['methods', 'sites', 'losses', 'next'] as const;
 type QuestionName = (typeof questionNames)[number];
 type Asked = { readonly email: string; readonly from: string | undefined; readonly question: QuestionName };
 
@@ -40,12 +42,14 @@ const mostMegabytes = 2_000;
  * keeps within the bars.
  */
 export async function benchFits({ question, ...asked }: Asked): Promise<boolean> {
-  if (question === 'sites') return benchQuestion(asked, sitesQuestion);
-  if (question === 'losses') return benchQuestion(asked, lossesQuestion);
-  return benchQuestion(asked, methodsQuestion);
+  if (question === 'sites') return benchQuestion(asked, (_, ...of) => sitesQuestion(...of));
+  if (question === 'losses') return benchQuestion(asked, (_, ...of) => lossesQuestion(...of));
+  if (question === 'next') return benchQuestion(asked, everySiteNext);
+  return benchQuestion(asked, (_, ...of) => methodsQuestion(...of));
 }
 
 type QuestionOf<Data extends WithBatches, Answer> = (
+  actor: Actor,
   ...asked: Parameters<typeof methodsQuestion>
 ) => FittedQuestion<Data, Answer>;
 
@@ -66,7 +70,7 @@ async function benchQuestion<Data extends WithBatches, Answer>(
     }));
     const size = found.size[0];
     if (!found.scope || !size) throw new Error(`the network of ${email} has no batches`);
-    const question = questionOf(asked, found.scope, now);
+    const question = questionOf(actor, asked, found.scope, now);
     const { from: first, to } = found.scope.filter;
     console.log(
       `${size.batches} batches at ${size.sites} sites, asked about ${first} to ${to}; load ` +

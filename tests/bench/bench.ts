@@ -50,7 +50,7 @@ if (what === 'stats' && (part === undefined || part === 'small' || part === 'lar
 } else if (what === 'fits') {
   const { email = 'large@network.example', from } = values;
   const question = fittedQuestion(part ?? 'methods');
-  if (question === undefined) throw new Error('fits: methods, sites or losses');
+  if (question === undefined) throw new Error('fits: methods, sites, losses or next');
   process.exitCode = (await benchFits({ email, from, question })) ? 0 : 1;
 } else if (what === 'report') {
   process.exitCode = (await benchReport()) ? 0 : 1;

@@ -1,3 +1,4 @@
+import { grouped } from '../programme/grouped';
 import type { ShownFigure } from '../shown-figure';
 import { type ComparisonFilter, queryOfFilter, together } from './comparison-filter.input';
 import { contaminationFigure, type FigureAsk } from './contamination-figure';
@@ -28,20 +29,6 @@ export type Comparison = {
   readonly cells: readonly ComparedRow[];
 };
 
-function grouped<K>(
-  batches: readonly JudgedBatch[],
-  keyOf: (batch: JudgedBatch) => K,
-): Map<K, JudgedBatch[]> {
-  const groups = new Map<K, JudgedBatch[]>();
-  for (const batch of batches) {
-    const key = keyOf(batch);
-    const group = groups.get(key);
-    if (group) group.push(batch);
-    else groups.set(key, [batch]);
-  }
-  return groups;
-}
-
 function chosenBy(batches: readonly JudgedBatch[], { method, site }: ComparisonFilter): JudgedBatch[] {
   return batches.filter(
     (batch) =>
@@ -61,13 +48,7 @@ export function compareOne(
 ): ComparedRow {
   const { method, site } = filter;
   const own = chosenBy(batches, filter);
-  const ask: FigureAsk = {
-    batches: own,
-    clusterBy: site === undefined ? 'site' : 'treatment-run',
-    pooled: { species: filter.species === together, materials: filter.material === together },
-    asOf,
-    rowsQuery: queryOfFilter(filter),
-  };
+  const ask = askOf(own, filter, asOf);
   const judged = own.flatMap(({ contamination }) =>
     contamination.kind === 'counted' ? [contamination] : [],
   );
@@ -75,13 +56,35 @@ export function compareOne(
   return {
     method,
     site,
-    contamination: contaminationFigure(ask, 'window'),
+    ...compareShown(own, filter, asOf),
     contaminationAtAnyTime: contaminationFigure(ask, 'any-time'),
     lostOtherUnits: judged.reduce((sum, counts) => sum + counts.lostClean, 0),
-    yield: yieldFigure(ask, filter.container, 'all'),
     yieldOfCropped: yieldFigure(ask, filter.container, 'cropped'),
     logLifeBe: filter.container === 'log' ? yieldFigure(ask, 'log', 'log-life') : undefined,
     laterGrams: yields.reduce((sum, counts) => sum + counts.laterGrams, 0),
+  };
+}
+
+/** The two figures of `compareOne` that most pages show, of batches that the filter chooses. */
+export function compareShown(
+  chosen: readonly JudgedBatch[],
+  filter: ComparisonFilter,
+  asOf: string,
+): Pick<ComparedRow, 'contamination' | 'yield'> {
+  const ask = askOf(chosen, filter, asOf);
+  return {
+    contamination: contaminationFigure(ask, 'window'),
+    yield: yieldFigure(ask, filter.container, 'all'),
+  };
+}
+
+function askOf(batches: readonly JudgedBatch[], filter: ComparisonFilter, asOf: string): FigureAsk {
+  return {
+    batches,
+    clusterBy: filter.site === undefined ? 'site' : 'treatment-run',
+    pooled: { species: filter.species === together, materials: filter.material === together },
+    asOf,
+    rowsQuery: queryOfFilter(filter),
   };
 }
 

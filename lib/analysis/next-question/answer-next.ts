@@ -1,17 +1,18 @@
 import { contaminationRequest, countedBatches } from '../adjusted/contamination-request';
 import { efficiencyRequest, weighedBatches } from '../adjusted/efficiency-request';
 import type { ModelBatch } from '../adjusted/model-batch';
-import { compareOne } from '../comparison/compare';
+import { compareShown } from '../comparison/compare';
 import type { ComparisonFilter } from '../comparison/comparison-filter.input';
 import type { JudgedBatch } from '../comparison/judged-batch';
 import type { Fit } from '../fitting/fit';
 import { grouped } from '../programme/grouped';
-import type { CostedDryBatch } from './method-cost';
+import { type CostedDryBatch, methodCosts } from './method-cost';
 import type { NextAnswer, NextPart } from './next-answer';
 import { nextBrief } from './next-brief';
 import { nextChoice } from './next-choice';
 import type { NextGround, SiteGround, SiteMix } from './next-ground';
 import { type Cell, predictCells } from './predict-cells';
+import { siteRecords } from './site-records';
 
 export type NextData = {
   readonly judged: readonly JudgedBatch[];
@@ -65,16 +66,24 @@ export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAns
           fitModel,
         );
   const bySite = grouped(judged, ({ facts }) => facts.siteId);
+  const inNetwork = { ...filter, site: undefined };
   const ofMethod = new Map(
-    [...new Set(judged.map(({ methodKey }) => methodKey))].map((method) => [
+    [...grouped(judged, ({ methodKey }) => methodKey)].map(([method, some]) => [
       method,
-      compareOne(judged, { ...filter, method, site: undefined }, asOf),
+      compareShown(some, { ...inNetwork, method }, asOf),
     ]),
   );
-  const none = compareOne([], { ...filter, method: undefined, site: undefined }, asOf);
+  const none = compareShown([], { ...inNetwork, method: undefined }, asOf);
+  const costOf = methodCosts(data.costs.batches, data.costs.currency);
+  let ofAll: number | undefined;
+  const usualOfAll = () => {
+    ofAll ??= usualOf(judged) ?? 1;
+    return ofAll;
+  };
   const sites = ground.sites.map((site): NextPart => {
     const own = bySite.get(site.siteId) ?? [];
-    const usualUnits = usualOf(own) ?? usualOf(judged) ?? 1;
+    const usualUnits = usualOf(own) ?? usualOfAll();
+    const records = siteRecords(own, site.siteId, filter, asOf);
     return {
       siteId: site.siteId,
       container: filter.container,
@@ -87,12 +96,12 @@ export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAns
           mix,
           cell: cells.get(mix) ?? cellOf(site, mix),
           kinds: ground.methodKinds,
-          own,
-          usualUnits,
           rawOf: (method) => ofMethod.get(method) ?? none,
+          records,
+          usualUnits,
           loss,
           yields,
-          costs: data.costs,
+          costOf,
           filter,
           asOf,
         }),
@@ -117,7 +126,9 @@ function cellOf({ siteId, season, usable }: SiteGround, { speciesId, materialId,
 function usualOf(judged: readonly JudgedBatch[]): number | undefined {
   const last = judged
     .map(({ facts }) => facts)
-    .toSorted((a, b) => b.inoculatedOn.localeCompare(a.inoculatedOn) || a.id.localeCompare(b.id))
+    .toSorted((a, b) =>
+      a.inoculatedOn === b.inoculatedOn ? (a.id < b.id ? -1 : 1) : a.inoculatedOn < b.inoculatedOn ? 1 : -1,
+    )
     .slice(0, lastBatches)
     .map(({ unitCount }) => unitCount)
     .sort((a, b) => a - b);

@@ -1,3 +1,4 @@
+import { grouped } from '../programme/grouped';
 import { fewestOthers } from './fewest-others';
 
 /** An amount for 10 kg of dry material, and how many batches wrote it down; null where none did. */
@@ -32,26 +33,40 @@ const parts = ['labourMinutes', 'fuelMinor', 'waterMinor', 'waterLitres', 'fullM
 
 const tenKilograms = 10_000;
 
+/** What each method took at each site. */
+export type MethodCosts = (method: string, siteId: string) => MethodCost;
+
 /** The site's own amounts where it wrote anything down, else those of all sites that did: each from enough of them. */
-export function methodCost(
-  batches: readonly CostedDryBatch[],
-  method: string,
-  siteId: string,
-  currency: string,
-): MethodCost {
-  const told = batches.filter((one) => one.method === method && parts.some((part) => one[part] !== null));
-  const own = told.filter((one) => one.siteId === siteId);
-  const some = own.length > 0 ? own : told;
-  const enough = own.length > 0 ? 1 : fewestOthers;
-  const amounts = {
-    labourMinutes: perTen(some, 'labourMinutes', enough),
-    fuelMinor: perTen(some, 'fuelMinor', enough),
-    waterMinor: perTen(some, 'waterMinor', enough),
-    waterLitres: perTen(some, 'waterLitres', enough),
-    fullMinor: perTen(some, 'fullMinor', enough),
+export function methodCosts(batches: readonly CostedDryBatch[], currency: string): MethodCosts {
+  const told = grouped(
+    batches.filter((one) => parts.some((part) => one[part] !== null)),
+    ({ method }) => method,
+  );
+  const byPlace = new Map(
+    [...told].map(([method, some]) => [
+      method,
+      { all: amountsOf(some, fewestOthers), bySite: grouped(some, ({ siteId }) => siteId) },
+    ]),
+  );
+  return (method, siteId) => {
+    const { all, bySite } = byPlace.get(method) ?? { all: amountsOf([], fewestOthers), bySite: undefined };
+    const own = bySite?.get(siteId);
+    if (own !== undefined) return { of: 'site', currency, ...amountsOf(own, 1) };
+    const known = Object.values(all).some((amount) => amount !== null);
+    return { of: known ? 'network' : 'nobody', currency, ...all };
   };
-  const known = Object.values(amounts).some((amount) => amount !== null);
-  return { of: own.length > 0 ? 'site' : known ? 'network' : 'nobody', currency, ...amounts };
+}
+
+type Amounts = Omit<MethodCost, 'of' | 'currency'>;
+
+function amountsOf(batches: readonly CostedDryBatch[], fewestSites: number): Amounts {
+  return {
+    labourMinutes: perTen(batches, 'labourMinutes', fewestSites),
+    fuelMinor: perTen(batches, 'fuelMinor', fewestSites),
+    waterMinor: perTen(batches, 'waterMinor', fewestSites),
+    waterLitres: perTen(batches, 'waterLitres', fewestSites),
+    fullMinor: perTen(batches, 'fullMinor', fewestSites),
+  };
 }
 
 function perTen(

@@ -1,28 +1,27 @@
 import type { MethodKind } from '@/lib/growing/vocabulary';
-import { type ComparedRow, compareOne } from '../comparison/compare';
+import { compareShown } from '../comparison/compare';
 import type { ComparisonFilter } from '../comparison/comparison-filter.input';
-import type { JudgedBatch } from '../comparison/judged-batch';
 import { levelStanding, standingOfBoth } from './level-standing';
-import { type CostedDryBatch, methodCost } from './method-cost';
+import type { MethodCosts } from './method-cost';
 import type { NextChoice, Outlook } from './next-answer';
 import type { SiteMix } from './next-ground';
 import type { Cell, Predicted } from './predict-cells';
 import { predictedLoss, predictedYield } from './predicted-figure';
 import { predictionGround } from './prediction-ground';
 import { jointOf, settleChoice } from './settle-choice';
+import type { Raw, SiteRecords } from './site-records';
 
 type Ask = {
   readonly mix: SiteMix;
   readonly cell: Cell;
   readonly kinds: Readonly<Record<string, MethodKind>>;
-  /** The site's judged batches. */
-  readonly own: readonly JudgedBatch[];
-  readonly usualUnits: number;
   /** Raw figures of a method in the whole network. */
-  readonly rawOf: (method: string) => ComparedRow;
+  readonly rawOf: (method: string) => Raw;
+  readonly records: SiteRecords;
+  readonly usualUnits: number;
   readonly loss: Predicted | undefined;
   readonly yields: Predicted | undefined;
-  readonly costs: { readonly currency: string; readonly batches: readonly CostedDryBatch[] };
+  readonly costOf: MethodCosts;
   readonly filter: ComparisonFilter;
   readonly asOf: string;
 };
@@ -31,11 +30,8 @@ type Ask = {
 export function nextChoice(ask: Ask): NextChoice {
   const { mix, cell, usualUnits } = ask;
   const { speciesId, materialId } = mix;
-  const same = ask.own.filter(
-    ({ facts }) => facts.speciesId === speciesId && facts.materialId === materialId && !facts.mixedMaterial,
-  );
   const outlooks = mix.methods.flatMap((method) =>
-    cell.methods.includes(method.methodId) ? outlookOf(ask, method, same) : [],
+    cell.methods.includes(method.methodId) ? outlookOf(ask, method) : [],
   );
   const joints = [...jointOf(ask.yields, cell, 'yield'), ...jointOf(ask.loss, cell, 'loss')];
   const standings = [ask.loss, ask.yields].flatMap((one) => (one ? [levelStanding(one.met, cell)] : []));
@@ -56,18 +52,18 @@ export function nextChoice(ask: Ask): NextChoice {
   };
 }
 
-function outlookOf(
-  ask: Ask,
-  { methodId, verdict, reasons }: SiteMix['methods'][number],
-  same: readonly JudgedBatch[],
-): Outlook[] {
+function outlookOf(ask: Ask, { methodId, verdict, reasons }: SiteMix['methods'][number]): Outlook[] {
   const kind = ask.kinds[methodId];
   if (verdict === 'unsuited' || kind === undefined) return [];
-  const { cell, usualUnits, costs, filter, asOf } = ask;
+  const { cell, usualUnits, records, filter, asOf } = ask;
   const { siteId, speciesId, materialId } = cell;
-  const ofSite = { ...filter, method: methodId, site: siteId };
-  const own = compareOne(same, { ...ofSite, species: speciesId, material: materialId }, asOf);
-  const [network, site] = [ask.rawOf(methodId), compareOne(ask.own, ofSite, asOf)];
+  const ofMix = { ...filter, method: methodId, site: siteId, species: speciesId, material: materialId };
+  const batches = records.of(methodId);
+  const same = batches.filter(
+    ({ facts }) => facts.speciesId === speciesId && facts.materialId === materialId && !facts.mixedMaterial,
+  );
+  const own = compareShown(same, ofMix, asOf);
+  const [network, site] = [ask.rawOf(methodId), records.rawOf(methodId)];
   const ground = {
     loss: predictionGround(network.contamination, site.contamination),
     yield: predictionGround(network.yield, site.yield),
@@ -86,16 +82,14 @@ function outlookOf(
       verdict,
       reasons,
       knownBatches: ground.loss.n.batches,
-      siteBatches: ask.own.filter(
-        ({ methodKey, contamination }) => methodKey === methodId && contamination.kind === 'counted',
-      ).length,
+      siteBatches: batches.filter(({ contamination }) => contamination.kind === 'counted').length,
       mixBatches: own.contamination.n.batches,
       loss: loss.figure,
       units: loss.units,
       yield: predictedYield(ground.yield, ask.yields?.of(cell, methodId)),
       ownLoss: own.contamination,
       ownYield: own.yield,
-      cost: methodCost(costs.batches, methodId, siteId, costs.currency),
+      cost: ask.costOf(methodId, siteId),
     },
   ];
 }

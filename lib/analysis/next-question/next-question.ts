@@ -25,7 +25,7 @@ export function askNext(
   scope: QuestionScope,
   now: Date,
 ): Promise<FittedAnswer<NextAnswer>> {
-  return fittedAnswer(actor, scope.version, everySite(actor, asked, scope, now));
+  return fittedAnswer(actor, scope.version, everySiteNext(actor, asked, scope, now));
 }
 
 /**
@@ -50,7 +50,7 @@ export async function askSiteNext(
     container !== undefined ||
     (methods?.some((method) => !options.equipment.usable.includes(method)) ?? false);
   if (!differs) {
-    const usual = everySite(reader, parseQuestion({}), scope, now);
+    const usual = everySiteNext(reader, parseQuestion({}), scope, now);
     if (species === undefined && material === undefined) return ask(usual);
     const key = { question: usual.name, asked: usual.asked, siteId: options.siteId };
     const stored = await readAs(actor, (context) => readStoredResult<NextPart>(context, key));
@@ -62,7 +62,13 @@ export async function askSiteNext(
 /** The question of every site as it is usually asked. */
 const usualKey = { name: 'next', asked: queryOfQuestion(parseQuestion({})) };
 
-function everySite(reader: Actor, asked: AskedQuestion, scope: QuestionScope, now: Date): Question {
+/** The question of every site, what is read for it and worked out. */
+export function everySiteNext(
+  reader: Actor,
+  asked: AskedQuestion,
+  scope: QuestionScope,
+  now: Date,
+): Question {
   return questionOf(reader, { name: 'next', asked: queryOfQuestion(asked) }, scope, now);
 }
 

@@ -4,7 +4,8 @@ import type { CodedFixed } from './design/code-fixed';
 import { designRow } from './design/design-columns';
 import type { NewRow } from './design/fixed-term';
 import type { CodedRandom } from './design/prepare-terms';
-import { bilinear, dotProduct } from './linear-algebra/small-matrix';
+import { bilinear } from './linear-algebra/small-matrix';
+import type { Reach } from './linear-algebra/sparse-reach';
 import type { RandomEffects } from './random-effects';
 import type { RandomSystem } from './random-system';
 
@@ -33,18 +34,22 @@ type Coded = {
 type Part = {
   readonly estimate: number;
   readonly c: Float64Array;
-  readonly z: Float64Array;
+  readonly reach: Reach;
   readonly rest: Float64Array;
+  /** Variances of the levels it names that have no data. */
+  readonly unknown: ReadonlyMap<string, number>;
 };
 
 /**
  * Estimates x'beta-hat + z'b-hat of rows and the covariance of their errors x'(beta-hat - beta) + z'(b-hat - b), jointly:
  *   sigma^2 z1'S A^-1 S z2 + (c1 - G'S z1)' V (c2 - G'S z2) + the full variance of a term where both rows name the same
  *   level that has no data
- * (the notation of `rowVariance`). A random term that a row does not name takes no part: the row is then about the mean over
+ * (the notation of `rowVariances`). A random term that a row does not name takes no part: the row is then about the mean over
  * that term, for instance what a site can expect of a method over spawn lots and runs.
  *
- * The system must stand factored at the solution that `border` belongs to.
+ * The system must stand factored at the solution that `border` belongs to, as long as sets of rows are asked about.
+ *
+ * @returns a function of the rows of a set.
  * @throws ArgumentError when a row lacks a fixed term or names an unknown level of a fixed factor.
  */
 export function expectedTogether(
@@ -52,58 +57,113 @@ export function expectedTogether(
   terms: Coded,
   border: readonly Float64Array[],
   fit: Fitted,
-  rows: readonly NewRow[],
   degreesOf: (c: Float64Array) => number,
-): ExpectedTogether {
+): (rows: readonly NewRow[]) => ExpectedTogether {
   const sigma2 = (fit.residualStandardDeviation ?? 1) ** 2;
-  const parts = rows.map((row) => partOf(system, terms, border, fit, row));
-  const both = <T>(at: (one: Part, other: Part, i: number, j: number) => T, none: T): T[][] =>
-    parts.map((one, i) => parts.map((other, j) => (one && other ? at(one, other, i, j) : none)));
-  return {
-    estimates: parts.map((part) => part?.estimate ?? notEstimable('this combination of levels')),
-    covariance: both(
-      (one, other, i, j) =>
-        sigma2 * dotProduct(one.z, other.z) +
-        bilinear(fit.fixed.workingCovariance, one.rest, other.rest) +
-        sharedUnknown(terms.random, fit, rows[i] as NewRow, rows[j] as NewRow),
-      0,
-    ),
-    degreesOfFreedom: both(
-      (one, other, i, j) =>
-        i === j ? degreesOf(one.c) : degreesOf(one.c.map((value, at) => value - (other.c[at] as number))),
-      Number.POSITIVE_INFINITY,
-    ),
+  const partOf = partsOf(system, terms, border, fit);
+  const between = rememberedBetween(system);
+  return (rows) => {
+    const parts = rows.map(partOf);
+    const both = <T>(at: (one: Part, other: Part) => T, none: T): T[][] => {
+      const table = parts.map(() => parts.map(() => none));
+      for (const [i, one] of parts.entries())
+        for (const [j, other] of parts.slice(0, i + 1).entries()) {
+          if (!one || !other) continue;
+          const value = at(one, other);
+          (table[i] as T[])[j] = value;
+          (table[j] as T[])[i] = value;
+        }
+      return table;
+    };
+    return {
+      estimates: parts.map((part) => part?.estimate ?? notEstimable('this combination of levels')),
+      covariance: both(
+        (one, other) =>
+          sigma2 * between(one.reach, other.reach) +
+          bilinear(fit.fixed.workingCovariance, one.rest, other.rest) +
+          sharedUnknown(one, other),
+        0,
+      ),
+      degreesOfFreedom: both(
+        (one, other) =>
+          one === other
+            ? degreesOf(one.c)
+            : degreesOf(one.c.map((value, at) => value - (other.c[at] as number))),
+        Number.POSITIVE_INFINITY,
+      ),
+    };
   };
 }
 
-function partOf(
+/** The parts of rows: what is needed of the whole factor is made once, from it each row takes what its levels touch. */
+function partsOf(
   system: RandomSystem,
   terms: Coded,
   border: readonly Float64Array[],
   fit: Fitted,
-  row: NewRow,
-): Part | undefined {
-  const found = contrastOf(fit.fixed, designRow(terms.fixed, row));
-  if (!found) return undefined;
-  const z = new Float64Array(system.size);
-  let estimate = found.estimate;
-  for (const [k, { name, levels }] of terms.random.entries()) {
-    const at = row[name] === undefined ? -1 : levels.indexOf(String(row[name]));
-    if (at < 0) continue;
-    const position = system.positionOf[k]?.[at] as number;
-    z[position] = system.scale[position] as number;
-    estimate += fit.randomEffects[k]?.modes[at] as number;
-  }
-  system.forward(z);
-  const rest = found.c.map((value, i) => value - dotProduct(border[i] as Float64Array, z));
-  return { estimate, c: found.c, z, rest };
+): (row: NewRow) => Part | undefined {
+  const solved = border.map((column) => {
+    const whole = column.slice();
+    system.backward(whole);
+    return whole;
+  });
+  system.invert();
+  const reachOf = rememberedReach(system);
+  const places = terms.random.map(({ levels }) => new Map(levels.map((level, at) => [level, at])));
+  return (row) => {
+    const found = contrastOf(fit.fixed, designRow(terms.fixed, row));
+    if (!found) return undefined;
+    const positions: number[] = [];
+    const unknown = new Map<string, number>();
+    let estimate = found.estimate;
+    for (const [k, { name }] of terms.random.entries()) {
+      if (row[name] === undefined) continue;
+      const label = String(row[name]);
+      const at = places[k]?.get(label);
+      if (at === undefined) {
+        unknown.set(`${k} ${label}`, fit.varianceComponents[k]?.variance ?? 0);
+        continue;
+      }
+      positions.push(system.positionOf[k]?.[at] as number);
+      estimate += fit.randomEffects[k]?.modes[at] as number;
+    }
+    const rest = found.c.map((value, i) =>
+      positions.reduce(
+        (left, position) =>
+          left - (system.scale[position] as number) * ((solved[i] as Float64Array)[position] as number),
+        value,
+      ),
+    );
+    return { estimate, c: found.c, reach: reachOf(positions), rest, unknown };
+  };
 }
 
-/** Variance of the terms of which both rows name one and the same level without data. */
-function sharedUnknown(random: Coded['random'], fit: Fitted, one: NewRow, other: NewRow): number {
-  return random.reduce((sum, { name, levels }, k) => {
-    const label = one[name];
-    const unknown = label !== undefined && label === other[name] && !levels.includes(String(label));
-    return unknown ? sum + (fit.varianceComponents[k]?.variance ?? 0) : sum;
-  }, 0);
+/** Many rows name the same levels: a site's methods are asked about for each of its materials. */
+function rememberedReach(system: RandomSystem): (positions: readonly number[]) => Reach {
+  const reachOf = system.reaches();
+  const known = new Map<string, Reach>();
+  return (positions) => {
+    const key = positions.join(' ');
+    const reach = known.get(key) ?? reachOf(positions);
+    known.set(key, reach);
+    return reach;
+  };
+}
+
+function rememberedBetween(system: RandomSystem): (one: Reach, other: Reach) => number {
+  const known = new Map<Reach, Map<Reach, number>>();
+  return (one, other) => {
+    const ofOne = known.get(one) ?? new Map<Reach, number>();
+    known.set(one, ofOne);
+    const value = ofOne.get(other) ?? system.between(one, other);
+    ofOne.set(other, value);
+    return value;
+  };
+}
+
+/** Variance of the levels without data that both rows name. */
+function sharedUnknown(one: Part, other: Part): number {
+  let sum = 0;
+  for (const [level, variance] of one.unknown) if (other.unknown.has(level)) sum += variance;
+  return sum;
 }

@@ -8,6 +8,7 @@ import {
   solveForward,
   storageLength,
 } from './linear-algebra/sparse-cholesky';
+import { betweenReaches, type Reach, sparseReach } from './linear-algebra/sparse-reach';
 
 /**
  * The random part of a model: A = S Z'WZ S + I for intercept-only terms, S = diag(theta of each level's term).
@@ -133,6 +134,21 @@ export class RandomSystem {
   /** (A^-1)[j][j], after `invert`. */
   inverseDiagonal(j: number): number {
     return this.inverse[entryIndex(this.plan, j, j)] as number;
+  }
+
+  /** What S z reaches of a row z that has the levels at some positions, each row at the cost of the columns it comes into. */
+  reaches(): (positions: readonly number[]) => Reach {
+    const reach = sparseReach(this.plan, this.factor);
+    return (positions) =>
+      reach(
+        positions,
+        positions.map((position) => this.scale[position] as number),
+      );
+  }
+
+  /** z1'S A^-1 S z2, after `invert`. */
+  between(one: Reach, other: Reach): number {
+    return betweenReaches(this.plan, this.inverse, one, other);
   }
 
   /** Z' times values over the rows, by position. */

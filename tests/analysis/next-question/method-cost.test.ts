@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type CostedDryBatch, methodCost } from '@/lib/analysis/next-question/method-cost';
+import { type CostedDryBatch, methodCosts } from '@/lib/analysis/next-question/method-cost';
 
 const batch = (siteId: string, rest: Partial<CostedDryBatch> = {}): CostedDryBatch => ({
   siteId,
@@ -13,13 +13,13 @@ const batch = (siteId: string, rest: Partial<CostedDryBatch> = {}): CostedDryBat
   ...rest,
 });
 
+const costAtMill = (batches: readonly CostedDryBatch[]) => methodCosts(batches, 'USD')('bath', 'mill');
+
 test('what a site wrote down is reckoned for 10 kg of dry material, by part', () => {
-  const cost = methodCost(
-    [batch('mill'), batch('mill', { dryGrams: 15_000, labourMinutes: 50, fuelMinor: 300 })],
-    'bath',
-    'mill',
-    'USD',
-  );
+  const cost = costAtMill([
+    batch('mill'),
+    batch('mill', { dryGrams: 15_000, labourMinutes: 50, fuelMinor: 300 }),
+  ]);
   expect(cost).toMatchObject({
     of: 'site',
     labourMinutes: { amount: 40, batches: 2 },
@@ -31,9 +31,9 @@ test('what a site wrote down is reckoned for 10 kg of dry material, by part', ()
 
 test('amounts of other sites are shown only where three of them or more lie behind them', () => {
   const two = [batch('elder'), batch('tarn')];
-  expect(methodCost(two, 'bath', 'mill', 'USD')).toMatchObject({ of: 'nobody', labourMinutes: null });
+  expect(costAtMill(two)).toMatchObject({ of: 'nobody', labourMinutes: null });
   const three = [...two, batch('gorse', { labourMinutes: 90 })];
-  expect(methodCost(three, 'bath', 'mill', 'USD')).toMatchObject({
+  expect(costAtMill(three)).toMatchObject({
     of: 'network',
     labourMinutes: { amount: 100, batches: 3 },
   });
@@ -41,12 +41,12 @@ test('amounts of other sites are shown only where three of them or more lie behi
 
 test('a batch that wrote nothing down neither counts nor makes a site one of three', () => {
   const silent = batch('gorse', { labourMinutes: null });
-  expect(methodCost([batch('elder'), batch('tarn'), silent], 'bath', 'mill', 'USD').of).toBe('nobody');
+  expect(costAtMill([batch('elder'), batch('tarn'), silent]).of).toBe('nobody');
 });
 
 test('of each part three sites must have told: one that alone wrote down its fuel is not read out', () => {
   const others = [batch('elder'), batch('tarn'), batch('gorse', { fuelMinor: 771, fullMinor: 6172 })];
-  expect(methodCost(others, 'bath', 'mill', 'USD')).toMatchObject({
+  expect(costAtMill(others)).toMatchObject({
     ...{ of: 'network', labourMinutes: { amount: 60 }, fuelMinor: null, fullMinor: null },
   });
 });

@@ -14,5 +14,5 @@ export function expectBinomial(
   criterion.value(Float64Array.of(...fit.theta, ...fit.fixed.working));
   const border = model.columns.map((column) => borderColumn(criterion, column));
   const normal = () => Number.POSITIVE_INFINITY;
-  return sets.map((rows) => expectedTogether(model.system, model.terms, border, fit, rows, normal));
+  return sets.map(expectedTogether(model.system, model.terms, border, fit, normal));
 }

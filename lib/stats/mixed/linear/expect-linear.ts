@@ -13,7 +13,7 @@ export function expectLinear(fit: LinearMixedFit, sets: readonly (readonly NewRo
   const degreesOf = remembered(satterthwaite(fit));
   const solution = penalisedSolution(system, cross, fit.theta);
   if (!solution) throw new Error('the model cannot be solved at its own estimate');
-  return sets.map((rows) => expectedTogether(system, terms, solution.border, fit, rows, degreesOf));
+  return sets.map(expectedTogether(system, terms, solution.border, fit, degreesOf));
 }
 
 /** Many sites ask for the same contrast of methods. A contrast of nothing has no degrees of freedom to speak of. */
