@@ -1,48 +1,69 @@
-/** A word beside a mark: `xPercent` across the plot, `y` in pixels from its top; it stands left of marks far to the right. */
-export type PlacedLabel = {
-  readonly key: string;
-  readonly xPercent: number;
-  readonly y: number;
-  readonly text: string;
-};
+/** A mark of the plot: `xPercent` across it, `y` in pixels from its top. */
+export type PlacedMark = { readonly key: string; readonly xPercent: number; readonly y: number };
 
-/** Marks right of this part of the plot have their word on the left. */
-export const turnsLeftAt = 70;
+/** A mark with a word to be written beside it. */
+export type PlacedLabel = PlacedMark & { readonly text: string };
+
+/** Where the word stands, seen from its mark. */
+export type LabelSide = 'right' | 'left' | 'above' | 'below';
+
+/** Marks right of this part of the plot have their word on the left, if there is room. */
+const turnsLeftAt = 70;
 
 // At the size of small text; a little wide, so that a word that fits here fits in every typeface of a browser.
 const letterPx = 9.5;
 const linePx = 17;
 const markPx = 9;
-
-/** A mark of the plot, with or without a word. */
-export type PlacedMark = Pick<PlacedLabel, 'key' | 'xPercent' | 'y'>;
-
 const radiusPx = 6;
 
+type Box = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+
+const apart = (one: Box, other: Box) =>
+  one.right <= other.left || one.left >= other.right || one.bottom <= other.top || one.top >= other.bottom;
+
 /**
- * The keys of the labels that can be read at a plot of this width, those named first being placed first: a label that
- * would lie over one already placed, or over another mark, is left out.
+ * On which side of its mark each label can be read at a plot of this size, those named first being placed first. A label that
+ * on every side would lie over one already placed, over another mark or beyond the plot is left out.
  */
 export function labelsThatFit(
   labels: readonly PlacedLabel[],
   marks: readonly PlacedMark[],
-  widthPx: number,
-): ReadonlySet<string> {
-  const placed: { readonly key: string; readonly from: number; readonly to: number; readonly y: number }[] =
-    [];
-  for (const { key, xPercent, y, text } of labels) {
-    const mark = (xPercent / 100) * widthPx;
-    const length = markPx + text.length * letterPx;
-    const [from, to] = xPercent > turnsLeftAt ? [mark - length, mark] : [mark, mark + length];
-    const free = placed.every(
-      (other) => to <= other.from || from >= other.to || Math.abs(y - other.y) >= linePx,
-    );
-    const clear = marks.every((other) => {
-      const at = (other.xPercent / 100) * widthPx;
-      const beside = at + radiusPx <= from || at - radiusPx >= to;
-      return other.key === key || beside || Math.abs(y - other.y) >= radiusPx + linePx / 3;
-    });
-    if (free && clear) placed.push({ key, from, to, y });
+  plot: { readonly widthPx: number; readonly heightPx: number },
+): ReadonlyMap<string, LabelSide> {
+  const boxes: Box[] = [];
+  const placed = new Map<string, LabelSide>();
+  const dots = marks.map(({ key, xPercent, y }) => {
+    const x = (xPercent / 100) * plot.widthPx;
+    return { key, box: { left: x - radiusPx, right: x + radiusPx, top: y - radiusPx, bottom: y + radiusPx } };
+  });
+  for (const label of labels) {
+    const fits = (box: Box) =>
+      box.left >= 0 &&
+      box.right <= plot.widthPx &&
+      box.top >= 0 &&
+      box.bottom <= plot.heightPx &&
+      boxes.every((other) => apart(box, other)) &&
+      dots.every(({ key, box: dot }) => key === label.key || apart(box, dot));
+    const side = sidesOf(label).find((one) => fits(boxOf(label, one, plot.widthPx)));
+    if (side === undefined) continue;
+    boxes.push(boxOf(label, side, plot.widthPx));
+    placed.set(label.key, side);
   }
-  return new Set(placed.map(({ key }) => key));
+  return placed;
 }
+
+function sidesOf({ xPercent }: PlacedLabel): readonly LabelSide[] {
+  return xPercent > turnsLeftAt ? ['left', 'right', 'above', 'below'] : ['right', 'left', 'above', 'below'];
+}
+
+function boxOf({ xPercent, y, text }: PlacedLabel, side: LabelSide, widthPx: number): Box {
+  const x = (xPercent / 100) * widthPx;
+  const length = text.length * letterPx;
+  if (side === 'right') return { left: x, right: x + markPx + length, ...beside(y) };
+  if (side === 'left') return { left: x - markPx - length, right: x, ...beside(y) };
+  const lines = side === 'above' ? { top: y - radiusPx - linePx, bottom: y - radiusPx } : under(y);
+  return { left: x - length / 2, right: x + length / 2, ...lines };
+}
+
+const beside = (y: number) => ({ top: y - linePx / 3, bottom: y + linePx / 3 });
+const under = (y: number) => ({ top: y + radiusPx, bottom: y + radiusPx + linePx });

@@ -1,7 +1,8 @@
 import { getLocale } from 'next-intl/server';
 import { formatNumber } from '../format/number-text';
-import { labelsThatFit, turnsLeftAt } from './labels-that-fit';
+import { labelsThatFit } from './labels-that-fit';
 import { markShape, seriesClass } from './mark-shape';
+import { PlotLabel } from './plot-label';
 import { type PlotPoint, pathOf, plotScale } from './plot-scale';
 
 /** `course`: what was found; `limit` and `far-limit`: what it is held against; `centre`: what is expected. */
@@ -63,8 +64,8 @@ export async function PlotChart(props: Props) {
       label === undefined ? [] : [{ key, xPercent: scale.x(x), y: scale.y(y), text: label }],
     );
   const places = marks.map(({ key, x, y }) => ({ key, xPercent: scale.x(x), y: scale.y(y) }));
-  const onPhone = labelsThatFit(told, places, phonePx);
-  const onDesk = labelsThatFit(told, places, deskPx);
+  const onPhone = labelsThatFit(told, places, { widthPx: phonePx, heightPx: height });
+  const onDesk = labelsThatFit(told, places, { widthPx: deskPx, heightPx: height });
   return (
     <figure className="chart">
       <figcaption>
@@ -110,16 +111,9 @@ export async function PlotChart(props: Props) {
               aria-hidden="true"
             >
               <path d={markShape(mark.series)} fill="currentColor" className="chart-mark" />
-              {onDesk.has(mark.key) ? (
-                <text
-                  x={scale.x(mark.x) > turnsLeftAt ? -9 : 9}
-                  y="5"
-                  textAnchor={scale.x(mark.x) > turnsLeftAt ? 'end' : 'start'}
-                  className={onPhone.has(mark.key) ? 'plot-label' : 'plot-label wide-only'}
-                >
-                  {mark.label}
-                </text>
-              ) : null}
+              {mark.label === undefined ? null : (
+                <PlotLabel text={mark.label} onPhone={onPhone.get(mark.key)} onDesk={onDesk.get(mark.key)} />
+              )}
             </svg>
           ))}
           {alongTicks.map(({ at, text }, index) => (

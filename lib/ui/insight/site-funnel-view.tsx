@@ -2,8 +2,15 @@ import type { FunnelLimit, SiteFunnel } from '@/lib/analysis/site-question/sites
 import { PlotChart, type PlotLine } from '../chart/plot-chart';
 import type { InsightWords } from './insight-words';
 
+type Props = {
+  readonly funnel: SiteFunnel;
+  /** Sites that the answer names: their marks have a word before all others. */
+  readonly named: ReadonlySet<string>;
+  readonly words: InsightWords;
+};
+
 /** Sites among the limits for their number of units. The table of sites that follows has the same numbers. */
-export function SiteFunnelView({ funnel, words }: { funnel: SiteFunnel; words: InsightWords }) {
+export function SiteFunnelView({ funnel, named, words }: Props) {
   const { t, codeOf, number } = words;
   const most = Math.max(...funnel.limits.map(({ units }) => units));
   const line = (key: string, kind: PlotLine['kind'], of: (limit: FunnelLimit) => number): PlotLine => ({
@@ -11,11 +18,15 @@ export function SiteFunnelView({ funnel, words }: { funnel: SiteFunnel; words: I
     kind,
     points: funnel.limits.map((limit) => ({ x: limit.units, y: of(limit) })),
   });
-  const beyond = funnel.places.filter(({ beyondUsual }) => beyondUsual !== null);
+  const count = (key: 'beyondChance' | 'beyondUsual') =>
+    funnel.places.filter((place) => place[key] !== null).length;
+  const namedFirst = funnel.places.toSorted(
+    (a, b) => Number(named.has(b.siteId)) - Number(named.has(a.siteId)),
+  );
   return (
     <PlotChart
       title={t('sites.funnel')}
-      reading={t('sites.funnelReading', { beyond: beyond.length })}
+      reading={t('sites.funnelReading', { chance: count('beyondChance'), beyond: count('beyondUsual') })}
       unit="%"
       along={t('sites.funnelAlong')}
       from={0}
@@ -31,12 +42,12 @@ export function SiteFunnelView({ funnel, words }: { funnel: SiteFunnel; words: I
         line('usual high', 'far-limit', ({ usualHigh }) => usualHigh),
         line('centre', 'centre', () => funnel.targetPercent),
       ]}
-      marks={funnel.places.map(({ siteId, units, percent, beyondUsual, beyondChance }) => ({
+      marks={namedFirst.map(({ siteId, units, percent, beyondUsual, beyondChance }) => ({
         key: siteId,
         x: units,
         y: percent,
         series: beyondUsual === null ? 0 : 1,
-        ...(beyondChance === null ? {} : { label: codeOf(siteId) }),
+        ...(beyondChance !== null || named.has(siteId) ? { label: codeOf(siteId) } : {}),
       }))}
       note={t('sites.funnelNote')}
     />

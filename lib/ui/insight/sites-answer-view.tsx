@@ -1,6 +1,7 @@
 import type { Route } from 'next';
-import type { SitePart, SitesAnswer } from '@/lib/analysis/site-question/sites-answer';
+import type { SiteFunnel, SitePart, SitesAnswer } from '@/lib/analysis/site-question/sites-answer';
 import { Link } from '../page/link';
+import type { Column } from '../table/column-header';
 import { DataTable } from '../table/data-table';
 import { signalsOf } from './course-signals';
 import { FigureLink } from './figure-link';
@@ -39,7 +40,9 @@ export function SitesAnswerView({ answer, words, address }: Props) {
       <p>
         {t(`sites.next.${nextOf(sites)}`)} {t('sites.order')}
       </p>
-      {answer.funnel === null ? null : <SiteFunnelView funnel={answer.funnel} words={words} />}
+      {answer.funnel === null ? null : (
+        <SiteFunnelView funnel={answer.funnel} named={toldApart(sites)} words={words} />
+      )}
       {listed.count === sites.length ? null : (
         <p>
           {t('sites.listed', { count: listed.count, all: sites.length })}{' '}
@@ -70,6 +73,7 @@ export function SitesAnswerView({ answer, words, address }: Props) {
             figure('shrunk'),
             figure('typical'),
             figure('raw'),
+            ...(answer.funnel === null ? [] : [unitsColumn(answer.funnel, words)]),
             { key: 'course', header: t('sites.columns.course'), cell: signals },
           ]}
         />
@@ -78,6 +82,19 @@ export function SitesAnswerView({ answer, words, address }: Props) {
       <p className="quiet">{t('sites.shrunkNote')}</p>
     </>
   );
+}
+
+const toldApart = (sites: readonly SitePart[]) =>
+  new Set(sites.flatMap(({ siteId, verdict }) => (verdict === 'alike' ? [] : [siteId])));
+
+function unitsColumn({ places }: SiteFunnel, { t, number }: InsightWords): Column<SitePart> {
+  const unitsOf = new Map(places.map(({ siteId, units }) => [siteId, units]));
+  return {
+    key: 'units',
+    header: t('sites.columns.units'),
+    numeric: true,
+    cell: ({ siteId }) => number(unitsOf.get(siteId) ?? 0),
+  };
 }
 
 /** What there is to do depends on who can be told from a typical site. */

@@ -3,37 +3,67 @@ import { describe, expect, test } from 'vitest';
 import { labelsThatFit } from '@/lib/ui/chart/labels-that-fit';
 
 const at = (key: string, xPercent: number, y: number) => ({ key, xPercent, y, text: key });
+const phone = { widthPx: 285, heightPx: 260 };
+const desk = { widthPx: 700, heightPx: 260 };
 
 describe('the words of a plot', () => {
-  test('all stand where there is room', () => {
+  test('stand right of their marks, and left of those far to the right, where there is room', () => {
     const labels = [at('MILL', 10, 20), at('ROOK', 10, 60), at('TARN', 90, 20)];
-    expect([...labelsThatFit(labels, [], 285)]).toEqual(['MILL', 'ROOK', 'TARN']);
-  });
-
-  test('leave out one that would lie over another; the first named stays', () => {
-    const close = [at('LIND', 60, 47), at('TARN', 74, 52)];
-    expect([...labelsThatFit(close, [], 285)]).toEqual(['LIND']);
-    expect([...labelsThatFit([...close].reverse(), [], 285)]).toEqual(['TARN']);
-    expect([...labelsThatFit([at('LIND', 30, 47), at('TARN', 90, 52)], [], 700)]).toEqual(['LIND', 'TARN']);
-  });
-
-  test('do not lie over the mark of another', () => {
-    const marks = [at('MILL', 10, 20), at('ROOK', 16, 24)];
-    expect([...labelsThatFit([at('MILL', 10, 20)], marks, 285)]).toEqual([]);
-    expect([...labelsThatFit([at('MILL', 10, 20)], [at('MILL', 10, 20), at('ROOK', 16, 60)], 285)]).toEqual([
-      'MILL',
+    expect([...labelsThatFit(labels, labels, phone)]).toEqual([
+      ['MILL', 'right'],
+      ['ROOK', 'right'],
+      ['TARN', 'left'],
     ]);
   });
 
-  test('always hold the one named first', () => {
+  test('go to another side where one would lie over another; the first named has the first choice', () => {
+    const close = [at('LIND', 60, 47), at('TARN', 74, 52)];
+    expect([...labelsThatFit(close, close, phone)]).toEqual([
+      ['LIND', 'left'],
+      ['TARN', 'right'],
+    ]);
+    expect([...labelsThatFit(close, [], phone)]).toEqual([
+      ['LIND', 'right'],
+      ['TARN', 'below'],
+    ]);
+    expect([...labelsThatFit([...close].reverse(), [], phone)]).toEqual([
+      ['TARN', 'left'],
+      ['LIND', 'above'],
+    ]);
+    const wide = [at('LIND', 30, 47), at('TARN', 90, 52)];
+    expect([...labelsThatFit(wide, wide, desk).keys()]).toEqual(['LIND', 'TARN']);
+  });
+
+  test('are left out where every side lies over other marks', () => {
+    const around = [
+      ...[at('A', 44, 100), at('B', 56, 100), at('C', 50, 84), at('D', 50, 116)],
+      ...[at('E', 46, 84), at('F', 54, 84), at('G', 46, 116), at('H', 54, 116)],
+    ];
+    expect([...labelsThatFit([at('MILL', 50, 100)], around, phone)]).toEqual([]);
+    expect([...labelsThatFit([at('MILL', 50, 100)], around.slice(1), phone)]).toEqual([['MILL', 'left']]);
+  });
+
+  test('do not leave the plot', () => {
+    const corner = labelsThatFit([at('MILL', 100, 5)], [], { widthPx: 40, heightPx: 40 });
+    expect([...corner]).toEqual([]);
+    expect([...labelsThatFit([at('MILL', 100, 20)], [], phone)]).toEqual([['MILL', 'left']]);
+  });
+
+  test('always hold the one named first, and never two in one place', () => {
     const label = fc.record({
       xPercent: fc.integer({ min: 0, max: 100 }),
-      y: fc.integer({ min: 0, max: 260 }),
+      y: fc.integer({ min: 15, max: 245 }),
     });
     fc.assert(
       fc.property(fc.array(label, { minLength: 1, maxLength: 20 }), (places) => {
         const labels = places.map((place, index) => ({ ...place, key: String(index), text: 'ABCDE' }));
-        expect(labelsThatFit(labels, [], 285).has('0')).toBe(true);
+        const placed = labelsThatFit(labels, [], phone);
+        expect(placed.has('0')).toBe(true);
+        const spots = [...placed].map(([key, side]) => {
+          const { xPercent, y } = labels[Number(key)] ?? { xPercent: 0, y: 0 };
+          return `${xPercent} ${y} ${side}`;
+        });
+        expect(new Set(spots).size).toBe(spots.length);
       }),
     );
   });
