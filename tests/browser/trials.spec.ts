@@ -58,9 +58,10 @@ test('a trial is planned, its size read, taken over and started, and then its pl
   await expect(page.locator('.answer-sentence')).toHaveText(
     /^It takes \d+ runs of each arm at each of 2 sites: \d+ treatment runs and \d+ units\./,
   );
-  await page.getByRole('link', { name: /^Plan \d+ runs of each arm at each site$/ }).click();
-  await fill('reason', 'as many as it takes');
-  await submit(page);
+  await page.getByRole('button', { name: /^Plan \d+ runs of each arm at each site$/ }).click();
+  await expect(
+    page.getByText(/^\d+ rounds, the first on .+, the last on .+\. The order is drawn/),
+  ).toBeVisible();
   await page.getByRole('button', { name: 'Draw the list and start' }).click();
   await expect(page.locator('.answer-sentence')).toHaveText(
     /^0 of \d+ treatment runs are made, none is missing, none departed from the plan\.$/,

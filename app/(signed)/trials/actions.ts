@@ -8,6 +8,7 @@ import { correctTrial } from '@/lib/records/trial/correct-trial.command';
 import { endTrial } from '@/lib/records/trial/end-trial.command';
 import { noteTrial } from '@/lib/records/trial/note-trial.command';
 import { planTrial } from '@/lib/records/trial/plan-trial.command';
+import { settleTrialSize } from '@/lib/records/trial/settle-trial-size.command';
 import { assignSlotInput } from '@/lib/records/trial/slot.input';
 import { startTrial } from '@/lib/records/trial/start-trial.command';
 import {
@@ -15,6 +16,7 @@ import {
   endTrialInput,
   noteTrialInput,
   planTrialInput,
+  settleTrialSizeInput,
   startTrialInput,
 } from '@/lib/records/trial/trial.input';
 import { publishTrialResult } from '@/lib/report/trial/publish-trial-result.command';
@@ -51,6 +53,12 @@ export async function assignSlotAction(_state: FormState, data: FormData): Promi
   const result = await runForm(assignSlotInput, assignSlot, data);
   if (result.kind === 'ok') redirect(`/trials/${result.value.trialId}` as Route);
   return toFormState('trials', data, result);
+}
+
+/** Where the plan has changed meanwhile nothing is written, and its page shows it as it is now. */
+export async function settleTrialSizeAction(data: FormData): Promise<void> {
+  await runForm(settleTrialSizeInput, settleTrialSize, data);
+  redirect(`/trials/${encodeURIComponent(String(data.get('id')))}` as Route);
 }
 
 export async function startTrialAction(data: FormData): Promise<void> {

@@ -2,12 +2,18 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { todayInZone } from '@/lib/growing/calendar-date';
 import { asCalendarDate, asDate } from '../fields/stored-date';
+import { armLabel } from './arm-label';
 
 /** One run of a drawn list, with the batches of its site that it may have become; undefined when not the reader's. */
-export async function getSlot({ db }: ReadContext, id: string) {
+export async function getSlot({ db, actor }: ReadContext, id: string) {
   const slot = await db.trialSlot.findFirst({
     where: { id, voidedAt: null },
-    include: { trial: true, arm: true, site: true, batch: { select: { code: true } } },
+    include: {
+      trial: true,
+      arm: { include: { method: true } },
+      site: true,
+      batch: { select: { code: true } },
+    },
   });
   if (!slot) return undefined;
   const { trial, arm, site } = slot;
@@ -30,7 +36,7 @@ export async function getSlot({ db }: ReadContext, id: string) {
     title: trial.title,
     ended: trial.endedAt !== null,
     siteName: site.name,
-    arm: arm.label,
+    arm: armLabel(arm.label, arm.method, actor.language),
     place: slot.place,
     plannedOn: asCalendarDate(slot.plannedOn),
     batchId: slot.batchId,

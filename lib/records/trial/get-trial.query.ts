@@ -1,12 +1,14 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { todayInZone } from '@/lib/growing/calendar-date';
 import { asCalendarDate } from '../fields/stored-date';
+import { armLabel } from './arm-label';
 import { readSlots } from './read-slots';
 import { trialStateOf } from './trial-state';
 
 /** One trial: its plan, the drawn list at the sites that the reader sees, and its notes; undefined when not theirs. */
 export async function getTrial(context: ReadContext, id: string, now: Date) {
-  const { db } = context;
+  const { db, actor } = context;
   const trial = await db.trial.findFirst({
     where: { id, voidedAt: null },
     include: {
@@ -38,6 +40,8 @@ export async function getTrial(context: ReadContext, id: string, now: Date) {
     powerPercent: trial.powerPercent,
     blocks: trial.blocks,
     startsOn: asCalendarDate(trial.startsOn),
+    /** Today for the network. */
+    today: todayInZone(actor.networkTimeZone, now),
     daysBetweenBlocks: trial.daysBetweenBlocks,
     lateAfterDays: trial.lateAfterDays,
     seed: trial.seed,
@@ -47,6 +51,7 @@ export async function getTrial(context: ReadContext, id: string, now: Date) {
     arms: trial.arms.map(({ id: armId, label, methodId, method }) => ({
       id: armId,
       label,
+      said: armLabel(label, method, actor.language),
       methodId,
       method: method && { en: method.nameEn, es: method.nameEs, kind: method.kind },
     })),

@@ -1,9 +1,10 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { asCalendarDate } from '../fields/stored-date';
+import { armLabel } from './arm-label';
 
 /** The next run of every running trial at every site of the reader: what is drawn to be made there now. */
-export async function listNextRuns({ db }: ReadContext) {
+export async function listNextRuns({ db, actor }: ReadContext) {
   const rows = await db.trialSlot.findMany({
     where: { batchId: null, voidedAt: null, trial: { endedAt: null, voidedAt: null } },
     include: { trial: true, arm: { include: { method: true } }, site: true },
@@ -15,7 +16,7 @@ export async function listNextRuns({ db }: ReadContext) {
       slotId: id,
       trialId: trial.id,
       title: trial.title,
-      arm: arm.label,
+      arm: armLabel(arm.label, arm.method, actor.language),
       methodId: arm.methodId,
       methodKind: arm.method?.kind ?? null,
       siteId: site.id,

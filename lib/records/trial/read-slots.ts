@@ -3,6 +3,7 @@ import type { ReadContext } from '@/lib/access/context';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { departuresOf, type TrialDeparture } from '@/lib/growing/trial-departure';
 import { asCalendarDate } from '../fields/stored-date';
+import { armLabel } from './arm-label';
 
 export type SlotView = {
   readonly id: string;
@@ -33,11 +34,11 @@ type Plan = {
 };
 
 /** The drawn list in the order of sites and places, with what became of each run. */
-export async function readSlots({ db }: ReadContext, plan: Plan, now: Date): Promise<SlotView[]> {
+export async function readSlots({ db, actor }: ReadContext, plan: Plan, now: Date): Promise<SlotView[]> {
   const rows = await db.trialSlot.findMany({
     where: { trialId: plan.id, voidedAt: null },
     include: {
-      arm: true,
+      arm: { include: { method: true } },
       site: true,
       batch: { include: { components: { where: { voidedAt: null }, select: { treatmentRunId: true } } } },
     },
@@ -60,7 +61,7 @@ export async function readSlots({ db }: ReadContext, plan: Plan, now: Date): Pro
         siteId: row.siteId,
         siteName: site.name,
         armId: row.armId,
-        arm: arm.label,
+        arm: armLabel(arm.label, arm.method, actor.language),
         block: row.block,
         place: row.place,
         plannedOn,

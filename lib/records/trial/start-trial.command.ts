@@ -4,7 +4,8 @@ import type { z } from 'zod';
 import type { WriteContext } from '@/lib/access/context';
 import { newId } from '@/lib/base/new-id';
 import { invalid, notFound, ok, type Result } from '@/lib/base/result';
-import { addDays, todayInZone } from '@/lib/growing/calendar-date';
+import { todayInZone } from '@/lib/growing/calendar-date';
+import { roundOn } from '@/lib/growing/trial-round';
 import { asCalendarDate, asDate } from '../fields/stored-date';
 import { drawAllocation } from './draw-allocation';
 import type { startTrialInput } from './trial.input';
@@ -33,22 +34,21 @@ export async function startTrial(
   if (blocks === null) return invalid('', 'trial-size-missing');
   const seed = origin === 'seed' && input.seed !== null ? input.seed : randomBytes(8).toString('hex');
   const today = todayInZone(actor.networkTimeZone, now);
-  const planned = asCalendarDate(trial.startsOn);
-  const startsOn = planned < today ? today : planned;
+  const rounds = { startsOn: asCalendarDate(trial.startsOn), daysBetweenBlocks, today };
   const sites = trial.sites.map(({ site }) => site).sort((a, b) => (a.code < b.code ? -1 : 1));
   const armIds = arms.map((arm) => arm.id);
   await db.trialSlot.createMany({
     data: drawAllocation(seed, sites, arms.length, blocks).flatMap(({ arm, block, ...slot }) => {
       const armId = armIds[arm - 1];
       if (armId === undefined) return [];
-      const plannedOn = asDate(addDays(startsOn, (block - 1) * daysBetweenBlocks));
+      const plannedOn = asDate(roundOn(rounds, block));
       const own = { networkId: actor.networkId, trialId: id, origin, createdById: actor.personId };
       return [{ ...own, ...slot, id: newId(), armId, block, plannedOn }];
     }),
   });
   await db.trial.updateMany({
     where: { id, startedAt: null },
-    data: { seed, startedAt: now, startsOn: asDate(startsOn) },
+    data: { seed, startedAt: now, startsOn: asDate(roundOn(rounds, 1)) },
   });
   return ok({ id });
 }

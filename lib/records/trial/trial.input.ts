@@ -47,6 +47,12 @@ export const correctTrialInput = z.object({
   ...plan,
 });
 
+export const settleTrialSizeInput = z.object({
+  id: idField,
+  revision: revisionField,
+  blocks: countField({ most: 50 }),
+});
+
 /** `seed` is heard from the demo only; anybody else's is drawn, so that nobody can look for a list they like. */
 export const startTrialInput = z.object({ id: idField, seed: optionalTextField(40) });
 export const endTrialInput = z.object({ id: idField, endNote: textField(1000) });

@@ -1,7 +1,9 @@
 import type { Route } from 'next';
-import { getTranslations } from 'next-intl/server';
+import { getLocale, getTranslations } from 'next-intl/server';
 import type { TrialSize } from '@/lib/analysis/trials/trial-size';
+import { roundOn } from '@/lib/growing/trial-round';
 import type { TrialView } from '@/lib/records/trial/get-trial.query';
+import { formatDate } from '../format/date-text';
 import { Link } from '../page/link';
 import { SizeView } from './size-view';
 
@@ -9,14 +11,16 @@ type Props = {
   readonly trial: TrialView;
   readonly size: TrialSize;
   readonly start: (data: FormData) => Promise<void>;
+  readonly settle: (data: FormData) => Promise<void>;
 };
 
 /** A plan that can still be changed: how many runs it takes, and the step that closes it. */
-export async function DraftSection({ trial, size, start }: Props) {
+export async function DraftSection({ trial, size, start, settle }: Props) {
   const t = await getTranslations('trials');
+  const locale = await getLocale();
   return (
     <>
-      <SizeView trial={trial} size={size} />
+      <SizeView trial={trial} size={size} settle={settle} />
       <p className="record-links">
         <Link href={`/trials/${trial.id}/correct` as Route}>{t('correct')}</Link>{' '}
         <Link href={`/void/trial/${trial.id}?back=/trials` as Route}>{t('discard')}</Link>
@@ -26,7 +30,14 @@ export async function DraftSection({ trial, size, start }: Props) {
         <p>{t('start.sizeFirst')}</p>
       ) : (
         <form action={start}>
-          <p>{t('start.text')}</p>
+          <p>
+            {t('start.until', {
+              rounds: trial.blocks,
+              first: formatDate(roundOn(trial, 1), locale),
+              last: formatDate(roundOn(trial, trial.blocks), locale),
+            })}{' '}
+            {t('start.text')}
+          </p>
           <input type="hidden" name="id" value={trial.id} />
           <button type="submit" className="button button-action">
             {t('start.submit')}

@@ -32,7 +32,7 @@ export async function PlanFacts({ trial, actor }: { trial: TrialView; actor: Act
             units: trial.unitsPerRun,
           }),
         },
-        { label: t('arms'), value: arms.map(({ label }) => label).join(' · ') },
+        { label: t('arms'), value: arms.map(({ said }) => said).join(' · ') },
         { label: t('sites'), value: sites.map(({ name }) => name).join(', ') || '–' },
         ...(whole
           ? [

@@ -1,9 +1,9 @@
-import type { Route } from 'next';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { TrialSize } from '@/lib/analysis/trials/trial-size';
+import { roundOn } from '@/lib/growing/trial-round';
 import type { TrialView } from '@/lib/records/trial/get-trial.query';
+import { formatDate } from '../format/date-text';
 import { formatNumber } from '../format/number-text';
-import { ButtonLink } from '../page/button-link';
 import { DataTable } from '../table/data-table';
 
 /** Each number up to one more than it takes, so that none seems left out; in steps where it takes many. */
@@ -14,8 +14,14 @@ function shownBlocks(needed: number | null, chosen: number | null): number[] {
   return all.filter((count) => count % every === 0 || count === 1 || count === needed || count === chosen);
 }
 
+type Props = {
+  readonly trial: TrialView;
+  readonly size: TrialSize;
+  readonly settle: (data: FormData) => Promise<void>;
+};
+
 /** How many runs a planned trial takes, what the number chosen gives, and what both rest on. */
-export async function SizeView({ trial, size }: { trial: TrialView; size: TrialSize }) {
+export async function SizeView({ trial, size, settle }: Props) {
   const t = await getTranslations('trials.size');
   const locale = await getLocale();
   const { blocks, unitsPerRun } = trial;
@@ -47,11 +53,14 @@ export async function SizeView({ trial, size }: { trial: TrialView; size: TrialS
           : t('why', { units: unitsPerRun, effective: number(unitsPerRun / size.designEffect, 1), spread })}
       </p>
       {needed === null || needed === blocks ? null : (
-        <p>
-          <ButtonLink href={`/trials/${trial.id}/correct?blocks=${needed}` as Route} plain>
+        <form action={settle}>
+          <input type="hidden" name="id" value={trial.id} />
+          <input type="hidden" name="revision" value={trial.revision} />
+          <input type="hidden" name="blocks" value={needed} />
+          <button type="submit" className="button button-plain">
             {t('take', { blocks: needed })}
-          </ButtonLink>
-        </p>
+          </button>
+        </form>
       )}
       <DataTable
         caption={t('caption')}
@@ -70,6 +79,11 @@ export async function SizeView({ trial, size }: { trial: TrialView; size: TrialS
             header: t('columns.units'),
             numeric: true,
             cell: (count) => number(count * armsAndSites * unitsPerRun),
+          },
+          {
+            key: 'until',
+            header: t('columns.until'),
+            cell: (count) => formatDate(roundOn(trial, count), locale),
           },
           { key: 'power', header: t('columns.power'), numeric: true, cell: power },
         ]}

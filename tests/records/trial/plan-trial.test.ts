@@ -5,11 +5,13 @@ import { readAs } from '@/lib/access/scoped-db';
 import { correctTrial } from '@/lib/records/trial/correct-trial.command';
 import { noteTrial } from '@/lib/records/trial/note-trial.command';
 import { planTrial } from '@/lib/records/trial/plan-trial.command';
+import { settleTrialSize } from '@/lib/records/trial/settle-trial-size.command';
 import { startTrial } from '@/lib/records/trial/start-trial.command';
 import {
   correctTrialInput,
   noteTrialInput,
   planTrialInput,
+  settleTrialSizeInput,
   startTrialInput,
 } from '@/lib/records/trial/trial.input';
 import { testDatabase } from '../../support/database';
@@ -74,6 +76,29 @@ describe('a plan', () => {
       [null, null],
       ['thought again', { blocks: 2 }],
     ]);
+  });
+
+  it('takes its size by one number, which a stale page or a started trial does not change', async () => {
+    const id = await plannedTrial(people, stock, { blocks: '' });
+    const settle = (revision: number, blocks: string) =>
+      runAs(people.coordinator, settleTrialSizeInput, settleTrialSize, { id, revision, blocks }, { now });
+    expect(await settle(1, '0')).toMatchObject({ kind: 'invalid', errors: [{ field: 'blocks' }] });
+    expect(await settle(1, '17')).toMatchObject({ kind: 'ok' });
+    expect(await settle(1, '3')).toMatchObject({ kind: 'conflict', current: 2 });
+    const { arms, ...settled } = await trialNow(people, id);
+    expect(settled).toMatchObject({ state: 'draft', blocks: 17, revision: 2 });
+    expect(arms).toHaveLength(2);
+    expect(
+      await runAs(
+        people.member,
+        settleTrialSizeInput,
+        settleTrialSize,
+        { id, revision: 2, blocks: '3' },
+        { now },
+      ),
+    ).toMatchObject({ kind: 'not-found' });
+    expect(await start(id)).toMatchObject({ kind: 'ok' });
+    expect(await settle(3, '3')).toMatchObject({ errors: [{ code: 'trial-started' }] });
   });
 
   it('without a settled size does not start', async () => {

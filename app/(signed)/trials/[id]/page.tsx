@@ -17,7 +17,7 @@ import { PlanFacts } from '@/lib/ui/trials/plan-facts';
 import { PreviewSection } from '@/lib/ui/trials/preview-section';
 import { ProgressSentence } from '@/lib/ui/trials/progress-sentence';
 import { SlotsTable } from '@/lib/ui/trials/slots-table';
-import { publishTrialResultAction, startTrialAction } from '../actions';
+import { publishTrialResultAction, settleTrialSizeAction, startTrialAction } from '../actions';
 import { loadTrial } from './load-trial';
 
 const tones = { draft: 'plain', running: 'watch', ended: 'watch', published: 'good' } as const;
@@ -53,7 +53,9 @@ export default async function TrialPage({ params }: PageProps<'/trials/[id]'>) {
           <ButtonLink href={`/trials/${id}/result` as Route}>{t('result.link')}</ButtonLink>
         </p>
       ) : null}
-      {size === undefined ? null : <DraftSection trial={trial} size={size} start={startTrialAction} />}
+      {size === undefined ? null : (
+        <DraftSection trial={trial} size={size} start={startTrialAction} settle={settleTrialSizeAction} />
+      )}
       {preview === undefined ? null : (
         <PreviewSection content={preview} actor={actor} trialId={id} publish={publishTrialResultAction} />
       )}
