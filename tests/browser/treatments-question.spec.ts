@@ -6,11 +6,11 @@ test('whether treatments do what they say is answered in a sentence that names t
   const page = await openAs(wren);
   await page.goto('/questions/treatments');
   await expect(page.locator('.answer-sentence')).toHaveText(
-    /^\d+ of [\d,]+ treatment runs with readings did not hold their window, (all at Tarn Street Shed|at \d+ sites|all at .*Tarn Street Shed.*)\.$/,
+    /^\d+ of [\d,]+ runs that treated these batches, and whose readings tell, did not hold their window, (all at Tarn Street Shed|at \d+ sites|all at .*Tarn Street Shed.*)\.$/,
     { timeout: 45_000 },
   );
   const losses = page.getByRole('table', { name: 'Losses by how the run stood to its window' });
-  await expect(losses.getByRole('rowheader', { name: 'Short or outside' })).toBeVisible();
+  await expect(losses.getByRole('rowheader', { name: 'Did not hold its window' })).toBeVisible();
   await expect(losses.getByRole('rowheader', { name: 'Well inside' })).toBeVisible();
   await page.getByText('Latest runs of Tarn Street Shed, hot-water bath').click();
   await page.getByRole('table', { name: 'Latest runs first' }).first().getByRole('link').first().click();

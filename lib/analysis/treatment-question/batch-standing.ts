@@ -1,12 +1,16 @@
 import type { RunStanding } from '@/lib/growing/window-margin';
 import type { JudgedBatch } from '../comparison/judged-batch';
 import type { JudgedRun } from './judged-run';
+import { takesPart } from './takes-part';
 
 /** A batch with the standing of its run; of several runs the one that decides. */
 export type TreatedBatch = { readonly batch: JudgedBatch; readonly run: JudgedRun };
 
-/** One short part spoils a batch; one that nobody measured leaves it in doubt; else the one that held least decides. */
-const weight: Readonly<Record<RunStanding, number>> = { outside: 0, unknown: 1, just: 2, well: 3, long: 4 };
+/**
+ * One short part spoils a batch; one that nobody measured leaves it in doubt; one that lasted longer than its window allows keeps
+ * the batch from counting as one inside it; else the one that held least decides.
+ */
+const weight: Readonly<Record<RunStanding, number>> = { outside: 0, unknown: 1, long: 2, just: 3, well: 4 };
 
 /** The batches whose run was held against a window, in the order given. */
 export function treatedBatches(
@@ -15,7 +19,7 @@ export function treatedBatches(
 ): readonly TreatedBatch[] {
   const byId = new Map(runs.map((run) => [run.id, run]));
   return batches.flatMap((batch) => {
-    if (batch.facts.secondLife || batch.facts.voided) return [];
+    if (!takesPart(batch)) return [];
     const own = batch.facts.runIds.flatMap((id) => byId.get(id) ?? []);
     const [first] = own.sort(
       (a, b) =>

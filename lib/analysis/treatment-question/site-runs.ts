@@ -38,6 +38,7 @@ export function siteRuns(runs: readonly JudgedRun[], courses: ReadonlyMap<string
           methodId,
           runs: own.length,
           outside: count('outside'),
+          long: count('long'),
           unknown: count('unknown'),
           drift: driftOf(own),
           courses: own.sort(byDay).flatMap(({ id }) => courses.get(id) ?? []),

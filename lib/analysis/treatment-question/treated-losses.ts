@@ -4,6 +4,7 @@ import type { ModelBatch } from '../adjusted/model-batch';
 import { contaminationFigure } from '../comparison/contamination-figure';
 import type { ShownFigure } from '../shown-figure';
 import type { TreatedBatch } from './batch-standing';
+import type { JudgedRun } from './judged-run';
 import type { SeasonLoss, StandingLoss, StartLoss } from './treatments-answer';
 
 /** How the batches were asked for: what pools species and materials, and when they were read. */
@@ -19,16 +20,25 @@ function lossOf(treated: readonly TreatedBatch[], { pooled, asOf }: LossGround):
 
 const distinct = (values: readonly string[]) => [...new Set(values)].sort();
 
-/** Losses by how far inside or outside its window the run lay; only standings that occurred. */
-export function lossesByStanding(treated: readonly TreatedBatch[], ground: LossGround): StandingLoss[] {
+/**
+ * Losses by how far inside or outside its window the run lay; only standings that occurred.
+ *
+ * @param runs all runs that treated the batches: of several runs of one batch only the one that decides is in `treated`.
+ */
+export function lossesByStanding(
+  treated: readonly TreatedBatch[],
+  runs: readonly JudgedRun[],
+  ground: LossGround,
+): StandingLoss[] {
   return runStandings.flatMap((standing) => {
     const own = treated.filter(({ run }) => run.standing === standing);
-    if (own.length === 0) return [];
+    const alike = runs.filter((run) => run.standing === standing);
+    if (alike.length === 0) return [];
     return [
       {
         standing,
-        runs: distinct(own.map(({ run }) => run.id)).length,
-        siteIds: distinct(own.map(({ run }) => run.siteId)),
+        runs: alike.length,
+        siteIds: distinct(alike.map(({ siteId }) => siteId)),
         loss: lossOf(own, ground),
       },
     ];
@@ -36,7 +46,8 @@ export function lossesByStanding(treated: readonly TreatedBatch[], ground: LossG
 }
 
 /**
- * Losses by the season of inoculation at the site, of runs that held their window (or longer) and of those that did not.
+ * Losses by the season of inoculation at the site, of runs inside their window and of those that did not hold it; those that
+ * lasted longer than it allows are neither.
  *
  * @param batches the same batches as the models take them, with their season.
  */
@@ -46,7 +57,7 @@ export function lossesBySeason(
   ground: LossGround,
 ): SeasonLoss[] {
   const seasonById = new Map(batches.map(({ id, season }) => [id, season]));
-  const held = treated.filter(({ run }) => run.standing !== 'unknown');
+  const held = treated.filter(({ run }) => run.standing !== 'unknown' && run.standing !== 'long');
   return quarters.flatMap((season) => {
     const own = held.filter(({ batch }) => seasonById.get(batch.facts.id) === season);
     if (own.length === 0) return [];

@@ -5,13 +5,14 @@ import type { ShownFigure } from '../shown-figure';
 /** What batches lost whose runs stood alike to their windows. */
 export type StandingLoss = {
   readonly standing: RunStanding;
+  /** Runs that treated the batches asked about and stood so. */
   readonly runs: number;
   /** Sites of those runs. */
   readonly siteIds: readonly string[];
   readonly loss: ShownFigure;
 };
 
-/** What batches lost, by season of inoculation at their site ('1' winter), standing of their run apart. */
+/** What batches lost, by season of inoculation at their site ('1' winter); runs longer than their window allows are in neither. */
 export type SeasonLoss = {
   readonly season: Quarter;
   /** Quarters of the year in which sites had it: '1' December to February in the north, '3' June to August in the south. */
@@ -56,6 +57,8 @@ export type SiteRuns = {
   readonly methodId: string;
   readonly runs: number;
   readonly outside: number;
+  /** Held its window and lasted longer than that allows. */
+  readonly long: number;
   readonly unknown: number;
   /** Null with too few runs for a course, or where all held alike. */
   readonly drift: readonly DriftPoint[] | null;
@@ -73,10 +76,15 @@ export type CourseWindow = {
 };
 
 export type TreatmentsAnswer = {
-  /** Ended runs whose readings tell, those of them outside their window, and those that do not tell. */
+  /** Ended runs that treated the batches asked about and whose readings tell. */
   readonly judgedRuns: number;
+  /** Of those: did not hold their window, and held it but lasted longer than it allows. */
   readonly outsideRuns: number;
+  readonly longRuns: number;
+  /** Ended runs that treated the batches asked about and whose readings do not tell. */
   readonly unknownRuns: number;
+  /** Ended runs begun in the period that treated none of the batches asked about. */
+  readonly otherRuns: number;
   readonly standings: readonly StandingLoss[];
   /** Outside minus well inside, sites, methods and species levelled out, points; null where there are not both. */
   readonly difference: ShownFigure | null;

@@ -7,6 +7,7 @@ import { type FittedAnswer, fittedAnswer } from '../fitted/fitted-answer';
 import { answerTreatments, type TreatmentsData } from './answer-treatments';
 import { readRuns, readWindows } from './read-runs';
 import { courseWindows, drawnRuns, readCourses } from './run-courses';
+import { runsBehind } from './runs-behind';
 import type { TreatmentsAnswer } from './treatments-answer';
 
 /** The answer as last worked out, and the next one on its way. */
@@ -23,7 +24,7 @@ export function askTreatments(
       const { judged, batches, filter, asOf, version } = await readQuestionData(context, scope, now);
       const runs = await readRuns(context, filter, now);
       const windows = await readWindows(context);
-      const drawn = drawnRuns(runs.filter(({ startedOn }) => startedOn >= filter.from));
+      const drawn = drawnRuns(runsBehind(judged, runs));
       return {
         version,
         data: {

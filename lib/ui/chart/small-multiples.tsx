@@ -25,6 +25,10 @@ type Props = {
   /** One sentence that says what the charts show. */
   readonly reading: string;
   readonly panels: readonly Panel[];
+  /** Panels whose values set the scale, where those shown are some of them. */
+  readonly scaledBy?: readonly Panel[];
+  /** A value of the upright axis as it is written. */
+  readonly tick: (value: number) => string;
   readonly from: number;
   readonly to: number;
   /** Written at both ends of the lower axis; '' for none. */
@@ -43,9 +47,9 @@ const height = 96;
  * are shares of each panel and text is text. A table of the same numbers follows on the page.
  */
 export function SmallMultiples(props: Props) {
-  const { title, reading, panels, from, to, ends, lines, band, note } = props;
+  const { title, reading, panels, scaledBy = panels, tick, from, to, ends, lines, band, note } = props;
   const values = [
-    ...panels.flatMap((panel) => [...panel.lines.flatMap(({ points }) => points), ...panel.marks]),
+    ...scaledBy.flatMap((panel) => [...panel.lines.flatMap(({ points }) => points), ...panel.marks]),
   ].map(({ y }) => y);
   const all = [...values, ...lines.map(({ at }) => at)];
   const [least, most] = [Math.min(...all), Math.max(...all)];
@@ -71,8 +75,18 @@ export function SmallMultiples(props: Props) {
         {panels.map((panel) => (
           <li key={panel.key}>
             <p className="panel-title">{panel.title}</p>
-            <div aria-hidden="true">
+            <div className="course-frame" aria-hidden="true">
+              <svg height={height + 18} width="48" className="panel-axis" aria-hidden="true">
+                {upright.ticks(3).map((value) => (
+                  <text key={value} x="44" y={y(value) + 5} textAnchor="end" className="chart-tick">
+                    {tick(value)}
+                  </text>
+                ))}
+              </svg>
               <svg height={height + 18} className="course" width="100%" aria-hidden="true">
+                {upright.ticks(3).map((value) => (
+                  <line key={value} x1="0" x2="100%" y1={y(value)} y2={y(value)} className="panel-grid" />
+                ))}
                 {band === undefined ? null : (
                   <rect
                     x="0"

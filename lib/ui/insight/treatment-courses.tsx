@@ -58,7 +58,7 @@ type MethodProps = Omit<Props, 'answer'> & {
 function MethodCourses({ window, sites, words, temperatureUnit }: MethodProps) {
   const { t, names, locale, number } = words;
   const heat = window.kind === 'heat';
-  const shown = (value: number) =>
+  const inUnit = (value: number) =>
     heat && temperatureUnit === 'fahrenheit' ? celsiusToFahrenheit(value) : value;
   const text = (value: number) =>
     heat
@@ -78,25 +78,49 @@ function MethodCourses({ window, sites, words, temperatureUnit }: MethodProps) {
         key: course.runId,
         kind: 'course',
         series: course.short ? 2 : 0,
-        points: course.points.map(([minute, value]) => ({ x: minute, y: shown(value) })),
+        points: course.points.map(([minute, value]) => ({ x: minute, y: inUnit(value) })),
       })),
       marks: [],
     };
   });
-  return (
+  const charts = (shown: readonly Panel[]) => (
     <SmallMultiples
       title={t(heat ? 'treatments.heatTitle' : 'treatments.phTitle', {
         method: names.methodName(window.methodId),
       })}
       reading={t('treatments.coursesReading', { least: formatDuration(window.least, locale) })}
-      panels={panels}
+      panels={shown}
+      scaledBy={panels}
+      tick={(value) =>
+        heat ? `${number(value)} ${temperatureUnit === 'celsius' ? '°C' : '°F'}` : number(value, 1)
+      }
       from={0}
       to={longest}
       ends={[formatDuration(0, locale), formatDuration(longest, locale)]}
-      lines={window.low === null ? [] : [{ at: shown(window.low), text: text(window.low) }]}
+      lines={window.low === null ? [] : [{ at: inUnit(window.low), text: text(window.low) }]}
       {...(window.low === null
         ? {}
-        : { band: { low: shown(window.low), high: window.high === null ? null : shown(window.high) } })}
+        : { band: { low: inUnit(window.low), high: window.high === null ? null : inUnit(window.high) } })}
     />
+  );
+  const short = new Set(
+    sites.flatMap(({ siteId, courses }) => (courses.some((course) => course.short) ? [siteId] : [])),
+  );
+  const [fallen, held] = [
+    panels.filter(({ key }) => short.has(key)),
+    panels.filter(({ key }) => !short.has(key)),
+  ];
+  return (
+    <>
+      {fallen.length === 0 ? null : charts(fallen)}
+      {held.length === 0 ? null : (
+        <details className="printed-fold">
+          <summary>
+            {t('treatments.heldPanels', { method: names.methodName(window.methodId), count: held.length })}
+          </summary>
+          {charts(held)}
+        </details>
+      )}
+    </>
   );
 }

@@ -33,9 +33,11 @@ export function TreatmentDrift({ sites, words }: { sites: readonly SiteRuns[]; w
     return t(`treatments.drift.${signal.signal}`, { since: formatDate(signal.on, locale) });
   };
   const charted = sorted.flatMap(({ drift, ...site }) => (drift === null ? [] : [{ ...site, drift }]));
-  const told = charted.filter(({ drift, outside }) => outside > 0 || lastSignal(drift) !== undefined);
+  const changed = ({ drift, outside }: (typeof charted)[number]) =>
+    outside > 0 || lastSignal(drift) !== undefined;
+  const told = charted.filter(changed);
   const most = Math.max(0, ...charted.map(({ drift }) => drift.length - 1));
-  const panels = charted.map(({ siteId, methodId, drift, ...site }): Panel => {
+  const panelOf = ({ siteId, methodId, drift, ...site }: (typeof charted)[number]): Panel => {
     const line = (key: string, kind: 'course' | 'limit', of: (point: DriftPoint) => number) => ({
       key,
       kind,
@@ -57,21 +59,33 @@ export function TreatmentDrift({ sites, words }: { sites: readonly SiteRuns[]; w
         series: standing === 'outside' ? 2 : 0,
       })),
     };
-  });
+  };
+  const panels = charted.map(panelOf);
+  const steady = charted.filter((site) => !changed(site)).map(panelOf);
+  const charts = (shown: readonly Panel[]) => (
+    <SmallMultiples
+      title={t('treatments.drift.title')}
+      reading={t('treatments.drift.reading')}
+      panels={shown}
+      scaledBy={panels}
+      tick={(value) => `${number(value, 1)} ×`}
+      from={0}
+      to={most}
+      ends={[t('treatments.drift.earlier'), t('treatments.drift.latest')]}
+      lines={[{ at: 1, text: t('treatments.drift.least') }]}
+      note={t('treatments.drift.note')}
+    />
+  );
   return (
     <>
       <h2>{t('treatments.driftHeading')}</h2>
-      {panels.length === 0 ? null : (
-        <SmallMultiples
-          title={t('treatments.drift.title')}
-          reading={t('treatments.drift.reading')}
-          panels={panels}
-          from={0}
-          to={most}
-          ends={[t('treatments.drift.earlier'), t('treatments.drift.latest')]}
-          lines={[{ at: 1, text: t('treatments.drift.least') }]}
-          note={t('treatments.drift.note')}
-        />
+      {told.length === 0 ? null : charts(told.map(panelOf))}
+      {panels.length > 0 && told.length === 0 ? <p>{t('treatments.drift.noneChanged')}</p> : null}
+      {steady.length === 0 ? null : (
+        <details className="printed-fold">
+          <summary>{t('treatments.drift.steadyPanels', { count: steady.length })}</summary>
+          {charts(steady)}
+        </details>
       )}
       <DataTable
         caption={t('treatments.siteTable')}
@@ -90,6 +104,7 @@ export function TreatmentDrift({ sites, words }: { sites: readonly SiteRuns[]; w
           },
           count('runs', ({ runs }) => runs),
           count('short', ({ outside }) => outside),
+          count('long', ({ long }) => long),
           count('unknown', ({ unknown }) => unknown),
           {
             key: 'held',
@@ -115,7 +130,7 @@ export function TreatmentDrift({ sites, words }: { sites: readonly SiteRuns[]; w
     </>
   );
 
-  function count(key: 'runs' | 'short' | 'unknown', of: (site: SiteRuns) => number) {
+  function count(key: 'runs' | 'short' | 'long' | 'unknown', of: (site: SiteRuns) => number) {
     return {
       key,
       header: t(`treatments.columns.${key}`),

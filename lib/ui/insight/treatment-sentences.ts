@@ -25,12 +25,12 @@ export function lossText(figure: ShownFigure, words: InsightWords): string {
 const of = (standings: readonly StandingLoss[], standing: RunStanding) =>
   standings.find((one) => one.standing === standing);
 
-/** How many runs fell short and where, what their batches lost beside the others, and how far the site may be the reason. */
+/** Of the runs that treated what was asked: how many did not hold and where, what their batches lost, and how far the site may be the reason. */
 export function treatmentSentences(answer: TreatmentsAnswer, words: InsightWords): string[] {
   const { t, names, language } = words;
   const { judgedRuns, outsideRuns, unknownRuns, standings, difference, sitesWithBoth } = answer;
   if (judgedRuns === 0) return [t('treatments.none', { count: unknownRuns })];
-  if (outsideRuns === 0) return [t('treatments.allHeld', { count: judgedRuns })];
+  if (outsideRuns === 0) return [t('treatments.allHeld', { count: judgedRuns }), ...longer(answer, words)];
   const join = new Intl.ListFormat(language, { type: 'conjunction' });
   const sites = answer.sites.filter(({ outside }) => outside > 0);
   const siteIds = [...new Set(sites.map(({ siteId }) => siteId))];
@@ -49,7 +49,21 @@ export function treatmentSentences(answer: TreatmentsAnswer, words: InsightWords
             outside: lossText(outside.loss, words),
             well: lossText(well.loss, words),
           });
-  return [where, lost, ...doubt(difference, sitesWithBoth, outside?.siteIds.length ?? 0, words)];
+  return [
+    where,
+    lost,
+    ...doubt(difference, sitesWithBoth, outside?.siteIds.length ?? 0, words),
+    ...longer(answer, words),
+  ];
+}
+
+function longer({ longRuns, sites }: TreatmentsAnswer, { t, names, language }: InsightWords): string[] {
+  if (longRuns === 0) return [];
+  const siteIds = [...new Set(sites.flatMap(({ siteId, long }) => (long > 0 ? [siteId] : [])))];
+  if (siteIds.length > 3) return [t('treatments.longerMany', { count: longRuns, sites: siteIds.length })];
+  const join = new Intl.ListFormat(language, { type: 'conjunction' });
+  const named = join.format(siteIds.map((id) => names.siteName(id)).sort());
+  return [t('treatments.longer', { count: longRuns, sites: named })];
 }
 
 function doubt(

@@ -17,7 +17,7 @@ type Props = {
   readonly address: Readonly<Record<string, string | string[] | undefined>>;
 };
 
-/** Answer first: how many runs fell short, where, and what it cost; then losses, each site's runs, and their courses. */
+/** Answer first: how many runs did not hold, where, and what it cost; then losses, each site's runs, and their courses. */
 export function TreatmentsAnswerView({ answer, words, temperatureUnit, address }: Props) {
   const { t, names, language } = words;
   const ids = [...new Set(answer.sites.map(({ siteId }) => siteId))].sort((a, b) =>
@@ -33,11 +33,17 @@ export function TreatmentsAnswerView({ answer, words, temperatureUnit, address }
         <p key={sentence}>{sentence}</p>
       ))}
       {answer.unknownRuns === 0 ? null : <p>{t('treatments.unknown', { count: answer.unknownRuns })}</p>}
-      <p>{t(answer.outsideRuns === 0 ? 'treatments.nextNone' : 'treatments.next')}</p>
+      {answer.otherRuns === 0 ? null : <p>{t('treatments.others', { count: answer.otherRuns })}</p>}
+      <p>{t(nextStep(answer))}</p>
       <TreatmentLosses answer={answer} words={words} temperatureUnit={temperatureUnit} />
       <TreatmentDrift sites={shown.sites} words={words} />
       <TreatmentCourses answer={shown} words={words} temperatureUnit={temperatureUnit} />
       <ListPager of="sites" path="/questions/treatments" listed={listed} address={address} words={words} />
     </>
   );
+}
+
+function nextStep({ outsideRuns, longRuns }: TreatmentsAnswer) {
+  if (outsideRuns > 0) return 'treatments.next';
+  return longRuns > 0 ? 'treatments.nextLonger' : 'treatments.nextNone';
 }

@@ -61,9 +61,24 @@ describe('does the treatment do what it says', () => {
   });
 
   it('does not call a site to account whose runs cannot be judged', () => {
-    expect(answer.judgedRuns + answer.unknownRuns).toBe(runs.length);
+    expect(answer.judgedRuns + answer.unknownRuns + answer.otherRuns).toBe(runs.length);
     for (const { runs: all, outside, unknown } of answer.sites)
       expect(outside + unknown).toBeLessThanOrEqual(all);
+  });
+
+  it('counts above the table the runs of the table, and no others', async () => {
+    const some = await ask((batches) =>
+      batches.filter(({ facts }) => facts.siteId !== truths.shortBath.site),
+    );
+    expect(some.outsideRuns).toBe(0);
+    expect(some.otherRuns).toBeGreaterThan(answer.otherRuns);
+    for (const one of [answer, some]) {
+      const inTable = one.standings.reduce((sum, row) => sum + row.runs, 0);
+      expect(one.judgedRuns + one.unknownRuns).toBe(inTable);
+      expect(one.sites.reduce((sum, site) => sum + site.runs, 0)).toBe(inTable);
+      const outside = one.standings.find(({ standing }) => standing === 'outside')?.runs ?? 0;
+      expect(one.outsideRuns).toBe(outside);
+    }
   });
 
   it('gives the same answer in whatever order batches and runs come', async () => {
@@ -91,7 +106,41 @@ const run = (id: string, changes: Partial<JudgedRun> = {}): JudgedRun => ({
   ...changes,
 });
 
+describe('a run that lasted longer than its window allows', () => {
+  const batches = judgedOn(['a', 'b', 'c'].map((id) => bags({ id, runIds: [id] })));
+  const some = [run('a'), run('b', { standing: 'long' }), run('c', { standing: 'outside' }), run('bucket')];
+  const asked = { judged: batches, batches: modelBatches(batches, new Map(), new Map()), ground };
+
+  it('held, and is told apart by site; a run that treated none of the batches asked about is not counted', async () => {
+    const told = await answerTreatments(
+      { ...asked, runs: some, from: '2020-01-01', courses: [], windows: [] },
+      fitHere,
+    );
+    expect(told).toMatchObject({ judgedRuns: 3, outsideRuns: 1, longRuns: 1, unknownRuns: 0, otherRuns: 1 });
+    expect(told.sites).toMatchObject([{ runs: 3, outside: 1, long: 1 }]);
+  });
+
+  it('is in neither column of the seasons', () => {
+    const halves = new Map([['mill-lane', 'north']] as const);
+    const rows = lossesBySeason(
+      treatedBatches(batches, some),
+      modelBatches(batches, new Map(), halves),
+      ground,
+    );
+    expect(rows.map(({ inside, outside }) => [inside.n.batches, outside.n.batches])).toEqual([[1, 1]]);
+  });
+});
+
 describe('a batch of several runs', () => {
+  it('does not count as one inside the window when one of its runs lasted too long', () => {
+    const batches = judgedOn([bags({ runIds: ['good', 'long'] })]);
+    const [treated] = treatedBatches(batches, [
+      run('good'),
+      run('long', { standing: 'long', heldShare: 2.5 }),
+    ]);
+    expect(treated?.run.id).toBe('long');
+  });
+
   it('goes by the run that fell short', () => {
     const [batch] = judgedOn([bags({ runIds: ['good', 'short'] })]);
     if (!batch) throw new Error('no batch');
