@@ -3,16 +3,19 @@ import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
 import { asCalendarDate } from '@/lib/records/fields/stored-date';
 import { buildContent } from './content/build-content';
-import type { FunderReportContent } from './content/funder-report';
+import { type FunderReportContent, funderReportContent } from './content/funder-report';
 import { reportGround } from './content/ground';
 import { reportIndicators } from './content/report-indicators.input';
 import { type ChangedSum, changedSums } from './since/changed-sums';
 import { type LaterEntries, readLaterEntries } from './since/read-later-entries';
 
 export type ReportChanges = {
-  /** The report as it would be built now, before it is held against the versions that readers have. */
+  /**
+   * The report as it would be built now, before it is held against the versions that readers have: what this version protects
+   * beside other reports it tells, so that only what the version tells may be compared (`toldChanges`).
+   */
   readonly content: FunderReportContent;
-  /** Which sums differ, and at which site; undefined for a report built before that was kept. */
+  /** Which sums that are told then and now differ, and at which site; undefined for a report built before that was kept. */
   readonly sums: readonly ChangedSum[] | undefined;
   /** Records of the period written, corrected or voided since the report was built. */
   readonly entries: readonly LaterEntries[];
@@ -44,10 +47,17 @@ export async function previewChanges(
     },
     now,
   );
+  const version = funderReportContent.parse(row.content);
+  const toldBoth = ({ part }: ChangedSum) =>
+    [version, content].every(
+      ({ harvest, residues }) => (part === 'residues' ? residues : harvest).total.kind === 'shown',
+    );
   const sites = await db.site.findMany({ select: { id: true, name: true } });
   return {
     content,
-    sums: row.ground ? changedSums(reportGround.parse(row.ground.ground), ground) : undefined,
+    sums: row.ground
+      ? changedSums(reportGround.parse(row.ground.ground), ground).filter(toldBoth)
+      : undefined,
     entries: await readLaterEntries(context, period, row.builtAt),
     siteNames: new Map(sites.map(({ id: siteId, name }) => [siteId, name])),
   };

@@ -202,6 +202,11 @@ it('tells last year’s harvest as readers have it, whoever corrected it since, 
   await weigh(quarry, 800, '2026-05-21');
   const late = await read((await build(april)).id);
   expect(late.content.harvest.total).toEqual({ key: 'total', kind: 'protected' });
+  await publish(late.id);
+  const since = await readAs(people.coordinator, (context) =>
+    previewChanges(context, late.id, new Date(clock)),
+  );
+  expect(since?.sums).toEqual([]);
 });
 
 it('is published alone of two drafts that would tell of one site, also when both are published at once', async () => {

@@ -2,7 +2,7 @@ import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { isId } from '@/lib/records/fields/id-field';
-import { documentChanges } from '@/lib/report/document/document-changes';
+import { toldChanges } from '@/lib/report/document/told-changes';
 import { getReport } from '@/lib/report/get-report.query';
 import { previewChanges } from '@/lib/report/preview-changes.query';
 import { Heading } from '@/lib/ui/page/heading';
@@ -22,7 +22,7 @@ export default async function ReportChangesPage({ params }: PageProps<'/reports/
     : [undefined, undefined];
   if (!report || !changes) return <NotThere />;
   const t = await getTranslations('report');
-  const figures = documentChanges(
+  const { figures, protectedThen } = toldChanges(
     await loadDocument(actor, report),
     await loadDocument(actor, { ...report, content: changes.content }),
   );
@@ -33,6 +33,7 @@ export default async function ReportChangesPage({ params }: PageProps<'/reports/
         {figures.length === 0 ? t('sinceNone') : t('sinceSome', { count: figures.length })}
       </p>
       <p>{t('sinceIntro')}</p>
+      {protectedThen === 0 ? null : <p>{t('sinceProtected', { count: protectedThen })}</p>}
       <p>
         <Link href={`/reports/${id}`}>{report.title}</Link>
       </p>
