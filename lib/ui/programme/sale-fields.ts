@@ -18,6 +18,7 @@ type Options = {
 /** The form of a sale. */
 export async function saleFields({ form, days, massUnit, currency }: Options): Promise<FieldSpec[]> {
   const t = await getTranslations('programme.sales');
+  const common = await getTranslations('common');
   const words = await getTranslations('vocabulary.outletKind');
   const label = (name: Parameters<typeof t>[0]) => sentenceCase(t(name));
   return [
@@ -38,6 +39,15 @@ export async function saleFields({ form, days, massUnit, currency }: Options): P
     { kind: 'decimal', name: 'amount', label: label('fields.amount'), suffix: currency },
     { kind: 'whole', name: 'customers', label: label('fields.customers'), optional: true },
     { kind: 'paragraph', name: 'note', label: label('fields.note'), optional: true },
-    ...(form.kind === 'correct' ? await correctionFields() : []),
+    ...(form.kind === 'correct'
+      ? await correctionFields()
+      : ([
+          {
+            kind: 'caution',
+            name: 'care',
+            title: t('caution.title'),
+            lines: [t('caution.species'), t('caution.authority'), common('caution.rule')],
+          },
+        ] satisfies FieldSpec[])),
   ];
 }

@@ -2,6 +2,7 @@
 
 import { useEffect, useState } from 'react';
 import { type FieldContext, textOf } from '../form/field-context';
+import { Caution } from '../page/caution';
 import { checkHarvest, massAt } from './check-harvest';
 import { dayText } from './checked-entry';
 import { fillPlaces } from './fill-places';
@@ -78,14 +79,17 @@ export function QuickHarvest(props: QuickProps) {
       known={['fresh', 'tare', 'lines.0.flush']}
       defaults={{}}
       after={
-        <p>
-          <a
-            className="tap"
-            href={entry.batchId ? `/weighings/new?batch=${entry.batchId}` : '/weighings/new'}
-          >
-            {words.harvest.more}
-          </a>
-        </p>
+        <>
+          <p>
+            <a
+              className="tap"
+              href={entry.batchId ? `/weighings/new?batch=${entry.batchId}` : '/weighings/new'}
+            >
+              {words.harvest.more}
+            </a>
+          </p>
+          <Caution title={words.care.title} lines={words.care.lines} />
+        </>
       }
     >
       {fields}

@@ -6,9 +6,10 @@ import type { Messages } from '../messages/en';
  * hands to the client component and a page without signal carries in itself. `locale` is the reader's tag for figures.
  */
 export function quickWordsOf(messages: Messages, locale: string) {
-  const { quick, common, findings, photos, vocabulary } = messages;
+  const { quick, common, findings, photos, vocabulary, weighings } = messages;
   const { takePhoto, kept, keptNot, working, people } = photos;
   const { caution } = findings;
+  const care = weighings.caution;
   return {
     ...quick,
     form: formWordsOf(common, locale),
@@ -22,6 +23,7 @@ export function quickWordsOf(messages: Messages, locale: string) {
       title: caution.title,
       lines: [caution.keepClosed, caution.lastInLine, caution.doNotEat, common.caution.rule],
     },
+    care: { title: care.title, lines: [care.spores, care.eating, common.caution.rule] },
   };
 }
 
