@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { Actor } from '@/lib/access/actor';
 import { readSnapshot } from '@/lib/access/scoped-db';
 import { answerArchive } from '../answer-archive';
+import { archiveName } from '../archive-name';
 import { licenceNames } from './describe-package';
 import { writePackage } from './write-package';
 
@@ -21,12 +22,8 @@ export function answerPackage(
     now,
     ...(asked.siteId === undefined ? {} : { siteId: asked.siteId }),
   };
-  const plain = actor.networkName
-    .normalize('NFD')
-    .replaceAll(/[^A-Za-z0-9]+/g, '-')
-    .toLowerCase();
   return answerArchive(
-    `${plain}-${now.toISOString().slice(0, 10)}.zip`,
+    archiveName(actor.networkName, now, actor.networkTimeZone),
     (file) => readSnapshot(actor, (context) => writePackage(context, file, options)),
     busy,
   );

@@ -36,6 +36,13 @@ function told(content: FunderReportContent) {
   };
 }
 
+it('The day up to which agreements count is that of the network, not of Greenwich', () => {
+  const sites = { named: [], anonymous: 7, leftOut: 0, left: { counted: 0, withdrawn: 0 } };
+  const lateInTheEvening = { ...report.content, sites, builtAt: '2026-11-27T03:30:00.000Z' };
+  const { paragraphs } = told(lateInTheEvening)('glance');
+  expect(paragraphs.at(-1)).toContain('by 2026-11-26.');
+});
+
 it('A change is told with how many sites stand behind either of its amounts', () => {
   const [table] = told(report.content)('changes').tables ?? [];
   expect(table?.rows.map(({ cells }) => cells.map(({ below }) => below))).toEqual(

@@ -1,3 +1,4 @@
+import { dateInZone } from '@/lib/growing/calendar-date';
 import type { FunderReportContent } from '@/lib/report/content/funder-report';
 import { sitesLeftSentences } from '../../leaving/sites-left-sentences';
 import type { ReportTongue } from './report-tongue';
@@ -5,7 +6,7 @@ import type { ReportTongue } from './report-tongue';
 /** Which sites stand behind a report: those that agreed to be named, how many did not, and how many have left. */
 export function sitesParagraphs(
   { sites, builtAt }: Pick<FunderReportContent, 'sites' | 'builtAt'>,
-  { t, date, locale }: ReportTongue,
+  { t, date, locale, timeZone }: ReportTongue,
 ): string[] {
   if (sites === undefined) return [];
   const { named, anonymous, leftOut, left } = sites;
@@ -18,6 +19,6 @@ export function sitesParagraphs(
     ...sitesLeftSentences(left, (key, values) =>
       t(`sites.${key === 'site.leftCounted' ? 'leftCounted' : 'leftWithdrawn'}`, values),
     ),
-    t('sites.agreed', { date: date(builtAt.slice(0, 10)) }),
+    t('sites.agreed', { date: date(dateInZone(new Date(builtAt), timeZone)) }),
   ];
 }
