@@ -1,6 +1,7 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { Destination, MaterialKind } from '@/lib/database/generated/enums';
+import { notResidues } from '@/lib/growing/residue-kinds';
 
 export type Period = { readonly from: string; readonly to: string };
 
@@ -12,12 +13,15 @@ export type Production = {
   readonly harvested: readonly SiteAmount[];
   /** The same by where it went; what was not said is `unsaid`. */
   readonly destinations: readonly (SiteAmount & { readonly destination: Destination | 'unsaid' })[];
-  /** Dry substrate of batches by the day of inoculation and the material they are mainly made of; second lives left out. */
+  /**
+   * Dry substrate of batches by the day of inoculation and the material they are mainly made of, also of what is no residue
+   * (`growing/residue-kinds`); second lives and supplements left out.
+   */
   readonly residues: readonly (SiteAmount & {
     readonly material: MaterialKind | 'mixed';
     readonly assumed: boolean;
   })[];
-  /** Batches started in the period whose dry mass is not known. */
+  /** Batches on residues started in the period whose dry mass is not known; second lives left out. */
   readonly batchesWithoutDryMass: number;
   /** Batches started, by site: counts, not grams. */
   readonly started: readonly SiteAmount[];
@@ -50,10 +54,13 @@ export async function readProduction({ db, actor }: ReadContext, { from, to }: P
       and b.inoculated_on between ${from}::date and ${to}::date
     group by b.site_id, coalesce(m.kind::text, 'mixed') order by b.site_id, 2`;
   const started = await db.$queryRaw<(SiteAmount & { without: number })[]>`
-    select site_id::text as "siteId", count(*)::float8 as grams,
-      (count(*) filter (where dry_grams is null))::int as without from batch
-    where network_id = ${network}::uuid and voided_at is null and inoculated_on between ${from}::date and ${to}::date
-    group by site_id order by site_id`;
+    select b.site_id::text as "siteId", count(*)::float8 as grams,
+      (count(*) filter (where b.dry_grams is null and not b.second_life
+        and (m.kind is null or m.kind::text <> all (${[...notResidues]}::text[]))))::int as without
+    from batch b left join material m on m.network_id = b.network_id and m.id = b.material_id
+    where b.network_id = ${network}::uuid and b.voided_at is null
+      and b.inoculated_on between ${from}::date and ${to}::date
+    group by b.site_id order by b.site_id`;
   const active = await db.$queryRaw<{ siteId: string }[]>`
     select distinct site_id::text as "siteId" from (
       select site_id from batch where network_id = ${network}::uuid and voided_at is null

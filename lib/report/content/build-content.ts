@@ -8,6 +8,7 @@ import { readSpeciesHarvest } from '@/lib/analysis/production/read-species-harve
 import { readAnswers } from '@/lib/analysis/programme/read-answers';
 import { readPractices } from '@/lib/analysis/programme/read-practices';
 import { readTrainings } from '@/lib/analysis/programme/read-trainings';
+import { isResidue } from '@/lib/growing/residue-kinds';
 import { changeRows } from './change-rows';
 import { costPart } from './cost-part';
 import type { FunderReportContent } from './funder-report';
@@ -115,9 +116,14 @@ export async function buildContent(
       batchesWithoutDryMass: production.batchesWithoutDryMass,
       rule,
       ...told,
+      residuesLeftOut: [...residues.leftOut],
       sales: indicators.includes('sales') ? told.sales : [],
       assumedResidues: [
-        ...new Set(production.residues.filter((row) => row.assumed).map((row) => row.material)),
+        ...new Set(
+          production.residues
+            .filter((row) => row.assumed && isResidue(row.material))
+            .map((row) => row.material),
+        ),
       ].sort(),
       ...chosen.content,
       changes: before
@@ -135,7 +141,7 @@ export async function buildContent(
     ground: {
       glance: glance.ground,
       harvest: { harvest: harvest.known },
-      residues: { residues: residues.known },
+      residues: residues.ground,
       ...(indicators.includes('sales') ? { sales: sales.ground } : {}),
       ...(before ? { baseline: tablesOf(before) } : {}),
       ...chosen.ground,

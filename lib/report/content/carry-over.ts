@@ -5,6 +5,7 @@ import { carryChanges } from './carry-changes';
 import type { FunderReportContent } from './funder-report';
 import { type GroundPart, groundParts } from './ground';
 import { partsHiddenTogether } from './hidden-together';
+import { leftOutThatTell, withoutLeftOut } from './left-out-beside';
 import { partsBesideDays } from './parts-beside-days';
 import { partsThatTell } from './parts-that-tell';
 import { practicesThatTell, withoutPractices } from './practices-beside';
@@ -22,7 +23,7 @@ const fieldsOf: Record<GroundPart, readonly (keyof FunderReportContent)[]> = {
   baseline: [],
   harvest: ['harvest'],
   protein: ['protein'],
-  residues: ['residues', 'assumedResidues', 'batchesWithoutDryMass'],
+  residues: ['residues', 'residuesLeftOut', 'assumedResidues', 'batchesWithoutDryMass'],
   practices: ['practices', 'adopted'],
   trainings: ['trainings'],
   sales: ['sales'],
@@ -70,11 +71,12 @@ function partsToHold(built: BuiltReport, earlier: readonly BuiltReport[]): Set<G
  * Holds a report against those that readers have of the same days: a part of it that, less an earlier one, would tell
  * what few sites changed stands as it did in the latest that told it over the same period; where none did, as few of its
  * numbers as possible are kept back. `earlier` begins with the latest; each of them was held against those before it, so that what stands again tells
- * nothing new. Practices beside reports over other days are kept back one by one.
+ * nothing new. Practices beside reports over other days, and what is left out of the residues, are kept back one by one.
  */
 export function carryOver(built: BuiltReport, earlier: readonly EarlierReport[]): BuiltReport {
   const ofPeriod = earlier.filter((one) => samePeriod(one.content, built.content));
   let report = withoutPractices(built, practicesThatTell(built, earlier));
+  report = withoutLeftOut(report, leftOutThatTell(report, earlier));
   const settled = new Set<GroundPart>();
   for (const part of partsToHold(report, earlier)) {
     if (settled.has(part)) continue;
@@ -91,7 +93,7 @@ export function carryOver(built: BuiltReport, earlier: readonly EarlierReport[])
     for (const one of together) settled.add(one);
     report = tellLess(report, together, safe);
   }
-  return carryChanges(report, earlier);
+  return carryChanges(report, earlier, built.content);
 }
 
 /**
@@ -101,9 +103,10 @@ export function carryOver(built: BuiltReport, earlier: readonly EarlierReport[])
 export function tellsBeside(draft: BuiltReport, earlier: readonly BuiltReport[]): boolean {
   const fresh = [...partsToHold(draft, earlier)].filter((part) => draft.content.carried[part] === undefined);
   const practices = draft.content.carried.practices === undefined ? practicesThatTell(draft, earlier) : [];
+  const leftOut = draft.content.carried.residues === undefined ? leftOutThatTell(draft, earlier) : [];
   return (
     fresh.length > 0 ||
-    [...practices].length > 0 ||
+    [...practices, ...leftOut].length > 0 ||
     baselineTotals(draft).some((total) => baselineTotalTells(total, draft, earlier))
   );
 }

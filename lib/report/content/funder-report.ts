@@ -163,6 +163,8 @@ export const funderReportContent = z.object({
   harvest: table,
   /** Dry grams of residues by kind of material; `assumed`: kinds that rest partly on an assumed moisture. */
   residues: table,
+  /** What was grown on and is no residue; reports built before count it among the residues. */
+  residuesLeftOut: z.array(cell).optional(),
   assumedResidues: z.array(z.string()),
   protein: z.array(proteinRow).default([]),
   /** Sites that treated a batch so for the first time, and practices written down as taken up. */

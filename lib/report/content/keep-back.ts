@@ -34,7 +34,10 @@ const keptParts: Partial<Record<GroundPart, (content: Content) => Partial<Conten
   protein: ({ protein }) => ({
     protein: protein.map((row) => ({ ...row, fresh: kept(row.fresh), range: nothing })),
   }),
-  residues: ({ residues }) => ({ residues: keptTable(residues) }),
+  residues: ({ residues, residuesLeftOut }) => ({
+    residues: keptTable(residues),
+    ...(residuesLeftOut ? { residuesLeftOut: residuesLeftOut.map(kept) } : {}),
+  }),
   trainings: ({ trainings }) => (trainings ? { trainings: keptTrainings(trainings) } : {}),
   sales: ({ sales }) => ({ sales: keptSales(sales) }),
   costs: ({ costs }) => (costs ? { costs: keptCosts(costs) } : {}),

@@ -4,6 +4,7 @@ import { type Period, readProduction } from '@/lib/analysis/production/read-prod
 import { readSales } from '@/lib/analysis/programme/read-sales';
 import { amountPart } from './amount-part';
 import type { ProtectionRule } from './protect-cells';
+import { residuePart } from './residue-part';
 import { salesPart } from './sales-part';
 
 /** What is told of a period and of its baseline alike: harvest, residues and sales, protected. */
@@ -12,7 +13,7 @@ export async function readPeriodParts(context: ReadContext, period: Period, rule
   return {
     production,
     harvest: amountPart(production.destinations, (row) => row.destination, rule),
-    residues: amountPart(production.residues, (row) => row.material, rule),
+    residues: residuePart(production.residues, rule),
     sales: salesPart(await readSales(context, period), rule),
   };
 }

@@ -26,7 +26,10 @@ export function withTable(
   { table, known }: ToldTable,
 ): BuiltReport {
   if (part === 'residues')
-    return { content: { ...content, residues: table }, ground: { ...ground, residues: { residues: known } } };
+    return {
+      content: { ...content, residues: table },
+      ground: { ...ground, residues: { ...ground.residues, residues: known } },
+    };
   if (part === 'harvest')
     return { content: { ...content, harvest: table }, ground: { ...ground, harvest: { harvest: known } } };
   const protein = content.protein.map((row) => {

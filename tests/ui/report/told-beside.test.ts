@@ -64,3 +64,15 @@ it('a part of which figures are kept back beside other reports says so, and no o
   const says = (key: string) => (section(key).notes ?? []).some((note) => note.includes('kept back'));
   expect(['harvest', 'residues', 'sales', 'changes'].map(says)).toEqual([false, true, false, true]);
 });
+
+it('Residues say what is counted and name what is not, in a table of its own; an older report says what it counted', () => {
+  const older = told(report.content)('residues');
+  expect(older.tables?.map(({ key }) => key)).toEqual(['residues']);
+  const leftOut = [{ key: 'log_wood', kind: 'shown' as const, amount: 1_476_700, sites: 6 }];
+  const { paragraphs, tables } = told({ ...report.content, residuesLeftOut: leftOut })('residues');
+  expect(paragraphs[0]).toContain('Logs cut for growing are no residue');
+  expect(paragraphs.slice(1)).toEqual(older.paragraphs);
+  expect(tables?.[1]?.rows.map(({ cells }) => cells.map(({ text, value }) => value ?? text))).toEqual([
+    ['vocabulary.materialKind.log_wood', 1476.7, 6],
+  ]);
+});

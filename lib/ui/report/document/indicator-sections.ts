@@ -4,6 +4,7 @@ import type { DocumentSection } from '@/lib/report/document/report-document';
 import { adoptedTable } from './adopted-table';
 import { amountTable } from './amount-table';
 import { costSection } from './cost-section';
+import { leftOutTable } from './left-out-table';
 import { methodTable } from './method-table';
 import { methodWords } from './method-words';
 import { practiceTable } from './practice-table';
@@ -34,6 +35,7 @@ const harvest: IndicatorSection = (content, tongue) => ({
 
 const residues: IndicatorSection = (content, tongue) => ({
   paragraphs: [
+    ...(content.residuesLeftOut === undefined ? [] : [tongue.t('residuesCounted')]),
     tongue.t('residuesNote', { ...periodOf(content, tongue), without: content.batchesWithoutDryMass }),
   ],
   tables: [
@@ -47,6 +49,7 @@ const residues: IndicatorSection = (content, tongue) => ({
       },
       tongue,
     ),
+    ...(content.residuesLeftOut?.length ? [leftOutTable(content.residuesLeftOut, tongue)] : []),
   ],
 });
 
