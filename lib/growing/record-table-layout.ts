@@ -40,8 +40,15 @@ export const columnUnits = [
 ] as const;
 export type ColumnUnit = (typeof columnUnits)[number];
 
-/** What one column holds: a field of the kind of record, or nothing that is taken in. */
-export type TableColumn = { readonly field: string | null; readonly unit: ColumnUnit | null };
+/**
+ * What one column holds: a field of the kind of record, or nothing that is taken in. `weak`: guessed by a part of its
+ * heading, and nobody has said yet that it is right.
+ */
+export type TableColumn = {
+  readonly field: string | null;
+  readonly unit: ColumnUnit | null;
+  readonly weak?: true;
+};
 
 /** How a table of records is written; guessed, shown, changed by the person and remembered for the site. */
 export type RecordTableLayout = {
@@ -58,4 +65,6 @@ export type RecordTableLayout = {
   readonly headerLine: number;
   readonly headers: readonly string[];
   readonly columns: readonly TableColumn[];
+  /** What holds for the whole table where no column says it, by field: a value of its list, an id, a date, a number. */
+  readonly given: Readonly<Record<string, string>>;
 };

@@ -1,6 +1,7 @@
 import type { DateOrder, DecimalMark } from '@/lib/growing/condition-table-layout';
 import type { ColumnUnit, RecordTableLayout } from '@/lib/growing/record-table-layout';
 import { dateParts } from '../conditions/read-moment';
+import { givenByHeadings } from './given-by-headings';
 import { headerFits, mapColumns } from './map-columns';
 import { guessDateOrder } from './read-date';
 import type { TableField } from './table-field';
@@ -67,13 +68,15 @@ export function guessRecordLayout(
       return /^\d+(\.\d+)?$/.test(text) ? [Number(text)] : [];
     }),
   );
+  const columns = mapColumns(headers, fields, numbers, usual.units);
   return {
     ...written,
     decimal,
     dateOrder: guessDateOrder(cells, usual.dateOrder),
     headerLine: line,
     headers,
-    columns: mapColumns(headers, fields, numbers, usual.units),
+    columns,
+    given: givenByHeadings(headers, columns, fields),
   };
 }
 

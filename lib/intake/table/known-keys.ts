@@ -8,6 +8,8 @@ export type KeyedRecord = { readonly key: string; readonly id: string };
 export class KnownKeys {
   private readonly left = new Map<string, string[]>();
   private readonly loaded = new Set<string>();
+  /** How many records and rows have each key: those there before, used up or not, and those that rows became. */
+  private readonly known = new Map<string, number>();
 
   /** `usedUp`: records for which rows stand that are not taken this time. */
   constructor(private readonly usedUp: ReadonlySet<string>) {}
@@ -21,6 +23,7 @@ export class KnownKeys {
     if (missing.length === 0) return;
     for (const scope of missing) this.loaded.add(scope);
     for (const { key, id } of await read(missing)) {
+      this.claim(key);
       if (this.usedUp.has(id)) continue;
       const ids = this.left.get(key);
       if (ids) ids.push(id);
@@ -38,5 +41,20 @@ export class KnownKeys {
     const ids = this.left.get(key);
     if (ids) ids.unshift(id);
     else this.left.set(key, [id]);
+  }
+
+  /** Whether a record like this one is there or comes of an earlier row: one more can be right, and can be a line written twice. */
+  has(key: string): boolean {
+    return (this.known.get(key) ?? 0) > 0;
+  }
+
+  /** Counts what a row becomes. */
+  claim(key: string): void {
+    this.known.set(key, (this.known.get(key) ?? 0) + 1);
+  }
+
+  /** Takes that back, of what came to nothing. */
+  unclaim(key: string): void {
+    this.known.set(key, (this.known.get(key) ?? 1) - 1);
   }
 }

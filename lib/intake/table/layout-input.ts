@@ -1,6 +1,11 @@
 import { z } from 'zod';
 import { dateOrders, decimalMarks, tableDelimiters } from '@/lib/growing/condition-table-layout';
-import { columnUnits, type RecordTableLayout, tableEncodings } from '@/lib/growing/record-table-layout';
+import {
+  columnUnits,
+  type RecordTableLayout,
+  type TableColumn,
+  tableEncodings,
+} from '@/lib/growing/record-table-layout';
 
 const layout = z.object({
   format: z.enum(['csv', 'xlsx']),
@@ -12,7 +17,17 @@ const layout = z.object({
   dateOrder: z.enum(dateOrders),
   headerLine: z.number().int().min(0),
   headers: z.array(z.string()),
-  columns: z.array(z.object({ field: z.string().nullable(), unit: z.enum(columnUnits).nullable() })),
+  columns: z.array(
+    z
+      .object({
+        field: z.string().nullable(),
+        unit: z.enum(columnUnits).nullable(),
+        weak: z.literal(true).optional(),
+      })
+      .transform(({ field, unit, weak }): TableColumn => (weak ? { field, unit, weak } : { field, unit })),
+  ),
+  // Tables that were kept before anything could be given have none.
+  given: z.record(z.string(), z.string()).default({}),
 });
 
 /** A layout as the database kept it. */

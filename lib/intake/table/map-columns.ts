@@ -35,16 +35,31 @@ export function unitsOfField(field: TableField): readonly ColumnUnit[] {
   return Object.hasOwn(unitsOf, field.cell) ? unitsOf[field.cell as keyof typeof unitsOf] : [];
 }
 
-/** The unit that a heading names, such as "Fresh (kg)" or "peso_g". */
-function unitInHeader(header: string, field: TableField): ColumnUnit | undefined {
+function unitsInHeader(header: string): readonly ColumnUnit[] {
   const words = header
     .toLowerCase()
     .replace('²', '2')
     .split(/[^\p{L}\p{N}]+/u);
-  return words
-    .reverse()
-    .map((word) => unitWords[word])
-    .find((unit) => unit !== undefined && unitsOfField(field).includes(unit));
+  return words.reverse().flatMap((word) => (Object.hasOwn(unitWords, word) ? (unitWords[word] ?? []) : []));
+}
+
+/** The unit that a heading names, such as "Fresh (kg)" or "peso_g". */
+function unitInHeader(header: string, field: TableField): ColumnUnit | undefined {
+  return unitsInHeader(header).find((unit) => unitsOfField(field).includes(unit));
+}
+
+const masses: readonly ColumnUnit[] = unitsOf.mass;
+
+/** Whether a heading names a unit of mass for what has none: "1st flush g" is no number of a flush. */
+function massOfAnother(header: string, field: TableField): boolean {
+  if (field.cell === 'mass' || field.cell === 'text') return false;
+  return unitsInHeader(header).some((unit) => masses.includes(unit));
+}
+
+function neverSaid(plain: string, { never = [] }: TableField): boolean {
+  return plain
+    .split(' ')
+    .some((word) => never.some((start) => (start.length > 2 ? word.startsWith(start) : word === start)));
 }
 
 /**
@@ -69,16 +84,17 @@ function unitOfValues(
 const withoutUnit = (words: string) =>
   words
     .split(' ')
-    .filter((word, index) => index === 0 || unitWords[word] === undefined)
+    .filter((word, index) => index === 0 || !Object.hasOwn(unitWords, word))
     .join(' ');
 
 /** How well a heading names a field: 3 as written, 2 but for its unit, 1 as a part of it, 0 not at all. */
 function gradeOf(header: string, field: TableField): number {
   const plain = plainWords(header);
-  if (plain === '') return 0;
+  if (plain === '' || massOfAnother(header, field)) return 0;
   const words = [field.name.replace(/([A-Z])/g, ' $1').toLowerCase(), ...field.words];
   if (words.includes(plain)) return 3;
   if (words.includes(withoutUnit(plain))) return 2;
+  if (neverSaid(plain, field)) return 0;
   return words.some((word) => word.length > 3 && ` ${plain} `.includes(` ${word} `)) ? 1 : 0;
 }
 
@@ -86,7 +102,10 @@ export function headerFits(header: string, fields: readonly TableField[]): boole
   return fields.some((field) => gradeOf(header, field) >= 2);
 }
 
-/** Which field each column holds, by its heading: the best fit first, each field once. `numbers` are the numbers of each column. */
+/**
+ * Which field each column holds, by its heading: the best fit first, each field once; `weak` where only a part of the
+ * heading is known. `numbers` are the numbers of each column.
+ */
 export function mapColumns(
   headers: readonly string[],
   fields: readonly TableField[],
@@ -95,12 +114,14 @@ export function mapColumns(
 ): TableColumn[] {
   const columns: (TableField | undefined)[] = headers.map(() => undefined);
   const taken = new Set<TableField>();
+  const weak = new Set<number>();
   for (const grade of [3, 2, 1])
     for (const [index, header] of headers.entries()) {
       if (columns[index] !== undefined) continue;
       const field = fields.find((one) => !taken.has(one) && gradeOf(header, one) === grade);
       if (field === undefined) continue;
       taken.add(field);
+      if (grade === 1) weak.add(index);
       columns[index] = field;
     }
   return columns.map((field, index) => ({
@@ -109,5 +130,6 @@ export function mapColumns(
       field === undefined
         ? null
         : (unitInHeader(headers[index] ?? '', field) ?? unitOfValues(numbers[index] ?? [], field, usual)),
+    ...(weak.has(index) ? { weak: true } : {}),
   }));
 }

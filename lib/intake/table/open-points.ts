@@ -1,11 +1,10 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import type { FieldError } from '@/lib/base/result';
+import { choicesOf, type FieldChoices } from './field-choices';
 import { fieldsOfKind } from './kinds/fields-of-kind';
 import { openFile } from './open-file';
-import { offerReferences } from './references';
 import { choiceKey } from './rows-to-take';
-import type { TableField } from './table-field';
 
 /** A text that stands for nothing known, with how many rows say it and what it may stand for. */
 export type UnknownText = {
@@ -14,11 +13,6 @@ export type UnknownText = {
   readonly text: string;
   readonly rows: number;
 };
-
-/** What an unknown text of one field can be chosen to mean: records by their name, or values for the catalogue. */
-export type FieldChoices =
-  | { readonly kind: 'records'; readonly options: readonly { value: string; label: string }[] }
-  | { readonly kind: 'values'; readonly values: readonly string[] };
 
 /** A question that many rows raise, with one of them as an example. */
 export type OpenQuestion = { readonly rows: number; readonly line: number; readonly question: FieldError };
@@ -32,13 +26,6 @@ export type OpenPoints = {
 };
 
 const mostUnknown = 40;
-
-async function choicesOf(context: ReadContext, field: TableField): Promise<FieldChoices | undefined> {
-  if (field.cell === 'choice') return { kind: 'values', values: Object.keys(field.options) };
-  return field.cell === 'reference' || field.cell === 'references'
-    ? { kind: 'records', options: await offerReferences(context, field.of) }
-    : undefined;
-}
 
 /** What can be settled for many rows at once: texts that were not found, and questions of one kind. */
 export async function openPoints(context: ReadContext, id: string): Promise<OpenPoints> {

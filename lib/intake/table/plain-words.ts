@@ -1,10 +1,11 @@
-/** Words as they are compared: lower case, without accents, signs and units in brackets; "Fecha_de cosecha (kg)" is "fecha de cosecha". */
+/** Words as they are compared: lower case, without accents, signs and units in brackets; "Fecha_de cosecha (kg)" is "fecha de cosecha", "N.º de bolsas" is "no de bolsas". */
 export function plainWords(text: string): string {
   return text
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
     .replace(/\([^)]*\)|\[[^\]]*\]/g, ' ')
     .toLowerCase()
+    .replace(/(?<!\p{L})n\s*\.?\s*[º°]/gu, 'no ')
     .replace(/[^\p{L}\p{N}%#]+/gu, ' ')
     .trim();
 }

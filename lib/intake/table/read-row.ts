@@ -4,7 +4,7 @@ import type { RecordTableLayout } from '@/lib/growing/record-table-layout';
 import { plainWords } from './plain-words';
 import { readDate } from './read-date';
 import { readMomentCell } from './read-moment-cell';
-import type { TableField } from './table-field';
+import { type TableField, unsaid } from './table-field';
 
 /** Values of one row by field: what the form of the same record would have posted. */
 export type RowValues = ReadonlyMap<string, unknown>;
@@ -67,6 +67,8 @@ function readCell(
       return { value: { text, unit } };
     case 'choice': {
       const plain = plainWords(text);
+      if (field.none?.includes(plain)) return undefined;
+      if (field.some?.includes(plain)) return { value: unsaid };
       const found = Object.entries(field.options).find(
         ([value, words]) => plainWords(value) === plain || words.includes(plain),
       );
@@ -87,12 +89,16 @@ function readCell(
   }
 }
 
-/** Reads the cells of one row into what the record's form would post. A cell that says nothing is left out. */
+/**
+ * Reads the cells of one row into what the record's form would post. A cell that says nothing is left out. What no
+ * column holds is as it was `said` of the row, else as it was given for the table.
+ */
 export function readRow(
   cells: readonly string[],
   layout: RecordTableLayout,
   fields: ReadonlyMap<string, TableField>,
   known: KnownReferences,
+  said: Readonly<Record<string, string>> = {},
 ): ReadRow {
   const values = new Map<string, unknown>();
   const errors: FieldError[] = [];
@@ -102,6 +108,20 @@ export function readRow(
     const read = readCell(field, cells[index] ?? '', layout, column.unit, known);
     if (read === undefined) continue;
     if ('value' in read) values.set(field.name, read.value);
+    else errors.push(...[read].flat());
+  }
+  const held = new Set(layout.columns.map(({ field }) => field));
+  const written = new Set(values.keys());
+  for (const [name, text] of Object.entries({ ...layout.given, ...said })) {
+    const field = fields.get(name);
+    if (field === undefined || held.has(name) || text === '') continue;
+    const ofOthers = field.asked?.with;
+    // The day of all findings is no finding where the row tells of none.
+    if (!Object.hasOwn(said, name) && ofOthers && !ofOthers.some((other) => written.has(other))) continue;
+    // What a person chose from a list of records is the record itself.
+    const read = field.cell === 'reference' ? { value: text } : readCell(field, text, layout, null, known);
+    if (read === undefined) continue;
+    if ('value' in read) values.set(name, read.value);
     else errors.push(...[read].flat());
   }
   return { values, errors };

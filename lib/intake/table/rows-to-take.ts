@@ -32,9 +32,17 @@ export function choiceKey(field: string, text: string): string {
   return `${field} ${codeForm(text)}`;
 }
 
+const isIndex = (name: string) => /^\d+$/.test(name);
+
+/** What a person said of a row that has no cell for it, by field. */
+export function saidOf(mended: unknown): Readonly<Record<string, string>> {
+  const all = Object.entries(mends.parse(mended ?? null) ?? {});
+  return Object.fromEntries(all.filter(([name]) => !isIndex(name)));
+}
+
 /** The cells of a row with what a person mended in them. */
 export function mendedCells(cells: readonly string[], mended: unknown): readonly string[] {
-  const changed = Object.entries(mends.parse(mended ?? null) ?? {});
+  const changed = Object.entries(mends.parse(mended ?? null) ?? {}).filter(([index]) => isIndex(index));
   if (changed.length === 0) return cells;
   const now = [...cells];
   for (const [index, text] of changed) {
@@ -72,7 +80,7 @@ export function rowsToTake(file: OpenFile, known: KnownReferences, rows: readonl
   const ofTable = new Set(file.confirmed);
   return rows.map(({ line, cells, mended, confirmed }) => ({
     line,
-    ...readRow(mendedCells(cells, mended), file.layout, fields, known),
+    ...readRow(mendedCells(cells, mended), file.layout, fields, known, saidOf(mended)),
     confirmed: confirmed.length === 0 ? ofTable : new Set([...ofTable, ...confirmed]),
   }));
 }

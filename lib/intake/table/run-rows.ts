@@ -5,6 +5,7 @@ import { recordsOfOtherRows } from './records-of-other-rows';
 import { rowsByText } from './rows-by-text';
 import { lookUpReferences, type OpenFile, rowsToTake } from './rows-to-take';
 import type { TakenRow } from './taker';
+import { textsOfRows } from './texts-of-rows';
 
 /** A row with what became of it. */
 export type RowOutcome = { readonly line: number; readonly taken: TakenRow };
@@ -33,6 +34,8 @@ export async function runRows(
     rehearsal,
     usedUp: await recordsOfOtherRows(context, file, states),
     rowsByText: (field) => rowsByText(context, file, field),
+    textsOf: (fields) => textsOfRows(context, file, fields),
+    unitOf: (field) => file.layout.columns.find((column) => column.field === field)?.unit ?? null,
   });
   let last = 0;
   for (;;) {

@@ -2,7 +2,7 @@ import 'server-only';
 import type { z } from 'zod';
 import type { OneOfMany, WriteContext } from '@/lib/access/context';
 import { parseInput } from '@/lib/access/parse-input';
-import { type FieldError, ok, type Result } from '@/lib/base/result';
+import { type FieldError, ok, type Question, type Result } from '@/lib/base/result';
 import { type KeyedRecord, KnownKeys } from './known-keys';
 import type { RowValues } from './read-row';
 import { takeApart } from './take-apart';
@@ -25,6 +25,8 @@ type Means<Input> = {
     context: WriteContext,
     rows: readonly { readonly input: Input; readonly values: RowValues }[],
   ) => Promise<readonly (readonly FieldError[])[]>;
+  /** What is asked about a row before it becomes a record that is not there yet. */
+  readonly asks?: (values: RowValues) => readonly Question[];
   /** Makes records of many inputs at once, each refused or made for itself, by the rules of the form. */
   readonly make: (
     context: WriteContext,
@@ -76,10 +78,13 @@ export function setTaker<S extends z.ZodType>(
     });
     const scopes = sound.map(({ input }) => means.scopeOf(input));
     await keys.load(scopes, (missing) => means.readKeys(context, missing));
-    const fresh = sound.filter(({ at, input }) => {
+    const fresh = sound.filter(({ at, input, values, confirmed }) => {
       const there = keys.use(means.keyOf(input));
+      const open = (means.asks?.(values) ?? []).filter(({ code }) => !confirmed.has(code));
       if (there !== undefined) answers[at] = { kind: 'there', recordIds: [there] };
-      return there === undefined;
+      else if (open.length > 0)
+        answers[at] = { kind: 'needs', problems: problemsOf({ kind: 'confirm', questions: open }) };
+      return there === undefined && open.length === 0;
     });
     const results = await takeApart<Parsed<Input>, Result<Made>>(
       context,

@@ -54,7 +54,7 @@ export function settlePoints(
 /** What a person may change of how a table was understood. */
 export type LayoutWishes = Pick<
   RecordTableLayout,
-  'encoding' | 'delimiter' | 'sheet' | 'decimal' | 'dateOrder' | 'headerLine' | 'columns'
+  'encoding' | 'delimiter' | 'sheet' | 'decimal' | 'dateOrder' | 'headerLine' | 'columns' | 'given'
 >;
 
 /** Reads the file anew where its text is cut another way, and keeps how it is to be understood. */
@@ -95,7 +95,11 @@ export function changeLayout(actor: Actor, id: string, wishes: LayoutWishes): Pr
       usualWriting(actor),
       wishes.headerLine === layout.headerLine ? undefined : wishes.headerLine,
     );
-    const next = asRemembered({ ...guessed, decimal: wishes.decimal, dateOrder: wishes.dateOrder }, layout);
+    const remembered = asRemembered(
+      { ...guessed, decimal: wishes.decimal, dateOrder: wishes.dateOrder },
+      layout,
+    );
+    const next = { ...remembered, given: { ...remembered.given, ...wishes.given } };
     const rowCount = await storeRows(context, id, read.rows, next.headerLine);
     await db.intakeFile.updateMany({
       where: { id },

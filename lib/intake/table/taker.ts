@@ -1,5 +1,6 @@
 import type { WriteContext } from '@/lib/access/context';
 import type { FieldError, Question, Result } from '@/lib/base/result';
+import type { ColumnUnit } from '@/lib/growing/record-table-layout';
 import type { RowValues } from './read-row';
 
 /** What stands against a row: something wrong, or something to be confirmed (`asks`). */
@@ -32,6 +33,10 @@ export type TakeSettings = {
   readonly usedUp: ReadonlySet<string>;
   /** How many rows of the table hold each text in the column of a field, as it is written; empty without the column. */
   readonly rowsByText: (field: string) => Promise<ReadonlyMap<string, number>>;
+  /** What the rows say in the columns of some fields, each combination once; none where a field has no column. */
+  readonly textsOf: (fields: readonly string[]) => Promise<readonly (readonly string[])[]>;
+  /** The unit that the column of a field is written in. */
+  readonly unitOf: (field: string) => ColumnUnit | null;
 };
 
 /** Writes rows as records, in the transaction it is given. Takes them in order; each sees those before it. */

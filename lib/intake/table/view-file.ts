@@ -3,11 +3,14 @@ import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
 import type { FieldError } from '@/lib/base/result';
 import type { ColumnUnit, RecordTableKind, RecordTableLayout } from '@/lib/growing/record-table-layout';
+import { askedFields } from './asked-fields';
+import { choicesOf, type FieldChoices } from './field-choices';
 import { fieldsOfKind } from './kinds/fields-of-kind';
 import { unitsOfField } from './map-columns';
 import { openFile } from './open-file';
-import { mendedCells } from './rows-to-take';
+import { mendedCells, saidOf } from './rows-to-take';
 import { type IntakeState, stateNow } from './running';
+import type { TableField } from './table-field';
 import type { RowProblem } from './taker';
 
 const problem = z.object({
@@ -23,6 +26,16 @@ export type NeedyRow = {
   readonly cells: readonly string[];
   readonly mendedColumns: readonly number[];
   readonly problems: readonly RowProblem[];
+  /** What a person said of it that no column holds, by field. */
+  readonly said: Readonly<Record<string, string>>;
+};
+
+/** A field that no column holds, with what can be chosen for it. */
+export type AskedField = {
+  readonly name: string;
+  readonly target: string;
+  readonly cell: TableField['cell'];
+  readonly choices: FieldChoices | undefined;
 };
 
 export type IntakeView = {
@@ -45,8 +58,10 @@ export type IntakeView = {
     readonly target: string;
     readonly units: readonly ColumnUnit[];
   }[];
-  /** Needed fields that no column holds. */
+  /** Needed fields that no column holds and of which nothing is given for the whole table. */
   readonly missing: readonly string[];
+  /** What no column holds and can be given for the whole table, or said of one row. */
+  readonly asked: readonly AskedField[];
 };
 
 /** The problem of a stored row; zod's optional keys are told apart from undefined ones. */
@@ -92,8 +107,15 @@ export async function viewFile(context: ReadContext, id: string, now: Date): Pro
       target: field.target,
       units: unitsOfField(field),
     })),
+    asked: await Promise.all(
+      askedFields(file).map(async (field) => ({
+        ...{ name: field.name, target: field.target, cell: field.cell },
+        choices: await choicesOf(context, field),
+      })),
+    ),
     missing: fieldsOfKind[file.kind].flatMap(({ name, needed }) => {
-      const said = held.has(name) || (typeof needed === 'object' && held.has(needed.orBy));
+      const said =
+        held.has(name) || file.layout.given[name] || (typeof needed === 'object' && held.has(needed.orBy));
       return needed && !said ? [name] : [];
     }),
   };
@@ -114,8 +136,11 @@ export async function needyRows(
   });
   return rows.map(({ line, cells, mended, problems }) => ({
     line,
+    said: saidOf(mended),
     cells: mendedCells(cells, mended),
-    mendedColumns: Object.keys(mended ?? {}).map(Number),
+    mendedColumns: Object.keys(mended ?? {})
+      .map(Number)
+      .filter(Number.isInteger),
     problems: storedProblems(problems),
   }));
 }
@@ -136,8 +161,11 @@ export async function oneRow({ db }: ReadContext, id: string, line: number): Pro
   const { cells, mended, problems } = row;
   return {
     line,
+    said: saidOf(mended),
     cells: mendedCells(cells, mended),
-    mendedColumns: Object.keys(mended ?? {}).map(Number),
+    mendedColumns: Object.keys(mended ?? {})
+      .map(Number)
+      .filter(Number.isInteger),
     problems: storedProblems(problems),
   };
 }

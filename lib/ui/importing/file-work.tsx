@@ -4,6 +4,9 @@ import type { ReactNode } from 'react';
 import type { IntakeView } from '@/lib/intake/table/view-file';
 import { Link } from '../page/link';
 import { Notice } from '../page/notice';
+import { columnName } from './column-name';
+import { columnsLeftOut } from './columns-left-out';
+import { givenWords } from './given-fields';
 import { Progress } from './progress';
 
 type Act = (data: FormData) => Promise<void>;
@@ -47,6 +50,17 @@ export async function FileWork({ file, check, add, stop }: Props) {
       </section>
     );
   const list = new Intl.ListFormat(locale, { type: 'conjunction' });
+  const called = (name: string) => t(`fields.${name as 'batch'}`);
+  const nameOf = (index: number) =>
+    t('needs.label', {
+      name: columnName(file.layout.headers, index, (letter) => t('understood.unnamed', { letter })),
+    });
+  const weak = file.layout.columns.flatMap(({ field, weak: guessed }, index) =>
+    guessed && field !== null ? [t('file.guess', { column: nameOf(index), field: called(field) })] : [],
+  );
+  const given = await givenWords(file);
+  const open = file.asked.filter(({ name }) => !file.layout.given[name] && !missing.includes(name));
+  const leftOut = columnsLeftOut(file);
   const trouble =
     state === 'stopped'
       ? t('file.stopped')
@@ -77,10 +91,18 @@ export async function FileWork({ file, check, add, stop }: Props) {
           <Link href={'/people/invitations' as Route}>{t('file.invitations')}</Link>
         </p>
       ) : null}
+      {given.length > 0 ? <p>{t('given.said', { list: list.format(given) })}</p> : null}
+      {open.length > 0 && counts.added === 0 ? (
+        <p>{t('given.open', { fields: list.format(open.map(({ name }) => called(name))) })}</p>
+      ) : null}
+      {open.some(({ name }) => name === 'moistureSource') && counts.added === 0 ? (
+        <p>{t('given.moisture')}</p>
+      ) : null}
+      {leftOut.length > 0 ? <p>{t('file.leftOut', { columns: list.format(leftOut.map(nameOf)) })}</p> : null}
       {missing.length > 0 ? (
-        <Notice tone="watch">
-          {t('file.missing', { fields: list.format(missing.map((name) => t(`fields.${name as 'batch'}`))) })}
-        </Notice>
+        <Notice tone="watch">{t('file.missing', { fields: list.format(missing.map(called)) })}</Notice>
+      ) : weak.length > 0 ? (
+        <Notice tone="watch">{t('file.weak', { columns: list.format(weak) })}</Notice>
       ) : (
         <div className="chips">
           {counts.new > 0 ? (

@@ -4,14 +4,16 @@ import { tableEncodings } from '@/lib/growing/record-table-layout';
 import type { IntakeView } from '@/lib/intake/table/view-file';
 import type { FieldSpec, FormState } from '../form/field-spec';
 import { columnName } from './column-name';
+import { givenFields, givenValues } from './given-fields';
 
 const examplesShown = 3;
 const exampleLength = 24;
 
 /** How a table is written and what its columns hold, as fields of a form. */
-export async function layoutFields({ layout, offers, sample }: IntakeView): Promise<FieldSpec[]> {
+export async function layoutFields({ layout, offers, sample, asked }: IntakeView): Promise<FieldSpec[]> {
   const t = await getTranslations('import');
   const options = offers.map(({ name }) => ({ value: name, label: t(`fields.${name as 'batch'}`) }));
+  const given = await givenFields(asked, 'given', t('given.perRow'));
   const unnamed = (letter: string) => t('understood.unnamed', { letter });
   const columns = layout.columns.flatMap((column, index): FieldSpec[] => {
     const name = columnName(layout.headers, index, unnamed);
@@ -20,13 +22,17 @@ export async function layoutFields({ layout, offers, sample }: IntakeView): Prom
       .slice(0, examplesShown)
       .map((cell) => t('understood.quoted', { cell: cell.slice(0, exampleLength) }))
       .join(', ');
+    const hint = [
+      ...(column.weak ? [t('understood.weak')] : []),
+      ...(example === '' ? [] : [t('understood.example', { cells: example })]),
+    ].join(' ');
     const units = offers.find((offer) => offer.name === column.field)?.units ?? [];
     return [
       {
         kind: 'select',
         name: `columns.${index}`,
         label: t('understood.column', { name }),
-        ...(example === '' ? {} : { hint: t('understood.example', { cells: example }) }),
+        ...(hint === '' ? {} : { hint }),
         emptyLabel: t('understood.skip'),
         options,
       },
@@ -66,6 +72,17 @@ export async function layoutFields({ layout, offers, sample }: IntakeView): Prom
   ];
   return [
     { kind: 'group', name: 'columnsGroup', legend: t('understood.columns'), fields: columns },
+    ...(given.length === 0
+      ? []
+      : [
+          {
+            kind: 'group' as const,
+            name: 'givenGroup',
+            legend: t('given.heading'),
+            hint: t('given.intro'),
+            fields: given,
+          },
+        ]),
     select('decimal', decimalMarks, (value) => t(`decimal.${value}`)),
     select('dateOrder', dateOrders, (value) => t(`dateOrder.${value}`)),
     ...(layout.format === 'csv' ? ofText : ofWorkbook),
@@ -78,12 +95,13 @@ export async function layoutFields({ layout, offers, sample }: IntakeView): Prom
   ];
 }
 
-export function layoutValues({ layout }: Pick<IntakeView, 'layout'>): FormState['values'] {
+export function layoutValues({ layout, asked }: Pick<IntakeView, 'layout' | 'asked'>): FormState['values'] {
   const { encoding, delimiter, decimal, dateOrder, sheet, headerLine } = layout;
   return {
     ...{ encoding, delimiter, decimal, dateOrder },
     sheet: String(sheet),
     headerLine: String(headerLine),
+    ...givenValues(asked, 'given', layout.given),
     ...Object.fromEntries(
       layout.columns.flatMap(({ field, unit }, index) => [
         [`columns.${index}`, field ?? ''],

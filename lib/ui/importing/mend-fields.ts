@@ -2,6 +2,7 @@ import { getTranslations } from 'next-intl/server';
 import type { IntakeView, NeedyRow } from '@/lib/intake/table/view-file';
 import type { FieldSpec, FormState } from '../form/field-spec';
 import { columnName } from './column-name';
+import { givenFields, givenValues } from './given-fields';
 import { problemSentences } from './problem-lines';
 
 /** The cells of one row that hold something, as text to be written over, and its questions as ticks. */
@@ -22,6 +23,7 @@ export async function mendFields(
   const asked = row.problems.filter(({ asks }) => asks);
   const fields: FieldSpec[] = [
     ...cells,
+    ...(await givenFields(file.asked, 'said', t('given.asTable'))),
     ...(asked.length === 0
       ? []
       : [
@@ -36,6 +38,9 @@ export async function mendFields(
           },
         ]),
   ];
-  const values = Object.fromEntries(held.map(({ index }) => [`cells.${index}`, row.cells[index] ?? '']));
+  const values = {
+    ...Object.fromEntries(held.map(({ index }) => [`cells.${index}`, row.cells[index] ?? ''])),
+    ...givenValues(file.asked, 'said', row.said),
+  };
   return { fields, values, wrong: row.problems.filter(({ asks }) => !asks).map(sentence) };
 }

@@ -1,23 +1,9 @@
 import { getTranslations } from 'next-intl/server';
 import type { OpenPoints } from '@/lib/intake/table/open-points';
 import type { IntakeView } from '@/lib/intake/table/view-file';
-import type { ChoiceOption, FieldSpec, FormState } from '../form/field-spec';
-import { dynamicWords } from '../i18n/dynamic-words';
+import type { FieldSpec, FormState } from '../form/field-spec';
+import { choiceOptions } from './choice-options';
 import { problemSentences } from './problem-lines';
-
-/** Where the catalogue has the words of a field's values. */
-const valueWords: Readonly<Record<string, string>> = {
-  containerKind: 'vocabulary.containerKind',
-  trimState: 'vocabulary.trimState',
-  sign: 'vocabulary.contaminationSign',
-  stage: 'vocabulary.cropStage',
-  action: 'vocabulary.findingAction',
-  moistureSource: 'vocabulary.moistureSource',
-  form: 'vocabulary.spawnForm',
-  kind: 'vocabulary.siteKind',
-  role: 'vocabulary.membershipRole',
-  readingPlace: 'vocabulary.readingPlace',
-};
 
 /** Texts to be matched and questions to be answered for many rows at once, as fields of one form. */
 export async function settleFields(
@@ -25,17 +11,8 @@ export async function settleFields(
   points: OpenPoints,
 ): Promise<{ fields: FieldSpec[]; values: FormState['values'] }> {
   const t = await getTranslations('import');
-  const words = await dynamicWords();
   const sentence = await problemSentences(file);
-  const optionsOf = (field: string): ChoiceOption[] => {
-    const choices = points.choices.get(field);
-    if (choices === undefined) return [];
-    if (choices.kind === 'records') return [...choices.options];
-    return choices.values.map((value) => {
-      const key = `${valueWords[field]}.${value}`;
-      return { value, label: words.has(key) ? words(key) : value };
-    });
-  };
+  const optionsOf = await choiceOptions();
   const texts = points.unknown.flatMap(({ field, text, rows }, index): FieldSpec[] => [
     { kind: 'hidden', name: `texts.${index}` },
     {
@@ -43,7 +20,7 @@ export async function settleFields(
       name: `choices.${index}`,
       label: t('settle.text', { text, field: t(`fields.${field as 'batch'}`), rows }),
       emptyLabel: t('settle.leave'),
-      options: optionsOf(field),
+      options: optionsOf(field, points.choices.get(field)),
     },
   ]);
   const asked: FieldSpec[] =

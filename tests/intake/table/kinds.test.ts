@@ -140,6 +140,14 @@ describe('tables of each kind', () => {
     const found = await bring(people.member, { kind: 'findings', now }, findings);
     await found.check();
     expect(await found.wrong()).toEqual([
+      [2, 'stage', 'intake-stage-colonising'],
+      [3, 'stage', 'intake-stage-colonising'],
+      [3, 'action', 'intake-left-in-place'],
+      [4, 'sign', 'intake-unknown'],
+    ]);
+    await settlePoints(people.member, found.id, {}, ['intake-stage-colonising', 'intake-left-in-place']);
+    await found.check();
+    expect(await found.wrong()).toEqual([
       [3, 'units', 'too-many-units'],
       [4, 'sign', 'intake-unknown'],
     ]);

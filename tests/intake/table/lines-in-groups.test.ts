@@ -44,6 +44,12 @@ const questions = [
   'intake-units-of-lines',
   'intake-one-unit',
   'already-recorded',
+  'intake-harvest-twice',
+  'intake-found-when-weighed',
+  'intake-no-sign',
+  'intake-stage-colonising',
+  'intake-stage-cropping',
+  'intake-left-in-place',
   'mass-per-unit-large',
   'spawn-rate-unusual',
 ];
@@ -62,13 +68,18 @@ const line = fc.record({
   contaminated: usually<string | undefined>('1', undefined, '0', '2', '30'),
   foundOn: usually<string | undefined>('2026-05-01', undefined, '2026-05-02'),
   sign: usually<string | undefined>('other', undefined, 'green'),
+  stage: usually<string | undefined>(undefined, 'cropping'),
+  action: usually<string | undefined>(undefined, 'isolated'),
+  unitNumbers: usually<string | undefined>(undefined, '1', '2', '9'),
+  fresh2: usually<string | undefined>(undefined, '280', '410'),
+  weighedOn2: usually<string | undefined>(undefined, '2026-05-19', '2026-05-12'),
   note: fc.constantFrom(undefined, 'wet'),
   confirmed: fc.oneof({ weight: 3, arbitrary: fc.constant(questions) }, fc.subarray(questions)),
 });
 type Line = typeof line extends fc.Arbitrary<infer T> ? T : never;
 
 function rowOf(
-  { species, lot, unitCount, fresh, contaminated, confirmed, ...said }: Line,
+  { species, lot, unitCount, fresh, fresh2, contaminated, confirmed, ...said }: Line,
   at: number,
 ): RowToTake {
   const typed = (text: string | undefined, unit: string | null) =>
@@ -84,6 +95,7 @@ function rowOf(
     spawnLot: stock.oysterSpawn,
     spawnMass: typed('0.2', 'kg'),
     fresh: typed(fresh, 'g'),
+    fresh2: typed(fresh2, 'g'),
     contaminated: typed(contaminated, null),
   });
   return {
@@ -101,7 +113,11 @@ function settingsFor(rows: readonly RowToTake[]): TakeSettings {
     counts.set(code, (counts.get(code) ?? 0) + 1);
   }
   const rowsByText = async () => counts;
-  return { siteId: people.millLane, region: 'en-US', rehearsal: false, usedUp: new Set(), rowsByText };
+  return {
+    ...{ siteId: people.millLane, region: 'en-US', rehearsal: false, usedUp: new Set<string>(), rowsByText },
+    textsOf: async () => [],
+    unitOf: () => null,
+  };
 }
 
 /** Everything that stands in the network's batches, ids and drawn codes left out. */
@@ -129,7 +145,11 @@ async function standing({ db }: WriteContext) {
         [weighing.weighedOn, flush, freshGrams, weighing.note].join(' '),
       )
       .sort(),
-    findings: batch.findings.map(({ foundOn, units, sign }) => [foundOn, units, sign].join(' ')).sort(),
+    findings: batch.findings
+      .map(({ foundOn, units, sign, stage, action, note }) =>
+        [foundOn, units, sign, stage, action, note].join(' '),
+      )
+      .sort(),
   }));
 }
 

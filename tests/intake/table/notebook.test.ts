@@ -54,6 +54,14 @@ describe('a notebook with one line per bag or per harvest', () => {
     expect((await file.check()).counts).toMatchObject({ new: 0, needs: 6 });
     expect((await file.wrong())[0]).toEqual([2, 'unitCount', 'intake-units-of-lines']);
     await settlePoints(people.member, file.id, {}, ['intake-units-of-lines']);
+    expect((await file.check()).counts).toMatchObject({ new: 3, needs: 3 });
+    expect(await file.wrong()).toEqual([
+      [4, 'stage', 'intake-stage-colonising'],
+      [4, 'action', 'intake-left-in-place'],
+      [6, 'spawn.0.lotId', 'intake-unknown'],
+      [7, 'fresh', 'not-a-number'],
+    ]);
+    await settlePoints(people.member, file.id, {}, ['intake-stage-colonising', 'intake-left-in-place']);
     expect((await file.check()).counts).toMatchObject({ new: 4, needs: 2 });
     expect(await file.wrong()).toEqual([
       [6, 'spawn.0.lotId', 'intake-unknown'],

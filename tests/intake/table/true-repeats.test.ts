@@ -3,6 +3,7 @@ import { runAs } from '@/lib/access/run-command';
 import { readAs, writeAs } from '@/lib/access/scoped-db';
 import { ok } from '@/lib/base/result';
 import { mendRow } from '@/lib/intake/table/mend-row';
+import { settlePoints } from '@/lib/intake/table/settle';
 import { writeOutcomes } from '@/lib/intake/table/write-outcomes';
 import { startBatch } from '@/lib/records/batch/start-batch.command';
 import { startBatchInput } from '@/lib/records/batch/start-batch.input';
@@ -27,7 +28,7 @@ const harvestsOf = (code: string) =>
 beforeAll(async () => {
   people = await growers(superuser);
   const stock = await shed(people);
-  for (const code of ['OLD-1', 'OLD-2', 'OLD-3']) {
+  for (const code of ['OLD-1', 'OLD-2', 'OLD-3', 'OLD-4']) {
     const raw = { ...twentyBags(people, stock), code };
     const made = await runAs(people.member, startBatchInput, startBatch, raw, { now });
     if (made.kind !== 'ok') throw new Error(JSON.stringify(made));
@@ -42,6 +43,9 @@ describe('two equal rows', () => {
     const first = await runAs(people.member, recordWeighingInput, recordWeighing, raw, { now });
     expect(first.kind).toBe('ok');
     const file = await bring(people.member, asked, table('OLD-1,2026-06-02,500', 'OLD-1,2026-06-02,500'));
+    expect((await file.check()).counts).toMatchObject({ there: 1, needs: 1 });
+    expect(await file.wrong()).toEqual([[3, 'fresh', 'intake-harvest-twice']]);
+    await settlePoints(people.member, file.id, {}, ['intake-harvest-twice']);
     expect((await file.check()).counts).toMatchObject({ there: 1, new: 1 });
     expect((await file.add()).counts).toMatchObject({ there: 1, new: 0, added: 1 });
     expect(await harvestsOf('OLD-1')).toBe(2);
@@ -53,11 +57,35 @@ describe('two equal rows', () => {
     await file.add();
     const cells = ['OLD-2', '2026-06-02', '500'];
     await mendRow(people.member, file.id, { line: 3, cells, confirmed: [] });
+    expect((await file.recheck()).counts).toMatchObject({ added: 1, needs: 1, there: 0 });
+    await mendRow(people.member, file.id, { line: 3, cells, confirmed: ['intake-harvest-twice'] });
     expect((await file.recheck()).counts).toMatchObject({ added: 1, new: 1, there: 0 });
     expect((await file.add()).counts).toMatchObject({ added: 2 });
     expect(await harvestsOf('OLD-2')).toBe(2);
     const again = await bring(people.member, asked, table('OLD-2,2026-06-02,500', 'OLD-2,2026-06-02,500'));
     expect((await again.check()).counts).toMatchObject({ there: 2, new: 0 });
+  });
+});
+
+describe('an exact duplicate of a line', () => {
+  it('is asked about, of a table of harvests and of a notebook, and never becomes a second harvest unasked', async () => {
+    const harvest = 'OLD-4,2026-06-02,500';
+    const [table1, table2] = [
+      table(harvest, harvest),
+      ['Batch code,Harvest date,Fresh (g)', harvest, harvest].join('\n'),
+    ];
+    for (const [kind, text] of [
+      ['harvests', table1],
+      ['notebook', table2],
+    ] as const) {
+      const file = await bring(people.member, { kind, siteId: people.millLane, now }, text);
+      expect((await file.check()).counts).toMatchObject({ new: 1, needs: 1 });
+      expect(await file.wrong()).toEqual([[3, 'fresh', 'intake-harvest-twice']]);
+    }
+    const file = await bring(people.member, asked, table1);
+    await file.check();
+    await file.add();
+    expect(await harvestsOf('OLD-4')).toBe(1);
   });
 });
 

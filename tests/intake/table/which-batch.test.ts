@@ -50,7 +50,7 @@ beforeAll(async () => {
 describe('a row of another site than its batch', () => {
   it.each([
     ['harvests', harvestHead, '2026-05-12,500'],
-    ['findings', 'Batch,Found on,Units,Sign', '2026-05-12,1,green'],
+    ['findings', 'Batch,Found on,Units,Sign,Stage,Action', '2026-05-12,1,green,cropping,isolated'],
   ] as const)('of a table of %s needs a person', async (kind, head, rest) => {
     const chosen = await bring(
       people.coordinator,

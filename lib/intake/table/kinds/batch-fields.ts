@@ -2,13 +2,50 @@ import type { TableField } from '../table-field';
 import { moistureFields, note, siteReference, speciesReference } from './shared-fields';
 
 const containerOptions = {
-  bag: ['bag', 'bags', 'sack', 'bolsa', 'bolsas', 'saco'],
-  bucket: ['bucket', 'buckets', 'pail', 'cubeta', 'cubo', 'balde'],
-  tray: ['tray', 'trays', 'bandeja', 'charola'],
-  bed: ['bed', 'beds', 'cama', 'lecho', 'cantero'],
-  log: ['log', 'logs', 'tronco', 'troncos', 'leno'],
+  bag: ['bag', 'bags', 'sack', 'sacks', 'bolsa', 'bolsas', 'saco', 'sacos'],
+  bucket: [
+    ...['bucket', 'buckets', 'pail', 'pails'],
+    ...['cubeta', 'cubetas', 'cubo', 'cubos', 'balde', 'baldes'],
+  ],
+  tray: ['tray', 'trays', 'bandeja', 'bandejas', 'charola', 'charolas'],
+  bed: ['bed', 'beds', 'cama', 'camas', 'lecho', 'lechos', 'cantero', 'canteros'],
+  log: ['log', 'logs', 'tronco', 'troncos', 'leno', 'lenos'],
   block: ['block', 'blocks', 'bloque', 'bloques'],
 };
+
+/** Some units, or what they hold, are not how many a batch has. */
+const notAll = [
+  ...[
+    'contamin',
+    'mould',
+    'mold',
+    'moho',
+    'lost',
+    'dead',
+    'bad',
+    'discard',
+    'perdid',
+    'desech',
+    'mala',
+    'malo',
+  ],
+  ...['straw', 'paja', 'weight', 'peso', 'mass', 'masa', 'per', 'por'],
+];
+
+/** A mass of one unit is not that of the batch. */
+const ofOneUnit = [
+  'bag',
+  'bolsa',
+  'bucket',
+  'cubo',
+  'cubeta',
+  'block',
+  'bloque',
+  'unit',
+  'unidad',
+  'each',
+  'cada',
+];
 
 /** One batch: units inoculated on one day with one species at one site. */
 export const batchFields: readonly TableField[] = [
@@ -64,8 +101,11 @@ export const batchFields: readonly TableField[] = [
         'unidades',
         'bolsas',
       ],
-      ...['cantidad', 'numero de bolsas', 'numero de unidades'],
+      ...['cantidad', 'numero de bolsas', 'numero de unidades', 'no de bolsas', 'no de unidades'],
+      ...['buckets', 'trays', 'beds', 'logs', 'blocks', 'cubos', 'cubetas', 'baldes', 'bandejas', 'camas'],
+      ...['troncos', 'bloques', 'charolas'],
     ],
+    never: notAll,
   },
   {
     name: 'inoculatedOn',
@@ -78,6 +118,9 @@ export const batchFields: readonly TableField[] = [
         'inoculated on',
         'inoculation',
         'inoculation date',
+        'date inoculated',
+        'date of inoculation',
+        'date spawned',
         'spawned',
         'spawned on',
         'spawning date',
@@ -129,9 +172,13 @@ export const batchFields: readonly TableField[] = [
       'mass before treatment',
       'weight before treatment',
       'dry mass used',
+      'dry mass',
+      'dry weight',
       'masa antes del tratamiento',
+      'masa seca',
       'peso seco',
     ],
+    never: ofOneUnit,
   },
   {
     name: 'filledMass',
@@ -147,8 +194,14 @@ export const batchFields: readonly TableField[] = [
       'masa humeda',
       'llenado',
     ],
+    never: ofOneUnit,
   },
-  ...moistureFields,
+  // Without a moisture there is no dry mass; what is measured says a percentage.
+  ...moistureFields.map((field) =>
+    field.name === 'moistureSource'
+      ? { ...field, asked: { unless: 'moisturePercent', only: ['assumed', 'none'] } }
+      : field,
+  ),
   {
     name: 'spawnLot',
     target: 'spawn.0.lotId',

@@ -128,6 +128,7 @@ export const findingFields: readonly TableField[] = [
       ],
     },
     words: ['stage', 'phase', 'etapa', 'fase'],
+    asked: {},
   },
   {
     name: 'action',
@@ -159,6 +160,7 @@ export const findingFields: readonly TableField[] = [
       buried: ['se enterro', 'buried', 'composted', 'enterrada', 'enterrado', 'compostada'],
     },
     words: ['action', 'done', 'what was done', 'accion', 'que se hizo'],
+    asked: {},
   },
   {
     name: 'unitNumbers',

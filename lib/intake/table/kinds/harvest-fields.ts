@@ -1,6 +1,37 @@
 import type { TableField } from '../table-field';
 import { batchReference, note, siteReference, trimState } from './shared-fields';
 
+/** What else than a harvest has a day. */
+const otherDays = [
+  ...['mould', 'mold', 'moho', 'contamin', 'found', 'hall', 'inocul', 'spawn', 'siembra', 'sembr', 'start'],
+  ...['made', 'receiv', 'recib', 'treat', 'trat', 'opened', 'closed', 'checked', 'revis'],
+];
+
+/** What else than a harvest has a mass: what a unit was filled with, and what it was made of. */
+const otherMasses = [
+  ...['bag', 'bolsa', 'bucket', 'cubo', 'cubeta', 'balde', 'tray', 'bandeja', 'charola', 'block', 'bloque'],
+  ...['sack', 'saco', 'tronco', 'unit', 'unidad', 'fill', 'llen', 'wet', 'humed', 'dry', 'seco', 'seca'],
+  ...[
+    'mould',
+    'mold',
+    'moho',
+    'contamin',
+    'spawn',
+    'micelio',
+    'semilla',
+    'substrat',
+    'sustrato',
+    'straw',
+    'paja',
+    'before',
+    'antes',
+    'initial',
+  ],
+];
+
+/** Who had it and for how much are no masses. */
+const toWhom = ['to', 'a', 'who', 'whom', 'quien', 'price', 'precio', 'money', 'dinero', 'on', 'el'];
+
 /** One harvest on the scale from one batch. */
 export const harvestFields: readonly TableField[] = [
   batchReference('lines.0.batchId'),
@@ -32,6 +63,7 @@ export const harvestFields: readonly TableField[] = [
       ],
       ...['fecha de pesaje', 'fecha de corte'],
     ],
+    never: otherDays,
   },
   {
     name: 'fresh',
@@ -63,6 +95,7 @@ export const harvestFields: readonly TableField[] = [
       ],
       ...['peso cosechado', 'fresco', 'rendimiento', 'kilos', 'libras'],
     ],
+    never: otherMasses,
   },
   {
     name: 'flush',
@@ -71,12 +104,19 @@ export const harvestFields: readonly TableField[] = [
     words: ['flush', 'flush no', 'flush number', 'break', 'wave', 'oleada', 'numero de oleada', 'brote'],
   },
   trimState('trimState'),
-  { name: 'sold', target: 'sold', cell: 'mass', words: ['sold', 'sales', 'vendido', 'venta', 'vendidos'] },
+  {
+    name: 'sold',
+    target: 'sold',
+    cell: 'mass',
+    words: ['sold', 'sales', 'vendido', 'venta', 'vendidos'],
+    never: toWhom,
+  },
   {
     name: 'given',
     target: 'given',
     cell: 'mass',
     words: ['given', 'given away', 'donated', 'donation', 'donado', 'regalado', 'donacion'],
+    never: toWhom,
   },
   {
     name: 'kept',

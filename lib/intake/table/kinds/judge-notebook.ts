@@ -7,6 +7,7 @@ import type { ReadyFinding } from '@/lib/records/finding/insert-findings';
 import { afterFinding } from '@/lib/records/finding/judge-finding';
 import { afterWeighing } from '@/lib/records/weighing/after-weighing';
 import type { ReadyWeighing } from '@/lib/records/weighing/insert-weighings';
+import type { WeighedBatch } from '@/lib/records/weighing/weighed-batches';
 import type { KnownKeys } from '../known-keys';
 import { problemsOf, type RowToTake, type TakenRow } from '../taker';
 import {
@@ -16,7 +17,7 @@ import {
   type NotebookFacts,
   startedFacts,
 } from './notebook-facts';
-import { saysFinding } from './notebook-line';
+import { lineHarvests, saysFinding } from './notebook-line';
 import {
   findingPart,
   harvestPart,
@@ -76,31 +77,50 @@ function batchOf({ row, code, lines, start }: NotebookLine, means: Means): Resul
     : made;
 }
 
+type Harvested = {
+  readonly parts: readonly Part<ReadyWeighing>[];
+  readonly weighed: WeighedBatch | undefined;
+};
+
+/** All harvests of a line, each judged by what those before it left; where one is refused, none is taken. */
+function harvestParts(row: RowToTake, facts: BatchFacts, means: Means): Result<Harvested> {
+  const parts: Part<ReadyWeighing>[] = [];
+  let { weighed } = facts;
+  for (const harvest of lineHarvests(row.values)) {
+    const part = harvestPart(means, row.confirmed, harvest, { ...facts, weighed }, means.harvests);
+    if (part.kind !== 'ok') {
+      for (const { giveBack } of parts.reverse()) giveBack?.();
+      return part;
+    }
+    parts.push(part.value);
+    if (part.value.made) weighed = weighed && afterWeighing(weighed, part.value.made.prepared);
+  }
+  return ok({ parts, weighed });
+}
+
 /** Judges one line by what those before it left, and adds what it becomes to the plan; asks the database nothing. */
 export function judgeLine(line: NotebookLine, means: Means, plan: NotebookPlan): TakenRow {
   const { row } = line;
   const batch = batchOf(line, means);
   if (batch.kind !== 'ok') return { kind: 'needs', problems: problemsOf(batch) };
   const { facts, made } = batch.value;
-  let { weighed, found } = facts;
-  const harvest = row.values.has('fresh') ? harvestPart(means, row, facts, means.harvests) : undefined;
-  if (harvest && harvest.kind !== 'ok') return { kind: 'needs', problems: problemsOf(harvest) };
+  const harvested = harvestParts(row, facts, means);
+  if (harvested.kind !== 'ok') return { kind: 'needs', problems: problemsOf(harvested) };
+  const { parts: harvests, weighed } = harvested.value;
   const finding = saysFinding(row.values) ? findingPart(means, row, facts, means.findings) : undefined;
   if (finding && finding.kind !== 'ok') {
-    harvest?.value.giveBack?.();
+    for (const part of [...harvests].reverse()) part.giveBack?.();
     return { kind: 'needs', problems: problemsOf(finding) };
   }
   if (made) plan.starts.push(made);
-  if (harvest?.value.made) {
-    plan.weighings.push(harvest.value.made);
-    weighed = weighed && afterWeighing(weighed, harvest.value.made.prepared);
-  }
+  plan.weighings.push(...harvests.flatMap((part) => part.made ?? []));
+  let { found } = facts;
   if (finding?.value.made) {
     plan.findings.push(finding.value.made);
     found = found && afterFinding(found, finding.value.made.input);
   }
   keepFacts(means.facts, { named: facts.named, weighed, found });
-  const parts: Part<unknown>[] = [harvest, finding].flatMap((one) => (one ? [one.value] : []));
+  const parts: Part<unknown>[] = [...harvests, ...(finding ? [finding.value] : [])];
   plan.giveBack.push(...parts.flatMap(({ giveBack }) => giveBack ?? []));
   const isNew = made !== undefined || parts.some((part) => part.made !== undefined);
   // Parts that were there count as well: this row stands for them.

@@ -1,7 +1,8 @@
 import type { FieldError } from '@/lib/base/result';
+import { unitNumbersOf } from '@/lib/records/fields/unit-numbers-field';
 import type { RowValues } from '../read-row';
+import { halfNumbered, harvestsOf, type LineHarvest, numberedHarvests } from './numbered-harvests';
 import { rawBatch } from './take-batches';
-import { rawFinding } from './take-findings';
 import { rawHarvest } from './take-harvests';
 
 const harvestNames = [
@@ -15,48 +16,49 @@ const harvestNames = [
   'discarded',
   'grade',
 ];
-const findingNames = ['contaminated', 'foundOn', 'sign'];
+const numberedNames = numberedHarvests.flatMap(({ fresh, weighedOn }) => [fresh, weighedOn]);
+const findingNames = ['contaminated', 'foundOn', 'sign', 'stage', 'action', 'unitNumbers'];
+
+/** The harvests that a line tells of. */
+export function lineHarvests(values: RowValues): readonly LineHarvest[] {
+  return harvestsOf(values, [...harvestNames, 'note']);
+}
+
+/** How many units a line is by the numbers that it gives them: none where it names none. */
+export function unitsNamed(values: RowValues): number {
+  const text = values.get('unitNumbers');
+  return typeof text === 'string' ? (unitNumbersOf(text)?.length ?? 1) : 0;
+}
 
 /** What says that there was a harvest or a finding, of which a line must not lose the rest. */
 export function halfSaid(values: RowValues): readonly FieldError[] {
   const says = (...names: string[]) => names.some((name) => values.has(name));
-  const found = says('contaminated');
+  const found = says('contaminated') || (says('foundOn', 'sign') && unitsNamed(values) > 0);
   const harvest = says('sold', 'given', 'kept', 'discarded') || (says('weighedOn') && !found);
   return [
-    ...(harvest && !says('fresh') ? [{ field: 'fresh', code: 'missing' }] : []),
+    ...(harvest && lineHarvests(values).length === 0 ? [{ field: 'fresh', code: 'missing' }] : []),
+    ...halfNumbered(values).map((field) => ({ field, code: 'missing' })),
     ...(says('foundOn', 'sign') && !found ? [{ field: 'units', code: 'missing' }] : []),
   ];
 }
 
-/** Whether a line tells of units found contaminated; a 0 tells of none. */
+/** Whether a line tells of units found contaminated; a 0 tells of none. A line of one bag need not count it. */
 export function saysFinding(values: RowValues): boolean {
   const typed = values.get('contaminated');
   if (typeof typed === 'object' && typed !== null && 'text' in typed) return !/^0*$/.test(String(typed.text));
-  return typed !== undefined;
+  return typed !== undefined || (unitsNamed(values) > 0 && (values.has('foundOn') || values.has('sign')));
 }
 
 /** What the form of the batch of a line would have posted; `lines` name it. */
 export function rawBatchOf(values: RowValues, siteId: string | null, lines: number): unknown {
-  const without = [...harvestNames, ...findingNames, ...(values.has('fresh') ? ['note'] : [])];
+  const note = lineHarvests(values).length > 0 ? ['note'] : [];
+  const without = [...harvestNames, ...numberedNames, ...findingNames, 'unitFilledMass', ...note];
   const own = new Map([...values].filter(([name]) => !without.includes(name)));
   const count = values.get('unitCount') ?? { text: String(lines), unit: null };
   return rawBatch(own.set('unitCount', count), siteId);
 }
 
-/** What the form of the harvest of a line would have posted. */
-export function rawHarvestOf(values: RowValues, batch: string): unknown {
-  const own = new Map([...values].filter(([name]) => name === 'note' || harvestNames.includes(name)));
-  return rawHarvest(own.set('batch', batch));
-}
-
-/** What the form of the finding of a line would have posted; one without a day was made on that of the harvest. */
-export function rawFindingOf(values: RowValues, batch: string): unknown {
-  return rawFinding(
-    new Map<string, unknown>([
-      ['batch', batch],
-      ['units', values.get('contaminated')],
-      ['foundOn', values.get('foundOn') ?? values.get('weighedOn')],
-      ['sign', values.get('sign') ?? 'other'],
-    ]),
-  );
+/** What the form of a harvest of a line would have posted. */
+export function rawHarvestOf({ values }: LineHarvest, batch: string): unknown {
+  return rawHarvest(new Map(values).set('batch', batch));
 }

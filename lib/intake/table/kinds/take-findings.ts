@@ -7,12 +7,29 @@ import type { RowValues } from '../read-row';
 import { setTaker } from '../set-taker';
 import type { Taker, TakeSettings } from '../taker';
 import { otherSite } from './other-batch';
+import { askUnsaid, assumedNote, type UnsaidFacts } from './unsaid-facts';
 
 /** What the form of a finding would have posted. */
 export function rawFinding(values: RowValues): unknown {
-  const { batch, stage, action, site: _, ...rest } = Object.fromEntries(values);
-  // A notebook seldom says the stage or what was done: units found are taken to stand where they stood.
-  return { batchId: batch, stage: stage ?? 'colonising', action: action ?? 'left_in_place', ...rest };
+  const { batch, site: _, ...rest } = Object.fromEntries(values);
+  return { batchId: batch, ...rest };
+}
+
+/** A list of findings seldom says the stage or what was done. */
+function unsaidOf(values: RowValues): UnsaidFacts {
+  return {
+    stage: values.has('stage') ? undefined : 'colonising',
+    action: values.has('action') ? undefined : 'left_in_place',
+  };
+}
+
+/** What the form would have posted for a row, with what the row does not say and a note of it. */
+function rawRow(values: RowValues, language: string): unknown {
+  const facts = unsaidOf(values);
+  const notes = [values.get('note'), assumedNote(facts, language)].filter((one) => one !== undefined);
+  const { stage, action } = facts;
+  const whole = new Map<string, unknown>([...Object.entries({ stage, action }), ...values]);
+  return rawFinding(notes.length === 0 ? whole : whole.set('note', notes.join(' ')));
 }
 
 export async function findingKeys(
@@ -42,7 +59,8 @@ export function takeFindings(settings: TakeSettings): Taker {
     recordFindingInput,
     {
       make: recordFindings,
-      raw: rawFinding,
+      raw: (values, _settings, { actor }) => rawRow(values, actor.language),
+      asks: (values) => askUnsaid(unsaidOf(values)),
       contradictions: async (context, rows) => {
         await lookUp(
           context,

@@ -24,6 +24,7 @@ import {
   type TakeSettings,
   withCellErrors,
 } from '../taker';
+import { askTwice } from './harvest-twice';
 import { otherSite } from './other-batch';
 
 /** A harvest that can be written. */
@@ -82,11 +83,15 @@ export function takeHarvests({ siteId, region, rehearsal, usedUp }: TakeSettings
       return { kind: 'needs', problems: problemsOf(invalid('lines.0.batchId', 'missing-choice')) };
     const elsewhere = otherSite(values, siteId, batch);
     if (elsewhere.length > 0) return { kind: 'needs', problems: elsewhere };
-    const there = keys.use(`${batch.id} ${weighedOn} ${fresh.grams}`);
+    const key = `${batch.id} ${weighedOn} ${fresh.grams}`;
+    const there = keys.use(key);
     if (there !== undefined) return { kind: 'there', recordIds: [there] };
+    const question = askTwice(keys, key, weighedOn, confirmed);
+    if (question) return { kind: 'needs', problems: problemsOf(question) };
     const prepared = judgeWeighing({ now, confirmed }, input.value, [batch]);
     if (prepared.kind !== 'ok') return { kind: 'needs', problems: problemsOf(prepared) };
     batches.set(batch.id, afterWeighing(batch, prepared.value, earlierOf));
+    keys.claim(key);
     return { kind: 'ready', id: newId(), input: { fresh, tare }, prepared: prepared.value };
   };
   const take = async (context: WriteContext, rows: readonly RowToTake[]): Promise<TakenRow[]> => {

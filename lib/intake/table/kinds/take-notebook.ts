@@ -14,9 +14,10 @@ import { problemsOf, type RowToTake, type TakenRow, type Taker, type TakeSetting
 import { judgeLine, type NotebookLine, type NotebookPlan } from './judge-notebook';
 import { type NotebookCodes, notebookCodes } from './notebook-codes';
 import { readFacts } from './notebook-facts';
-import { halfSaid, rawBatchOf, saysFinding } from './notebook-line';
+import { halfSaid, lineHarvests, rawBatchOf, saysFinding } from './notebook-line';
 import { findingKeys } from './take-findings';
 import { harvestKeys } from './take-harvests';
+import { filledByUnits, type UnitMasses, unitMasses } from './unit-masses';
 
 type Coded = { readonly at: number; readonly row: RowToTake; readonly code: string };
 
@@ -45,23 +46,25 @@ export function takeNotebook(settings: TakeSettings): Taker {
   /** Batches that lines named or started, by the form of the code. */
   const batches = new Map<string, string>();
   let codes: Promise<NotebookCodes> | undefined;
+  let masses: Promise<UnitMasses> | undefined;
 
   async function takeGroup(context: WriteContext, rows: readonly Coded[]): Promise<Result<TakenRow[]>> {
     codes ??= notebookCodes(context, rowsByText);
     const known = await codes;
+    masses ??= unitMasses(settings);
+    const ofUnits = await masses;
     const before = (code: string) => batches.get(codeForm(code)) ?? known.find(code);
     const lines = rows.map(({ row, code }): NotebookLine => {
       const count = known.lines(code);
-      const start =
-        before(code) === undefined
-          ? parseInput(startBatchInput, rawBatchOf(row.values, siteId, count), region)
-          : undefined;
+      if (before(code) !== undefined) return { row, code, lines: count, start: undefined };
+      const said = parseInput(startBatchInput, rawBatchOf(row.values, siteId, count), region);
+      const start = said.kind === 'ok' ? filledByUnits(said.value, row, ofUnits, region) : said;
       return { row, code, lines: count, start };
     });
     const idsOf = (some: (row: RowToTake) => boolean) => [
       ...new Set(rows.flatMap(({ row, code }) => (some(row) ? (before(code) ?? []) : []))),
     ];
-    const harvested = idsOf(({ values }) => values.has('fresh'));
+    const harvested = idsOf(({ values }) => lineHarvests(values).length > 0);
     const found = idsOf(({ values }) => saysFinding(values));
     const facts = await readFacts(context, { all: idsOf(() => true), harvested, found });
     await harvests.load(harvested, (ids) => harvestKeys(context, ids));
@@ -74,7 +77,18 @@ export function takeNotebook(settings: TakeSettings): Taker {
     const named = new Map<string, string>();
     const answers = lines.map((line) => {
       const find = (code: string) => named.get(codeForm(code)) ?? before(code);
-      const means = { now: context.now, region, siteId, facts, harvests, findings, find, judgeStart };
+      const { language } = context.actor;
+      const means = {
+        now: context.now,
+        region,
+        language,
+        siteId,
+        facts,
+        harvests,
+        findings,
+        find,
+        judgeStart,
+      };
       const answer = judgeLine(line, means, plan);
       const [id] = answer.kind === 'needs' ? [] : answer.recordIds;
       if (id !== undefined) named.set(codeForm(line.code), id);

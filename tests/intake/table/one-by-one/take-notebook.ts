@@ -36,15 +36,21 @@ const harvestNames = [
   'discarded',
   'grade',
 ];
-const findingNames = ['contaminated', 'foundOn', 'sign'];
+const findingNames = ['contaminated', 'foundOn', 'sign', 'stage', 'action', 'unitNumbers'];
+
+const numbered = ['fresh2', 'weighedOn2'];
+
+/** How many harvests a line tells of, in these fields. */
+const harvestsIn = (values: RowValues) => ['fresh', 'fresh2'].filter((name) => values.has(name));
 
 /** What says that there was a harvest or a finding, of which a line must not lose the rest. */
 function halfSaid(values: RowValues): readonly FieldError[] {
   const says = (...names: string[]) => names.some((name) => values.has(name));
-  const found = says('contaminated');
+  const found = says('contaminated') || (says('foundOn', 'sign') && says('unitNumbers'));
   const harvest = says('sold', 'given', 'kept', 'discarded') || (says('weighedOn') && !found);
   return [
-    ...(harvest && !says('fresh') ? [{ field: 'fresh', code: 'missing' }] : []),
+    ...(harvest && !says('fresh', 'fresh2') ? [{ field: 'fresh', code: 'missing' }] : []),
+    ...(says('weighedOn2') && !says('fresh2') ? [{ field: 'fresh2', code: 'missing' }] : []),
     ...(says('foundOn', 'sign') && !found ? [{ field: 'units', code: 'missing' }] : []),
   ];
 }
@@ -95,7 +101,8 @@ export function takeNotebookByForms(settings: TakeSettings): Taker {
     codes ??= notebookCodes(context, rowsByText);
     const lines = (await codes).lines(code);
     const count = values.get('unitCount') ?? { text: String(lines), unit: null };
-    const without = [...harvestNames, ...findingNames, ...(values.has('fresh') ? ['note'] : [])];
+    const noted = harvestsIn(values).length > 0 ? ['note'] : [];
+    const without = [...harvestNames, ...numbered, ...findingNames, ...noted];
     const own = new Map([...values].filter(([name]) => !without.includes(name)));
     const input = parseInput(startBatchInput, rawBatch(own.set('unitCount', count), siteId), region);
     if (input.kind !== 'ok') return input;
@@ -106,9 +113,8 @@ export function takeNotebookByForms(settings: TakeSettings): Taker {
     return made.kind === 'ok' ? ok({ id: made.value.id, made: true }) : made;
   }
 
-  async function harvestOf(context: WriteContext, values: RowValues, batch: string): Promise<Result<Part>> {
-    const own = only(values, [...harvestNames, 'note']).set('batch', batch);
-    const input = parseInput(recordWeighingInput, rawHarvest(own), region);
+  async function oneHarvest(context: WriteContext, own: RowValues, batch: string): Promise<Result<Part>> {
+    const input = parseInput(recordWeighingInput, rawHarvest(new Map(own).set('batch', batch)), region);
     if (input.kind !== 'ok') return input;
     await harvests.load([batch], (ids) => harvestKeys(context, ids));
     const { weighedOn, fresh } = input.value;
@@ -118,24 +124,88 @@ export function takeNotebookByForms(settings: TakeSettings): Taker {
       used.push(() => harvests.giveBack(key, there));
       return ok({ id: there, made: false });
     }
+    const question = { field: 'fresh', code: 'intake-harvest-twice', values: { date: weighedOn } };
+    if (harvests.has(key) && !context.confirmed.has(question.code))
+      return { kind: 'confirm', questions: [question] };
     const made = await recordWeighing(context, input.value);
-    return made.kind === 'ok' ? ok({ id: made.value.id, made: true }) : made;
+    if (made.kind !== 'ok') return made;
+    harvests.claim(key);
+    used.push(() => harvests.unclaim(key));
+    return ok({ id: made.value.id, made: true });
+  }
+
+  const plainHarvest = (context: WriteContext, values: RowValues, batch: string) =>
+    oneHarvest(context, only(values, [...harvestNames, 'note']), batch);
+
+  async function secondHarvest(
+    context: WriteContext,
+    values: RowValues,
+    batch: string,
+  ): Promise<Result<Part>> {
+    const alone = !values.has('fresh');
+    const own = only(values, alone ? [...harvestNames, 'note'] : ['trimState']);
+    own.set('fresh', values.get('fresh2')).set('flush', { text: '2', unit: null });
+    const byLine = alone && !values.has('weighedOn2');
+    if (values.has('weighedOn2')) own.set('weighedOn', values.get('weighedOn2'));
+    else if (!alone) own.delete('weighedOn');
+    const made = await oneHarvest(context, own, batch);
+    const names: Record<string, string> = { fresh: 'fresh2', ...(byLine ? {} : { weighedOn: 'weighedOn2' }) };
+    const renamed = <F extends { field: string }>(one: F) => ({
+      ...one,
+      field: names[one.field] ?? one.field,
+    });
+    if (made.kind === 'invalid') return { kind: 'invalid', errors: made.errors.map(renamed) };
+    return made.kind === 'confirm' ? { kind: 'confirm', questions: made.questions.map(renamed) } : made;
   }
 
   async function findingOf(context: WriteContext, values: RowValues, batch: string): Promise<Result<Part>> {
+    const several = harvestsIn(values).length > 1;
+    const day = several
+      ? undefined
+      : (values.has('fresh2') && values.get('weighedOn2')) || values.get('weighedOn');
+    const harvested = harvestsIn(values).length > 0 ? day : undefined;
+    const foundOn = values.get('foundOn') ?? harvested;
+    const late = harvested !== undefined && String(foundOn) >= String(harvested);
+    const open: { field: string; code: string; values?: { date: string } }[] = [];
+    const assumed: string[] = [];
+    const assume = (field: string, code: string, name: string, more = {}) => {
+      if (values.has(field)) return;
+      open.push({ field, code, ...more });
+      assumed.push(name);
+    };
+    if (harvested !== undefined)
+      assume('foundOn', 'intake-found-when-weighed', 'the day found (that of the harvest)', {
+        values: { date: String(harvested) },
+      });
+    assume('sign', 'intake-no-sign', 'the sign');
+    assume('stage', late ? 'intake-stage-cropping' : 'intake-stage-colonising', 'the stage');
+    assume('action', 'intake-left-in-place', 'what was done');
     const raw = new Map<string, unknown>([
       ['batch', batch],
-      ['units', values.get('contaminated')],
-      ['foundOn', values.get('foundOn') ?? values.get('weighedOn')],
+      ['units', values.get('contaminated') ?? { text: '1', unit: null }],
+      ['foundOn', foundOn],
       ['sign', values.get('sign') ?? 'other'],
+      ['stage', values.get('stage') ?? (late ? 'cropping' : 'colonising')],
+      ['action', values.get('action') ?? 'left_in_place'],
+      ['unitNumbers', values.get('unitNumbers')],
     ]);
+    if (assumed.length > 0)
+      raw.set(
+        'note',
+        `The table did not say, and it was taken to be so when it was brought in: ${assumed.join(', ')}.`,
+      );
     const input = parseInput(recordFindingInput, rawFinding(raw), region);
     if (input.kind !== 'ok') return input;
     await findings.load([batch], (ids) => findingKeys(context, ids));
-    const { foundOn, units, sign } = input.value;
-    const there = findings.use([batch, foundOn, units, sign].join(' '));
+    const { foundOn: on, units, sign } = input.value;
+    const there = findings.use([batch, on, units, sign].join(' '));
     if (there !== undefined) return ok({ id: there, made: false });
-    const made = await recordFinding(context, input.value);
+    const questions = open.filter(({ code }) => !context.confirmed.has(code));
+    if (questions.length > 0) return { kind: 'confirm', questions };
+    const sure = values.has('unitNumbers')
+      ? { ...context, confirmed: new Set([...context.confirmed, 'already-recorded']) }
+      : context;
+    const made = await recordFinding(sure, input.value);
     return made.kind === 'ok' ? ok({ id: made.value.id, made: true }) : made;
   }
 
@@ -146,10 +216,15 @@ export function takeNotebookByForms(settings: TakeSettings): Taker {
     const parts: Part[] = [batch.value];
     const nothing = /^0*$/;
     const typed = values.get('contaminated');
+    const named = values.has('unitNumbers') && (values.has('foundOn') || values.has('sign'));
     const none =
-      typed === undefined ||
+      (typed === undefined && !named) ||
       (typeof typed === 'object' && typed !== null && 'text' in typed && nothing.test(String(typed.text)));
-    const steps = [...(values.has('fresh') ? [harvestOf] : []), ...(none ? [] : [findingOf])];
+    const steps = [
+      ...(values.has('fresh') ? [plainHarvest] : []),
+      ...(values.has('fresh2') ? [secondHarvest] : []),
+      ...(none ? [] : [findingOf]),
+    ];
     for (const step of steps) {
       const part = await step(context, values, batch.value.id);
       if (part.kind !== 'ok') return part;
@@ -170,7 +245,7 @@ export function takeNotebookByForms(settings: TakeSettings): Taker {
       partsOf({ ...context, confirmed: row.confirmed }, row.values),
     );
     if (result.kind !== 'ok') {
-      for (const giveBack of used) giveBack();
+      for (const giveBack of used.reverse()) giveBack();
       return { kind: 'needs', problems: problemsOf(result) };
     }
     const [batch] = result.value;

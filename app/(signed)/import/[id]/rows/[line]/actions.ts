@@ -7,6 +7,7 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { notFound } from '@/lib/base/result';
 import { mendRow } from '@/lib/intake/table/mend-row';
+import { postedGiven } from '@/lib/intake/table/posted-layout';
 import { startJob } from '@/lib/intake/table/start-job';
 import { oneRow, viewFile } from '@/lib/intake/table/view-file';
 import type { FormState } from '@/lib/ui/form/field-spec';
@@ -34,8 +35,10 @@ export async function mendAction(
     const posted = data.get(`cells.${index}`);
     return typeof posted === 'string' ? posted : (row.cells[index] ?? '');
   });
+  const said = postedGiven(data, 'said');
+  if (said.kind !== 'ok') return toFormState('import', data, said);
   const confirmed = data.getAll('questions').filter((code): code is string => typeof code === 'string');
-  const mended = await mendRow(actor, id, { line, cells, confirmed });
+  const mended = await mendRow(actor, id, { line, cells, said: said.value, confirmed });
   if (mended.kind !== 'ok') return toFormState('import', data, mended);
   const job = await startJob(actor, id, 'recheck');
   if (job.kind !== 'ok') return toFormState('import', data, job);
@@ -49,7 +52,8 @@ export async function mendAction(
   const columnOf = (target: string) => {
     const name = file.offers.find((offer) => offer.target === target)?.name;
     const index = file.layout.columns.findIndex(({ field }) => field === name);
-    return name === undefined || index < 0 ? '' : `cells.${index}`;
+    const asked = file.asked.some((one) => one.target === target);
+    return name === undefined || index < 0 ? (asked ? `said.${name}` : '') : `cells.${index}`;
   };
   const wrong = now.problems.map((problem) => ({
     field: problem.asks ? 'questions' : columnOf(problem.field),
