@@ -10,11 +10,13 @@ import { LinkChips } from '../page/link-chips';
 import { DataTable } from '../table/data-table';
 import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
+import { NextBegin } from './next-begin';
 import { NextCautions } from './next-cautions';
 import { asInside, methodList } from './next-names';
 import { NextOutlook } from './next-outlook';
 import { nextSentence } from './next-sentences';
 import { NextStanding } from './next-standing';
+import { nextStarts } from './next-starts';
 import { NextTeaching } from './next-teaching';
 import { seasonWords } from './season-words';
 
@@ -39,6 +41,9 @@ export function NextPartView({ part, choice, asked, options, reader, words }: Pr
   const sorted = [...choice.outlooks].sort((a, b) =>
     names.methodName(a.methodId).localeCompare(names.methodName(b.methodId), language),
   );
+  const { recommended, teaches } = nextStarts(choice);
+  // Their dangers stand before the ways to begin with them.
+  const begun = [recommended, teaches].map((one) => one?.kind);
   const told = sorted.filter((one) => one.yield.kind === 'figure');
   const mixName = (one: NextChoice) =>
     t(one.batches === 0 ? 'next.stock' : 'next.mix', {
@@ -89,6 +94,9 @@ export function NextPartView({ part, choice, asked, options, reader, words }: Pr
       <NextStanding choice={choice} part={part} options={options} words={words} />
       {asked.methods ? <p>{t('next.chosenHere', { site })}</p> : null}
       {part.unsaid ? <p>{t('next.unsaid', { site })}</p> : null}
+      {recommended === undefined ? null : (
+        <NextBegin outlook={recommended} choice={choice} part={part} advised words={words} />
+      )}
       <NextTeaching
         choice={choice}
         part={part}
@@ -126,7 +134,7 @@ export function NextPartView({ part, choice, asked, options, reader, words }: Pr
           ]}
         />
       )}
-      <NextCautions kinds={sorted.map(({ kind }) => kind)} />
+      <NextCautions kinds={sorted.flatMap(({ kind }) => (begun.includes(kind) ? [] : [kind]))} />
       {sorted.length === 0 ? null : <h2>{t('next.methodsHeading')}</h2>}
       {sorted.map((outlook) => (
         <NextOutlook

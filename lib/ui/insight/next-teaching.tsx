@@ -3,8 +3,10 @@ import type { NextChoice, NextPart } from '@/lib/analysis/next-question/next-ans
 import type { MassUnit } from '@/lib/database/generated/enums';
 import { Link } from '../page/link';
 import type { InsightWords } from './insight-words';
+import { NextBegin } from './next-begin';
 import { methodList } from './next-names';
-import { teachesLittle, teachingSentences } from './next-sentences';
+import { teachingSentences } from './next-sentences';
+import { nextStarts } from './next-starts';
 
 type Props = {
   readonly choice: NextChoice;
@@ -18,14 +20,12 @@ type Props = {
 
 /** Which choice would teach most, with the links that begin it. */
 export function NextTeaching({ choice, part, site, massUnit, planning, words }: Props) {
-  const { t, inSentence } = words;
+  const { t } = words;
   const { teaching, outlooks } = choice;
+  const { teaches } = nextStarts(choice);
   const unknown = outlooks.filter(
     ({ loss, yield: given }) => loss.kind === 'cannot' && given.kind === 'cannot',
   );
-  const [most] = teaching.kind === 'lessons' ? teaching.lessons : [];
-  const method = most === undefined ? undefined : outlooks.find(({ methodId }) => methodId === most.methodId);
-  const little = most !== undefined && teachesLittle(most);
   return (
     <>
       <h2>{t('next.teachHeading')}</h2>
@@ -47,44 +47,26 @@ export function NextTeaching({ choice, part, site, massUnit, planning, words }: 
           <Link href={`/sites/${part.siteId}/methods` as Route}>{t('next.saying', { site })}</Link>
         </p>
       ) : null}
-      {teaching.kind === 'lessons' && method !== undefined ? (
+      {teaching.kind === 'lessons' ? (
         <>
-          <p className="chips no-print">
-            {planning ? (
+          {teaches === undefined ? null : (
+            <NextBegin outlook={teaches} choice={choice} part={part} advised={false} words={words} />
+          )}
+          {planning ? (
+            <p className="chips no-print">
               <Link
                 href={trialAddress(choice, part, teaching.pair, words) as Route}
-                className={little ? 'button button-action' : 'button button-plain'}
+                className="button button-plain"
               >
                 {t('next.planTrial', pairNames(teaching.pair, words))}
               </Link>
-            ) : null}
-            {little && planning ? null : (
-              <Link
-                href={startAddress(choice, part, method) as Route}
-                className={little ? 'button button-plain' : 'button button-action'}
-              >
-                {t(method.kind === 'untreated' ? 'next.startBatch' : 'next.startTreatment', {
-                  method: inSentence(method.methodId),
-                })}
-              </Link>
-            )}
-          </p>
+            </p>
+          ) : null}
           <p className="quiet">{t('next.teachNote')}</p>
         </>
       ) : null}
     </>
   );
-}
-
-/** A method that treats begins with its treatment; an untreated batch is started at once. */
-function startAddress(
-  { speciesId }: NextChoice,
-  { siteId, container, usualUnits }: NextPart,
-  { kind, methodId }: NextChoice['outlooks'][number],
-): string {
-  if (kind !== 'untreated') return `/treatments/new?${new URLSearchParams({ method: methodId, siteId })}`;
-  const batch = { container, siteId, speciesId, unitCount: String(usualUnits) };
-  return `/batches/new?${new URLSearchParams(batch)}`;
 }
 
 function trialAddress(
