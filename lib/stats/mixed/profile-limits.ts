@@ -21,7 +21,13 @@ export function profileLimits(
   lowest = Number.NEGATIVE_INFINITY,
   width = 1e-8,
 ): ProfileLimits {
-  const distance = (value: number) => Math.sqrt(Math.max(deviance(value) - minimum, 0)) - Math.sqrt(rise);
+  // The ends of the stretch where a limit lies are asked about twice.
+  const known = new Map<number, number>();
+  const distance = (value: number) => {
+    const found = known.get(value) ?? Math.sqrt(Math.max(deviance(value) - minimum, 0)) - Math.sqrt(rise);
+    known.set(value, found);
+    return found;
+  };
   const search = (direction: 1 | -1): number => {
     let inside = estimate;
     let step = 2 * firstStep;

@@ -26,11 +26,7 @@ export function bestTheta(
   termCount: number,
   accuracy: Accuracy = { tolerance: 1e-13 },
 ): Minimum {
-  const options: MinimiseOptions = {
-    ...accuracy,
-    longestStep: (x, i) => (i < termCount ? 0.5 + 2 * Math.abs(x) : Number.POSITIVE_INFINITY),
-    vanishes: (i) => (i < termCount ? NEARLY_ZERO : 0),
-  };
+  const options = thetaOptions(termCount, accuracy);
   let best = minimise(criterion, start, options);
   if (!Number.isFinite(best.value)) return best;
   let evaluations = best.evaluations;
@@ -48,6 +44,15 @@ export function bestTheta(
   const x = best.x.map((value, i) => (i < termCount ? Math.abs(value) : value));
   const value = criterion.value(x);
   return { ...best, x, value, evaluations: evaluations + 1 };
+}
+
+/** How theta, the first `termCount` coordinates, is searched: in limited steps, and at 0 once it has all but vanished. */
+export function thetaOptions(termCount: number, accuracy: Accuracy): MinimiseOptions {
+  return {
+    ...accuracy,
+    longestStep: (x, i) => (i < termCount ? 0.5 + 2 * Math.abs(x) : Number.POSITIVE_INFINITY),
+    vanishes: (i) => (i < termCount ? NEARLY_ZERO : 0),
+  };
 }
 
 /**
