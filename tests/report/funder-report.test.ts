@@ -232,27 +232,3 @@ it('is revised to one next version, also when it is asked for twice at once', as
   const twice = await Promise.all([1, 2].map(() => done(reviseReportInput, reviseReport, { id })));
   expect(twice[0]).toEqual(twice[1]);
 });
-
-it('counts straw and no logs among the residues, nor logs of unknown mass among batches that are missing', async () => {
-  const base = twentyBags(people, stock);
-  const logs = {
-    ...{ ...base, speciesId: stock.shiitake, containerKind: 'log', unitCount: 10, filledMass: null },
-    components: [
-      {
-        ...{ lotId: stock.logs, treatment: `method:${stock.untreated}`, role: 'substrate' },
-        ...{ mass: null, massStage: 'filled' },
-      },
-    ],
-    ...{ spawn: [{ lotId: stock.shiitakeSpawn, mass: null }], moistureSource: 'none', moisturePercent: null },
-    logWoodCode: 802,
-  };
-  const sized = { logDiameter: { text: '5', unit: 'in' }, logLength: { text: '40', unit: 'in' } };
-  await done(startBatchInput, startBatch, { ...logs, ...sized });
-  await done(startBatchInput, startBatch, logs);
-  const { id } = await build({ from: '2026-04-01', to: '2026-04-20', indicators: ['residues'] });
-  const { content } = await read(id);
-  expect(content.residues.cells.map(({ key }) => key)).toEqual(['straw']);
-  expect(content.residues.total).toMatchObject({ kind: 'shown', sites: 7 });
-  expect(content.residuesLeftOut).toEqual([{ key: 'log_wood', kind: 'protected' }]);
-  expect(content.batchesWithoutDryMass).toBe(0);
-});
