@@ -20,7 +20,12 @@ test('a published report is built by the coordinator and read by the funder, who
   await coordinator.waitForURL((url) => url.pathname === report);
   await expect(coordinator.getByText('A dry spring, and more straw than ever.')).toBeVisible();
 
-  await coordinator.getByRole('button', { name: 'Publish this report' }).click();
+  await coordinator.getByRole('link', { name: 'Publish this report' }).click();
+  await expect(coordinator.getByRole('heading', { level: 1 })).toHaveText(`Publish “${title}”?`);
+  await expect(coordinator.getByText('Publishing cannot be taken back.')).toBeVisible();
+  await funder.goto(report);
+  await expect(funder.getByRole('heading', { level: 1 })).toHaveText('There is nothing to see here');
+  await coordinator.getByRole('button', { name: 'Publish it for good' }).click();
   await expect(coordinator.getByText('Only coordinators see this report')).toHaveCount(0);
   const total = coordinator
     .getByRole('table', { name: 'Fresh mass by destination' })

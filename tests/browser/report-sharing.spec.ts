@@ -36,7 +36,8 @@ test('a funder without an account reads a report by a link in Spanish, its print
   const story = `Straw for ${Date.now()}`;
   await tellStory(coordinator, report, story);
   await coordinator.goto(report);
-  await coordinator.getByRole('button', { name: 'Publish this report' }).click();
+  await coordinator.getByRole('link', { name: 'Publish this report' }).click();
+  await coordinator.getByRole('button', { name: 'Publish it for good' }).click();
   await expect(coordinator.getByRole('link', { name: 'Links for funders without an account' })).toBeVisible();
   await expect(coordinator.getByRole('img', { name: 'A bag with caps' })).toBeVisible();
   await expectInPrint(coordinator, report);

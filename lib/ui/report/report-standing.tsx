@@ -11,14 +11,14 @@ type Props = {
   readonly coordinates: boolean;
   /** Publishing was refused, since another report of the period was published after this one was built. */
   readonly late: boolean;
-  readonly actions: { readonly publish: Action; readonly revise: Action; readonly discard: Action };
+  readonly actions: { readonly revise: Action; readonly discard: Action };
 };
 
-function Send({ action, id, text, main }: { action: Action; id: string; text: string; main?: boolean }) {
+function Send({ action, id, text }: { action: Action; id: string; text: string }) {
   return (
     <form action={action}>
       <input type="hidden" name="id" value={id} />
-      <button type="submit" className={main ? 'button button-action' : 'button'}>
+      <button type="submit" className="button">
         {text}
       </button>
     </form>
@@ -46,7 +46,9 @@ async function Draft({ report, late, actions }: Omit<Props, 'coordinates'>) {
         </p>
       ) : null}
       <div className="actions">
-        <Send action={actions.publish} id={report.id} text={t('publish')} main />
+        <Link href={`/reports/${report.id}/publish` as Route} className="button button-action">
+          {t('publish')}
+        </Link>
         <Send action={actions.discard} id={report.id} text={t('discard')} />
       </div>
     </Notice>

@@ -7,7 +7,7 @@ import { DocumentView } from '@/lib/ui/report/document-view';
 import { loadDocument } from '@/lib/ui/report/load-document';
 import { ReportStanding } from '@/lib/ui/report/report-standing';
 import { TakeAlong } from '@/lib/ui/report/take-along';
-import { discardDraftAction, publishReportAction, reviseReportAction } from '../actions';
+import { discardDraftAction, reviseReportAction } from '../actions';
 
 export default async function ReportPage({ params, searchParams }: PageProps<'/reports/[id]'>) {
   const { id } = await params;
@@ -24,7 +24,7 @@ export default async function ReportPage({ params, searchParams }: PageProps<'/r
         report={report}
         coordinates={actor.role === 'coordinator'}
         late={late !== undefined}
-        actions={{ publish: publishReportAction, revise: reviseReportAction, discard: discardDraftAction }}
+        actions={{ revise: reviseReportAction, discard: discardDraftAction }}
       />
       <TakeAlong base={`/reports/${id}`} />
     </DocumentView>
