@@ -208,6 +208,27 @@ describe('the form of a treatment', () => {
   });
 });
 
+describe('a second life of a batch whose site has left', () => {
+  it('asks where it begins, and does not begin there', async () => {
+    reader.actor = many.coordinator;
+    const form = 'batches/[id]/second-life';
+    const at = `/batches/${batch}/second-life?container=jar`;
+    const leave = (day: string | null) =>
+      admin.query('update site set left_at = $2 where id = $1', [many.millLane, day]);
+    await leave('2026-11-01T12:00:00Z');
+    try {
+      const asked = await openForm(form, at, { id: batch });
+      expect(siteSearch('to' in asked ? asked.to : 'nowhere')).toEqual({
+        ...{ page: '/sites/choose', next: at, for: 'start' },
+      });
+      const there = siteBox(await openForm(form, withFormSite(at, many.quarry), { id: batch }));
+      expect(there).toMatchObject({ options: [many.quarry], chosen: many.quarry });
+    } finally {
+      await leave(null);
+    }
+  });
+});
+
 describe('the list of every site', () => {
   it('is read only by pages on which several sites are ticked', () => {
     const pages = readdirSync(app, { recursive: true, encoding: 'utf8' })

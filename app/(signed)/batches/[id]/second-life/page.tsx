@@ -14,8 +14,8 @@ import { loadFormWords } from '@/lib/ui/form/load-form-words';
 import { recentDays } from '@/lib/ui/form/recent-days';
 import { RecordForm } from '@/lib/ui/form/record-form';
 import { NotThere } from '@/lib/ui/page/not-there';
-import { otherSite } from '@/lib/ui/sites/other-site';
 import { addressWith } from '@/lib/ui/table/address-with';
+import { siteFirst } from '../../../site-first';
 import { startSecondLifeAction } from './actions';
 
 export default async function SecondLifePage({
@@ -29,14 +29,17 @@ export default async function SecondLifePage({
   const read = await readAs(actor, async (context) => {
     const batch = isId(id) ? await getBatchStanding(context, id, new Date()) : undefined;
     if (batch === undefined) return undefined;
-    const sites = await listFormSites(context, { asked: address.siteId, own: batch.siteId });
+    // Nothing begins at a site that has left.
+    const own = batch.leftOn === null ? batch.siteId : undefined;
+    const found = await listFormSites(context, { asked: address.siteId, own });
     // Units stand at the site that they come from, wherever they go.
-    const others = await listSourceBatches(context, sites.many ? batch.siteId : undefined);
-    return { batch, sites, others };
+    const others = await listSourceBatches(context, found.many ? batch.siteId : undefined);
+    return { batch, found, others, begins: found.chosen?.id ?? own ?? '' };
   });
   if (!read) return <NotThere />;
-  const { batch, sites, others } = read;
+  const { batch, found, others, begins } = read;
   const path = `/batches/${id}/second-life`;
+  const site = await siteFirst(found, addressWith(path, address, {}), 'start');
   const t = await getTranslations('batches');
   return (
     <RecordForm
@@ -46,10 +49,7 @@ export default async function SecondLifePage({
       fields={
         await secondLifeFields({
           container,
-          site: {
-            sites: sites.sites,
-            other: await otherSite(sites, addressWith(path, address, {}), 'start'),
-          },
+          site,
           days: await recentDays(batch.today),
           batches: await sourceOptions(
             others.filter((one) => one.id !== id && one.speciesId === batch.speciesId),
@@ -64,7 +64,7 @@ export default async function SecondLifePage({
         'sources.0.batchId': id,
         'sources.0.units': batch.live > 0 ? String(batch.live) : '',
         speciesId: batch.speciesId,
-        siteId: sites.chosen?.id ?? batch.siteId,
+        siteId: begins,
         containerKind: container,
         unitCount: container === 'bed' ? '1' : '',
         moistureSource: 'none',
@@ -76,7 +76,7 @@ export default async function SecondLifePage({
       <p>{t('secondLifeIntro')}</p>
       <ContainerChips
         chosen={container}
-        path={addressWith(path, { siteId: sites.chosen?.id }, {})}
+        path={addressWith(path, { siteId: found.chosen?.id }, {})}
         kinds={secondLifeContainers}
       />
     </RecordForm>
