@@ -46,6 +46,14 @@ describe('the workbook of a report', () => {
       }
   });
 
+  it('heads the coordinator’s own words, apart from the lines of the report', async () => {
+    const sheets = await readSheets(Buffer.from(await reportWorkbook(report, words)));
+    const lines = sheets.flatMap(({ data }) => data.map(([first]) => first));
+    const at = lines.indexOf(report.wordsLabel);
+    expect(lines[at + 1]).toContain('Everybody soaked in lime this year');
+    expect(lines.indexOf(report.wordsLabel, at + 1)).toBe(-1);
+  });
+
   it('tells the unit of a figure that stands alone beside its number', async () => {
     const sheets = await readSheets(Buffer.from(await reportWorkbook(report, words)));
     const lines = sheets.flatMap(({ data }) => data);

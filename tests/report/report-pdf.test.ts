@@ -75,6 +75,37 @@ describe('the print of a report', () => {
     }
   });
 
+  it('keeps the heading of a part, its line and the beginning of its table on one page', async () => {
+    const report = sampleDocument();
+    const harvest = report.sections.filter(({ key }) => key === 'harvest');
+    const lines = (count: number) => Array.from({ length: count }, (_, at) => `Line ${at}.`);
+    for (let count = 20; count <= 40; count += 1) {
+      const before = { key: 'glance', heading: 'At a glance', paragraphs: lines(count) };
+      const pdf = await openPdf(await print({ ...report, sections: [before, ...harvest] }));
+      const pages = await Promise.all(
+        (await pagesOf(pdf)).map(async (page) => plain((await textOf(page)).join(''))),
+      );
+      const at = pages.findIndex((page) => page.includes(plain(harvest[0]?.heading ?? '')));
+      for (const text of ['Fresh mass by destination', '212.4'])
+        expect(pages[at], `after ${count} lines`).toContain(plain(text));
+    }
+  });
+
+  it('heads the coordinator’s own words as such, sets them in from the figures, and no other text', async () => {
+    const report = sampleDocument();
+    const pdf = await openPdf(await print(report));
+    const [first] = await pagesOf(pdf);
+    if (!first) throw new Error('no page');
+    const { items } = await first.getTextContent();
+    const lefts = new Map(items.flatMap((item) => ('str' in item ? [[item.str, item.transform[4]]] : [])));
+    const left = (begins: string) => [...lefts].find(([text]) => text.startsWith(begins))?.[1];
+    expect(left(report.wordsLabel)).toBe(left('Everybody soaked'));
+    expect(left('Everybody soaked')).toBeGreaterThan(left('Fresh mass by the day'));
+    const read = await readText(pdf);
+    expect(read.split(plain(report.wordsLabel))).toHaveLength(2);
+    expect(read).toContain(plain(`${report.wordsLabel} Everybody soaked`));
+  });
+
   it('is tagged: title, language, headings, tables with their heads and the picture with its description', async () => {
     const pdf = await openPdf(await print(sampleDocument()));
     expect(await pdf.getMarkInfo()).toMatchObject({ Marked: true });

@@ -43,6 +43,7 @@ export const sampleDocument = (containers = 3): ReportDocument => ({
   title: 'Larkmoor Growers: the last year',
   lead: 'Larkmoor Growers’ Network, 1 Dec 2025 to 30 Nov 2026.',
   language: 'en',
+  wordsLabel: 'In the coordination’s own words',
   protectedWord: 'protected',
   standing: 'Version 2, published 3 Dec 2026, 10:15',
   colophon: ['Built from the records as of 3 Dec 2026, 09:00.'],

@@ -55,7 +55,7 @@ export type DocumentStory = {
 export type DocumentSection = {
   readonly key: string;
   readonly heading: string;
-  /** The coordinator's own words; they stand before the figures and are marked as words. */
+  /** The coordinator's own words; they stand before the figures, headed by `wordsLabel`. */
   readonly words?: string;
   readonly paragraphs: readonly string[];
   readonly facts?: readonly DocumentFact[];
@@ -73,6 +73,8 @@ export type ReportDocument = {
   readonly title: string;
   readonly lead: string;
   readonly language: 'en' | 'es';
+  /** Heads the coordinator's own words, so that nobody takes a number in them for a figure of the report. */
+  readonly wordsLabel: string;
   /** What stands in the place of a figure that would tell about few sites. */
   readonly protectedWord: string;
   /** "Version 2, published on 3 Dec 2026" or that it is a draft. */

@@ -2,13 +2,11 @@ import 'server-only';
 import PDFDocument from 'pdfkit';
 import { collectPages } from '@/lib/labels/print/collect-pages';
 import { openTypeface, regularFile } from '@/lib/labels/print/typeface';
-import type { ReportDocument } from '../document/report-document';
 import { inks, openPaper, type Paper, rule, sheet, writable } from './paper';
 import { type SectionPrint, writeSection } from './write-section';
 import { writeText } from './write-text';
 
 export type ReportPrint = SectionPrint & {
-  readonly report: ReportDocument;
   readonly paper: 'A4' | 'LETTER';
   /** "Page 2 of 5". */
   readonly pageOf: (page: number, pages: number) => string;

@@ -1,7 +1,7 @@
 import 'server-only';
 import type { DocumentTable } from '../document/report-document';
 import { type Paper, sheet } from './paper';
-import { type CellLine, gridOf, headLines, linesOf, rowHeight } from './table-cells';
+import { type CellLine, type Grid, gridOf, headLines, linesOf, rowHeight } from './table-cells';
 import { drawRow, type RowToDraw, rowGap } from './table-row';
 import { writeText } from './write-text';
 
@@ -35,9 +35,15 @@ function drawGroup(
   drawRow(paper, { widths: [paper.width], numeric: [false] }, { cells, parent, role });
 }
 
-/** Writes a table with its caption. A short one is not broken; a long one shows its head again on each further page. */
-export function writeTable(paper: Paper, parent: PDFKit.PDFStructureElement, table: DocumentTable): void {
-  const { document } = paper;
+type Measured = {
+  readonly grid: Grid;
+  readonly head: readonly (readonly CellLine[])[];
+  readonly lines: readonly Line[];
+  /** Height below the caption that is not broken. */
+  readonly kept: number;
+};
+
+function measured(paper: Paper, table: DocumentTable): Measured {
   const grid = gridOf(paper, table);
   const head = table.columns.map(({ header }) => headLines(header));
   const headHeight = rowHeight(paper, grid, head) + 2 * rowGap;
@@ -49,15 +55,26 @@ export function writeTable(paper: Paper, parent: PDFKit.PDFStructureElement, tab
   });
   const whole = headHeight + lines.reduce((sum, { height }) => sum + height, 0);
   const kept = whole <= paper.wholePage() * 0.25 ? whole : headHeight + heightFrom(lines, 0);
+  return { grid, head, lines, kept };
+}
+
+const caption = { tag: 'Caption', sizePt: sheet.body, bold: true, above: 8 } as const;
+
+/** Space that the beginning of a table takes: its caption, its head and the rows that stay with it. */
+export function tableBegins(paper: Paper, table: DocumentTable): number {
+  const { kept } = measured(paper, table);
+  const { document, typeface, width } = paper;
+  typeface.use(true, caption.sizePt);
+  return kept + caption.above + document.heightOfString(table.caption, { width, lineGap: sheet.lineGap });
+}
+
+/** Writes a table with its caption. A short one is not broken; a long one shows its head again on each further page. */
+export function writeTable(paper: Paper, parent: PDFKit.PDFStructureElement, table: DocumentTable): void {
+  const { document } = paper;
+  const { grid, head, lines, kept } = measured(paper, table);
   const structure = document.struct('Table');
   parent.add(structure);
-  writeText(paper, structure, table.caption, {
-    tag: 'Caption',
-    sizePt: sheet.body,
-    bold: true,
-    above: 8,
-    keepWith: kept,
-  });
+  writeText(paper, structure, table.caption, { ...caption, keepWith: kept });
   drawRow(paper, grid, {
     cells: head,
     parent: structure,

@@ -15,11 +15,12 @@ function sheetName(heading: string, at: number): string {
   return `${at + 1} ${heading.replaceAll(/[\\/?*[\]:']/g, ' ')}`.slice(0, 31).trim();
 }
 
-function sectionRows(section: DocumentSection, words: WorkbookWords): Rows {
-  const said = [...(section.words?.split(/\n{2,}/) ?? []), ...section.paragraphs];
+function sectionRows(section: DocumentSection, wordsLabel: string, words: WorkbookWords): Rows {
+  const said = section.words?.split(/\n{2,}/) ?? [];
   return [
     [boldCell(section.heading)],
-    ...said.map((line) => [textCell(line)]),
+    ...(said.length === 0 ? [] : [[boldCell(wordsLabel)], ...said.map((line) => [textCell(line)]), []]),
+    ...section.paragraphs.map((line) => [textCell(line)]),
     ...(section.facts ?? []).map(({ label, text, value }) => [
       textCell(label),
       numberCell(value) ?? textCell(text),
@@ -47,7 +48,7 @@ export async function reportWorkbook(
   const sheets = report.sections.map((section, at) => ({
     sheet: sheetName(section.heading, at + 1),
     columns: [{ width: 52 }, ...Array.from({ length: 12 }, () => ({ width: 24 }))],
-    data: sectionRows(section, words) as SheetData,
+    data: sectionRows(section, report.wordsLabel, words) as SheetData,
   }));
   const buffer = await writeXlsx([
     { data: first as SheetData, sheet: sheetName(report.title, 0), columns: [{ width: 90 }] },

@@ -20,16 +20,18 @@ type Props = {
 function Section({
   section,
   how,
+  wordsLabel,
   pictureAt,
 }: {
   section: DocumentSection;
   how: string;
+  wordsLabel: string;
   pictureAt: Props['pictureAt'];
 }) {
   return (
     <section>
       <h2>{section.heading}</h2>
-      {section.words === undefined ? null : <SaidWords words={section.words} />}
+      {section.words === undefined ? null : <SaidWords words={section.words} label={wordsLabel} />}
       {section.paragraphs.map((paragraph) => (
         <p key={paragraph}>{paragraph}</p>
       ))}
@@ -61,7 +63,13 @@ export async function DocumentView({ document, pictureAt, locale, children }: Pr
       <p className="quiet">{document.standing}</p>
       {children}
       {document.sections.map((section) => (
-        <Section key={section.key} section={section} how={t('howComputed')} pictureAt={pictureAt} />
+        <Section
+          key={section.key}
+          section={section}
+          how={t('howComputed')}
+          wordsLabel={document.wordsLabel}
+          pictureAt={pictureAt}
+        />
       ))}
       {document.colophon.map((line) => (
         <p key={line} className="quiet">

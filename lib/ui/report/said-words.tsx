@@ -1,10 +1,17 @@
-/** The coordinator's own words, paragraph by paragraph. */
-export function SaidWords({ words }: { words: string }) {
+type Props = {
+  readonly words: string;
+  /** Whose words they are, where they stand beside figures. */
+  readonly label?: string;
+};
+
+/** The coordinator's own words, paragraph by paragraph; beside figures set apart and headed as such. */
+export function SaidWords({ words, label }: Props) {
+  const paragraphs = words.split(/\n{2,}/).map((paragraph) => <p key={paragraph}>{paragraph}</p>);
+  if (label === undefined) return <>{paragraphs}</>;
   return (
-    <div className="report-words">
-      {words.split(/\n{2,}/).map((paragraph) => (
-        <p key={paragraph}>{paragraph}</p>
-      ))}
-    </div>
+    <blockquote className="said-words">
+      <p className="said-words-label">{label}</p>
+      {paragraphs}
+    </blockquote>
   );
 }

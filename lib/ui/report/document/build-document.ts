@@ -142,6 +142,7 @@ export function buildDocument(report: ReportToTell, tongue: ReportTongue): Repor
       to: date(content.to),
     }),
     language: tongue.language,
+    wordsLabel: t('wordsLabel'),
     protectedWord: t('protected'),
     standing:
       publishedAt === undefined
