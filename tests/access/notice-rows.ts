@@ -3,6 +3,7 @@ import { getNotice } from '@/lib/records/lot-notice/get-notice.query';
 import { listLotNotices } from '@/lib/records/lot-notice/list-lot-notices.query';
 import { listNoticeSites } from '@/lib/records/lot-notice/list-notice-sites.query';
 import { listStandingNotices } from '@/lib/records/lot-notice/list-standing-notices.query';
+import { listToldLots } from '@/lib/records/lot-notice/list-told-lots.query';
 import { listUnreadNotices } from '@/lib/records/lot-notice/list-unread-notices.query';
 import {
   markNoticeReadInput,
@@ -62,6 +63,7 @@ export const noticeRows: readonly OperationRow[] = [
   ),
   asked('list-unread-notices', '-y---', (context) => listUnreadNotices(context)),
   asked('list-standing-notices', 'yy---', (context) => listStandingNotices(context)),
+  asked('list-told-lots', 'y----', (context) => listToldLots(context)),
   asked('get-notice', 'yy---', (context, _world, id) => getNotice(context, id)),
   asked('list-lot-notices', 'yy---', (context, { stock }) =>
     listLotNotices(context, 'spawn-lot', stock.oysterSpawn),

@@ -1,5 +1,6 @@
 import type { Route } from 'next';
 import type { JudgedLot, LotsAnswer } from '@/lib/analysis/lot-question/lots-answer';
+import type { ToldLot } from '@/lib/records/lot-notice/list-told-lots.query';
 import { byCode } from '../format/by-code';
 import { formatInterval } from '../format/interval-text';
 import { KeptCodes } from '../page/kept-codes';
@@ -7,12 +8,15 @@ import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
 import { ListPager } from './list-pager';
+import { LotsToTell } from './lots-to-tell';
 import { pageOfList } from './page-of-list';
 
 type Props = {
   readonly answer: LotsAnswer;
   /** Codes of the lots by id. */
   readonly codes: ReadonlyMap<string, string>;
+  /** Lots that sites have been told about already. */
+  readonly told: readonly ToldLot[];
   readonly words: InsightWords;
   /** The address of the page, which names the page of a long list. */
   readonly address: Readonly<Record<string, string | string[] | undefined>>;
@@ -22,7 +26,7 @@ type Props = {
 const mostLotsListed = 100;
 
 /** Which lots lose more than their sites and methods would anyway, and every lot beside that, by code. */
-export function LotsAnswerView({ answer, codes, words, address }: Props) {
+export function LotsAnswerView({ answer, codes, told, words, address }: Props) {
   const { t, locale, language, number } = words;
   if (answer.kind === 'cannot') return <p className="answer-sentence">{t(`lots.cannot.${answer.reason}`)}</p>;
   const codeOf = ({ lotId }: JudgedLot) => codes.get(lotId) ?? '–';
@@ -51,17 +55,7 @@ export function LotsAnswerView({ answer, codes, words, address }: Props) {
         />
       </p>
       <p>{t(bad.length === 0 ? 'lots.nextNone' : 'lots.next')}</p>
-      {bad.length === 0 ? null : (
-        <ul>
-          {bad.map((lot) => (
-            <li key={lot.lotId}>
-              <Link href={`/lot-notices/new/spawn-lot/${lot.lotId}?called=out` as Route}>
-                <KeptCodes text={t('lots.tell', { lot: codeOf(lot) })} />
-              </Link>
-            </li>
-          ))}
-        </ul>
-      )}
+      <LotsToTell lots={bad} codeOf={codeOf} told={told} words={words} />
       <DataTable
         caption={t('lots.table')}
         rows={listed.rows}

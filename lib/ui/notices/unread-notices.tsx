@@ -10,19 +10,19 @@ type Props = {
   readonly markRead: (data: FormData) => Promise<void>;
 };
 
-/** On a member's first page: one line for each notice to the own sites, which opens to be read and marked read. */
+/** On a member's first page: what each notice to the own sites says and asks for, and the way to mark it read; an order to stop is never folded. */
 export async function UnreadNotices({ notices, language, markRead }: Props) {
   if (notices.length === 0) return null;
   const t = await getTranslations('notices');
   return (
-    <section aria-label={t('unread')}>
+    <section>
+      <h2>{t('unread')}</h2>
       {notices.map((notice) => (
-        <details key={notice.id}>
-          <summary>{t('line', { what: notice.what[language], code: notice.lotCode })}</summary>
+        <article key={notice.id} className="signal">
           <NoticeText notice={notice} language={language} />
           <MarkReadForm notice={notice} back="/today?saved=notice" action={markRead} />
           <p className="quiet">{t('online')}</p>
-        </details>
+        </article>
       ))}
     </section>
   );

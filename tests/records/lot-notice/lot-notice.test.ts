@@ -7,6 +7,7 @@ import { newId } from '@/lib/base/new-id';
 import { listLotNotices } from '@/lib/records/lot-notice/list-lot-notices.query';
 import { listNoticeSites } from '@/lib/records/lot-notice/list-notice-sites.query';
 import { listStandingNotices } from '@/lib/records/lot-notice/list-standing-notices.query';
+import { listToldLots } from '@/lib/records/lot-notice/list-told-lots.query';
 import { listUnreadNotices } from '@/lib/records/lot-notice/list-unread-notices.query';
 import {
   markNoticeReadInput,
@@ -85,6 +86,17 @@ describe('a notice about a lot', () => {
     expect(found?.readers?.[0]?.notYet).toHaveLength(1);
     const [own] = await ofLot(people.member);
     expect(own).toMatchObject({ id, readers: null, readAt: testDay.toISOString() });
+  });
+
+  it('is told of its lot with how many sites have read it, the latest only and none withdrawn', async () => {
+    const told = () => readAs(people.coordinator, listToldLots);
+    const about = { lotId: stock.oysterSpawn, noticeId: id };
+    expect(await told()).toEqual([{ ...about, sites: 1, readSites: 0 }]);
+    await read(id, people.member);
+    await read(id, colleague);
+    expect(await told()).toEqual([{ ...about, sites: 1, readSites: 1 }]);
+    await withdraw(id);
+    expect((await told()).map(({ noticeId }) => noticeId)).not.toContain(id);
   });
 
   it('is marked read once, however often it is pressed, also by two at the same time', async () => {

@@ -1,6 +1,7 @@
 import type { Route } from 'next';
 import { readAs } from '@/lib/access/scoped-db';
 import { askLots, readLotCodes } from '@/lib/analysis/lot-question/lots-question';
+import { listToldLots } from '@/lib/records/lot-notice/list-told-lots.query';
 import { LotsAnswerView } from '@/lib/ui/insight/lots-answer-view';
 import { QuestionFrame } from '@/lib/ui/insight/question-frame';
 import { Link } from '@/lib/ui/page/link';
@@ -10,6 +11,7 @@ export default async function LotsQuestionPage({ searchParams }: PageProps<'/que
   const address = await searchParams;
   const { now: _now, ...loaded } = await loadQuestion(searchParams, askLots);
   const codes = await readAs(loaded.actor, readLotCodes);
+  const told = await readAs(loaded.actor, listToldLots);
   return (
     <QuestionFrame
       question="lots"
@@ -20,7 +22,9 @@ export default async function LotsQuestionPage({ searchParams }: PageProps<'/que
         </p>
       )}
     >
-      {(answer, words) => <LotsAnswerView answer={answer} codes={codes} words={words} address={address} />}
+      {(answer, words) => (
+        <LotsAnswerView answer={answer} codes={codes} told={told} words={words} address={address} />
+      )}
     </QuestionFrame>
   );
 }
