@@ -65,6 +65,10 @@ export type RecordTableLayout = {
   readonly headerLine: number;
   readonly headers: readonly string[];
   readonly columns: readonly TableColumn[];
+  /** Whether a person said how the columns are to be understood; else they are as they were guessed. */
+  readonly settled: boolean;
+  /** Lines below the headings that are sums of the others and are left out, from 1. */
+  readonly totals: readonly number[];
   /** What holds for the whole table where no column says it, by field: a value of its list, an id, a date, a number. */
   readonly given: Readonly<Record<string, string>>;
 };

@@ -5,6 +5,7 @@ import { givenByHeadings } from './given-by-headings';
 import { headerFits, mapColumns } from './map-columns';
 import { guessDateOrder } from './read-date';
 import type { TableField } from './table-field';
+import { totalsLines } from './totals-lines';
 
 const sampleRows = 400;
 const headerWithin = 20;
@@ -77,6 +78,8 @@ export function guessRecordLayout(
     headers,
     columns,
     given: givenByHeadings(headers, columns, fields),
+    totals: totalsLines(rows, line),
+    settled: false,
   };
 }
 
@@ -87,13 +90,36 @@ function sameHeadings(guessed: RecordTableLayout, remembered: RecordTableLayout)
   );
 }
 
-/** A remembered table with the same headings tells what its columns hold; how this one is written, it shows itself. */
+/** Where each heading stands that stands once. */
+function onceNamed(headers: readonly string[]): ReadonlyMap<string, number> {
+  const at = new Map<string, number>();
+  for (const [index, header] of headers.entries())
+    if (header !== '' && headers.indexOf(header) === headers.lastIndexOf(header)) at.set(header, index);
+  return at;
+}
+
+/**
+ * A remembered table of which a person said it tells what the columns under its headings hold, whatever columns there are besides; how this one is
+ * written, it shows itself.
+ */
 export function asRemembered(
   guessed: RecordTableLayout,
   remembered: RecordTableLayout | undefined,
 ): RecordTableLayout {
-  if (remembered === undefined || !sameHeadings(guessed, remembered)) return guessed;
-  return { ...guessed, columns: remembered.columns };
+  // What was only guessed is guessed anew: more may be known by now.
+  if (remembered?.settled !== true) return guessed;
+  if (sameHeadings(guessed, remembered)) return { ...guessed, settled: true, columns: remembered.columns };
+  const [here, there] = [onceNamed(guessed.headers), onceNamed(remembered.headers)];
+  const before = guessed.headers.map((header) =>
+    here.has(header) ? remembered.columns[there.get(header) ?? -1] : undefined,
+  );
+  const taken = new Set(before.flatMap((column) => column?.field ?? []));
+  const columns = guessed.columns.map((column, index) => {
+    const known = before[index];
+    if (known?.field != null) return known;
+    return column.field !== null && taken.has(column.field) ? { field: null, unit: null } : column;
+  });
+  return { ...guessed, columns };
 }
 
 /**

@@ -13,6 +13,7 @@ import { asRemembered, guessRecordLayout, type UsualWriting, usualAsRemembered }
 import { fieldsOfKind } from './kinds/fields-of-kind';
 import { storedLayout } from './layout-input';
 import { readTable } from './read-table';
+import { rememberedChoices } from './remembered-choices';
 import { storeRows } from './store-rows';
 
 export const mostBytes = 20_000_000;
@@ -38,9 +39,9 @@ async function remembered({ db }: ReadContext, kind: RecordTableKind, siteId: st
   const last = await db.intakeFile.findFirst({
     where: { kind, siteId, state: { in: ['checked', 'adding', 'added'] } },
     orderBy: { id: 'desc' },
-    select: { layout: true, choices: true },
+    select: { layout: true },
   });
-  return last ? { layout: storedLayout(last.layout), choices: last.choices ?? {} } : undefined;
+  return last ? storedLayout(last.layout) : undefined;
 }
 
 /** Keeps a file as it came, with the text of its rows and how it seems to be written. Nothing is taken in yet. */
@@ -66,14 +67,14 @@ export async function keepFile(
     if (siteId !== null && !(await db.site.findFirst({ where: { id: siteId, voidedAt: null } })))
       return invalid('siteId', 'not-an-option');
     const before = await remembered(context, kind, siteId);
-    const usual = usualAsRemembered(usualWriting(actor), guess(usualWriting(actor)), before?.layout);
-    const layout = asRemembered(guess(usual), before?.layout);
+    const usual = usualAsRemembered(usualWriting(actor), guess(usualWriting(actor)), before);
+    const layout = asRemembered(guess(usual), before);
     const id = newId();
     await db.intakeFile.create({
       data: {
         networkId: actor.networkId,
         ...{ id, siteId, kind, layout },
-        choices: before?.choices ?? {},
+        choices: await rememberedChoices(context, kind, siteId),
         fileName: input.data.fileName.replace(/\p{Cc}/gu, '').slice(0, 200) || '-',
         byteCount: bytes.length,
         sha256: createHash('sha256').update(bytes).digest('hex'),
@@ -81,7 +82,7 @@ export async function keepFile(
       },
     });
     await db.intakeContent.create({ data: { networkId: actor.networkId, id, content: bytes } });
-    const rowCount = await storeRows(context, id, read.rows, layout.headerLine);
+    const rowCount = await storeRows(context, id, read.rows, layout);
     await db.intakeFile.updateMany({ where: { id }, data: { rowCount, totalCount: rowCount } });
     return ok({ id });
   });

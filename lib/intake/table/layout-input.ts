@@ -26,8 +26,10 @@ const layout = z.object({
       })
       .transform(({ field, unit, weak }): TableColumn => (weak ? { field, unit, weak } : { field, unit })),
   ),
-  // Tables that were kept before anything could be given have none.
+  // Tables that were kept before any of these was known have none.
   given: z.record(z.string(), z.string()).default({}),
+  settled: z.boolean().default(false),
+  totals: z.array(z.number().int()).default([]),
 });
 
 /** A layout as the database kept it. */

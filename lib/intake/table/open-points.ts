@@ -5,6 +5,7 @@ import { choicesOf, type FieldChoices } from './field-choices';
 import { fieldsOfKind } from './kinds/fields-of-kind';
 import { openFile } from './open-file';
 import { choiceKey } from './rows-to-take';
+import { sitesOfTable } from './sites-of-table';
 
 /** A text that stands for nothing known, with how many rows say it and what it may stand for. */
 export type UnknownText = {
@@ -50,10 +51,11 @@ export async function openPoints(context: ReadContext, id: string): Promise<Open
     const field = fields.find((one) => one.target === target);
     return field ? [{ key: choiceKey(field.name, text), field: field.name, text, rows }] : [];
   });
+  const sites = unknown.length === 0 ? [] : await sitesOfTable(context, file);
   const choices = new Map<string, FieldChoices>();
   for (const name of new Set(unknown.map(({ field }) => field))) {
     const field = fields.find((one) => one.name === name);
-    const offered = field && (await choicesOf(context, field));
+    const offered = field && (await choicesOf(context, field, sites));
     if (offered) choices.set(name, offered);
   }
   return { unknown, unknownMore: written.length - unknown.length, choices, questions: asked };

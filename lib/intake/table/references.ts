@@ -2,8 +2,10 @@ import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { codeForm, plainCode } from './plain-words';
 import type { ReferenceKind } from './table-field';
+import { shortSpeciesNames, usualMethodNames } from './usual-names';
 
-type Named = { readonly id: string; readonly names: readonly string[] };
+/** `usual`: what it is called as well, where no record has that name. */
+type Named = { readonly id: string; readonly names: readonly string[]; readonly usual?: readonly string[] };
 
 const live = { voidedAt: null };
 
@@ -35,6 +37,7 @@ const named: Readonly<
     (await db.species.findMany({ where: live })).map((one) => ({
       id: one.id,
       names: [one.code, one.nameEn, one.nameEs, one.scientificName],
+      usual: shortSpeciesNames([one.nameEn, one.nameEs]),
     })),
   material: async ({ db }) =>
     (await db.material.findMany({ where: live })).map((one) => ({
@@ -45,12 +48,17 @@ const named: Readonly<
     (await db.method.findMany({ where: live })).map((one) => ({
       id: one.id,
       names: [one.code, one.nameEn, one.nameEs],
+      usual: usualMethodNames[one.kind],
     })),
   treatment: async ({ db }) => {
     const methods = await db.method.findMany({ where: live });
     const runs = await db.treatmentRun.findMany({ where: live, select: { id: true, code: true } });
     return [
-      ...methods.map((one) => ({ id: `method:${one.id}`, names: [one.code, one.nameEn, one.nameEs] })),
+      ...methods.map((one) => ({
+        id: `method:${one.id}`,
+        names: [one.code, one.nameEn, one.nameEs],
+        usual: usualMethodNames[one.kind],
+      })),
       ...runs.map(({ id, code }) => ({ id: `run:${id}`, names: [code] })),
     ];
   },
@@ -61,10 +69,15 @@ export type FoundReference = (text: string) => string | null | undefined;
 
 const written = (text: string) => text.trim().normalize('NFC').toUpperCase();
 
-function keyed(rows: readonly Named[], keyOf: (name: string) => string): ReadonlyMap<string, string | null> {
+function keyed(
+  rows: readonly Named[],
+  keyOf: (name: string) => string,
+  namesOf = ({ names }: Named): readonly string[] => names,
+): ReadonlyMap<string, string | null> {
   const found = new Map<string, string | null>();
-  for (const { id, names } of rows)
-    for (const key of new Set(names.map(keyOf))) {
+  for (const one of rows)
+    for (const key of new Set(namesOf(one).map(keyOf))) {
+      const { id } = one;
       const before = found.get(key);
       found.set(key, before === undefined || before === id ? id : null);
     }
@@ -74,6 +87,7 @@ function keyed(rows: readonly Named[], keyOf: (name: string) => string): Readonl
 /**
  * Finds the records of one kind that the texts of a column name, as `cellText` reads them. A name counts as it is written, whatever its case; else
  * in its form, whatever the signs in it; else without its blanks, but only where the whole column has one form of it.
+ * What no record is named is found by what such records are usually called.
  * What is kept is an answer for each text: the names by which it was found are many times as much.
  */
 export async function findReferences(
@@ -84,6 +98,7 @@ export async function findReferences(
   const bare = (text: string) => plainCode(text).replaceAll(' ', '');
   const rows = await named[of](context, [...new Set(texts.map(bare))]);
   const [exact, forms, plain] = [keyed(rows, written), keyed(rows, codeForm), keyed(rows, plainCode)];
+  const usual = keyed(rows, codeForm, (one) => one.usual ?? []);
   const formOf = new Map<string, string>();
   const ofSeveralForms = new Set<string>();
   for (const text of texts) {
@@ -96,39 +111,12 @@ export async function findReferences(
   for (const text of texts) {
     const found = exact.get(written(text)) ?? forms.get(codeForm(text));
     const loose = found === undefined ? plain.get(plainCode(text)) : found;
-    if (loose === undefined) continue;
+    if (loose === undefined) {
+      const called = usual.get(codeForm(text));
+      if (called !== undefined) answers.set(text, called);
+      continue;
+    }
     answers.set(text, found === undefined && ofSeveralForms.has(plainCode(text)) ? null : loose);
   }
   return (text) => answers.get(text);
-}
-
-/** Records of one kind to choose from where a name was not found: value and the name first known by. */
-export async function offerReferences(
-  context: ReadContext,
-  of: ReferenceKind,
-): Promise<readonly { value: string; label: string }[]> {
-  const spanish = context.actor.language === 'es';
-  if (of === 'batch' || of === 'substrate_lot' || of === 'spawn_lot') return offerCodes(context, of);
-  const rows = await named[of](context, []);
-  return rows
-    .map(({ id, names }) => ({
-      value: id,
-      label: (of === 'site' ? names[1] : names[spanish ? 2 : 1]) ?? names[0] ?? '',
-    }))
-    .sort((a, b) => a.label.localeCompare(b.label));
-}
-
-const mostOffered = 500;
-
-async function offerCodes({ db }: ReadContext, of: 'batch' | 'substrate_lot' | 'spawn_lot') {
-  const newest = { where: live, orderBy: { id: 'desc' as const }, take: mostOffered };
-  const rows =
-    of === 'batch'
-      ? await db.batch.findMany({ ...newest, select: { id: true, code: true } })
-      : of === 'substrate_lot'
-        ? await db.substrateLot.findMany({ ...newest, select: { id: true, code: true } })
-        : await db.spawnLot.findMany({ ...newest, select: { id: true, code: true } });
-  return rows
-    .map(({ id, code }) => ({ value: id, label: code }))
-    .sort((a, b) => a.label.localeCompare(b.label));
 }

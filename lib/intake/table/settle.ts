@@ -75,7 +75,7 @@ export function changeLayout(actor: Actor, id: string, wishes: LayoutWishes): Pr
         usualWriting(actor).units,
       );
       if (columns.kind !== 'ok') return columns;
-      const next = { ...layout, ...wishes, columns: columns.value };
+      const next = { ...layout, ...wishes, columns: columns.value, settled: true };
       await db.intakeFile.updateMany({ where: { id }, data: { layout: next } });
       await db.intakeRow.updateMany({
         where: { fileId: id, state: { in: ['new', 'there', 'needs'] } },
@@ -100,7 +100,7 @@ export function changeLayout(actor: Actor, id: string, wishes: LayoutWishes): Pr
       layout,
     );
     const next = { ...remembered, given: { ...remembered.given, ...wishes.given } };
-    const rowCount = await storeRows(context, id, read.rows, next.headerLine);
+    const rowCount = await storeRows(context, id, read.rows, next);
     await db.intakeFile.updateMany({
       where: { id },
       data: { layout: next, rowCount, totalCount: rowCount, state: 'uploaded' },

@@ -1,23 +1,25 @@
 import 'server-only';
 import type { WriteContext } from '@/lib/access/context';
+import type { RecordTableLayout } from '@/lib/growing/record-table-layout';
 
 const atOnce = 2_000;
 
-/** Keeps the text of the rows below the line of names, blank ones left out; rows kept before are replaced. */
+/** Keeps the text of the rows below the line of names, blank ones and sums left out; rows kept before are replaced. */
 export async function storeRows(
   { db, actor }: WriteContext,
   fileId: string,
   rows: readonly (readonly string[])[],
-  headerLine: number,
+  { headerLine, totals }: Pick<RecordTableLayout, 'headerLine' | 'totals'>,
 ): Promise<number> {
   await db.$executeRaw`update public.intake_row set state = 'left_out', problems = '[]'
     where network_id = ${actor.networkId}::uuid and file_id = ${fileId}::uuid and state <> 'added'`;
+  const sums = new Set(totals);
   let kept = 0;
   for (let from = headerLine; from < rows.length; from += atOnce) {
     const some = rows
       .slice(from, from + atOnce)
       .map((cells, index) => [from + index + 1, cells] as const)
-      .filter(([, cells]) => cells.some((cell) => cell.trim() !== ''));
+      .filter(([line, cells]) => !sums.has(line) && cells.some((cell) => cell.trim() !== ''));
     kept += some.length;
     const part = JSON.stringify(some);
     await db.$executeRaw`

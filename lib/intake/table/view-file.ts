@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
 import type { FieldError } from '@/lib/base/result';
 import type { ColumnUnit, RecordTableKind, RecordTableLayout } from '@/lib/growing/record-table-layout';
+import { addedBatches } from './added-batches';
 import { askedFields } from './asked-fields';
 import { choicesOf, type FieldChoices } from './field-choices';
 import { fieldsOfKind } from './kinds/fields-of-kind';
@@ -10,6 +11,7 @@ import { unitsOfField } from './map-columns';
 import { openFile } from './open-file';
 import { mendedCells, saidOf } from './rows-to-take';
 import { type IntakeState, stateNow } from './running';
+import { sitesOfTable } from './sites-of-table';
 import type { TableField } from './table-field';
 import type { RowProblem } from './taker';
 
@@ -41,9 +43,14 @@ export type AskedField = {
 export type IntakeView = {
   readonly id: string;
   readonly kind: RecordTableKind;
+  readonly siteId: string | null;
   readonly siteName: string | null;
   readonly fileName: string;
   readonly createdAt: string;
+  /** Some of the batches that added rows started, with their codes. */
+  readonly batches: readonly { readonly id: string; readonly code: string }[];
+  /** Lines left out because they are sums of the others. */
+  readonly totals: readonly number[];
   readonly layout: RecordTableLayout;
   readonly state: IntakeState;
   readonly trouble: string | null;
@@ -89,8 +96,17 @@ export async function viewFile(context: ReadContext, id: string, now: Date): Pro
     select: { line: true, cells: true },
   });
   const held = new Set(file.layout.columns.map(({ field }) => field));
+  const sites = await sitesOfTable(context, file);
   return {
-    ...{ id, kind: file.kind, layout: file.layout, sample },
+    ...{
+      id,
+      kind: file.kind,
+      siteId: file.siteId,
+      totals: file.layout.totals,
+      batches: await addedBatches(context, file),
+      layout: file.layout,
+      sample,
+    },
     siteName: row.site?.name ?? null,
     fileName: row.fileName,
     createdAt: row.createdAt.toISOString(),
@@ -110,7 +126,7 @@ export async function viewFile(context: ReadContext, id: string, now: Date): Pro
     asked: await Promise.all(
       askedFields(file).map(async (field) => ({
         ...{ name: field.name, target: field.target, cell: field.cell },
-        choices: await choicesOf(context, field),
+        choices: await choicesOf(context, field, sites),
       })),
     ),
     missing: fieldsOfKind[file.kind].flatMap(({ name, needed }) => {

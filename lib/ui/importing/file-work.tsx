@@ -1,13 +1,11 @@
-import type { Route } from 'next';
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { ReactNode } from 'react';
 import type { IntakeView } from '@/lib/intake/table/view-file';
-import { Link } from '../page/link';
 import { Notice } from '../page/notice';
-import { columnName } from './column-name';
-import { columnsLeftOut } from './columns-left-out';
-import { givenWords } from './given-fields';
+import { AddedLinks } from './added-links';
+import { FileNotes } from './file-notes';
 import { Progress } from './progress';
+import { weakGuesses } from './weak-guesses';
 
 type Act = (data: FormData) => Promise<void>;
 type Props = {
@@ -51,16 +49,7 @@ export async function FileWork({ file, check, add, stop }: Props) {
     );
   const list = new Intl.ListFormat(locale, { type: 'conjunction' });
   const called = (name: string) => t(`fields.${name as 'batch'}`);
-  const nameOf = (index: number) =>
-    t('needs.label', {
-      name: columnName(file.layout.headers, index, (letter) => t('understood.unnamed', { letter })),
-    });
-  const weak = file.layout.columns.flatMap(({ field, weak: guessed }, index) =>
-    guessed && field !== null ? [t('file.guess', { column: nameOf(index), field: called(field) })] : [],
-  );
-  const given = await givenWords(file);
-  const open = file.asked.filter(({ name }) => !file.layout.given[name] && !missing.includes(name));
-  const leftOut = columnsLeftOut(file);
+  const weak = await weakGuesses(file);
   const trouble =
     state === 'stopped'
       ? t('file.stopped')
@@ -86,19 +75,8 @@ export async function FileWork({ file, check, add, stop }: Props) {
         <p className="answer-sentence">{t('file.uploaded', { rows })}</p>
       )}
       {checked && counts.unread > 0 ? <p>{t('file.unread', { count: counts.unread })}</p> : null}
-      {file.kind === 'people' && counts.added > 0 ? (
-        <p>
-          <Link href={'/people/invitations' as Route}>{t('file.invitations')}</Link>
-        </p>
-      ) : null}
-      {given.length > 0 ? <p>{t('given.said', { list: list.format(given) })}</p> : null}
-      {open.length > 0 && counts.added === 0 ? (
-        <p>{t('given.open', { fields: list.format(open.map(({ name }) => called(name))) })}</p>
-      ) : null}
-      {open.some(({ name }) => name === 'moistureSource') && counts.added === 0 ? (
-        <p>{t('given.moisture')}</p>
-      ) : null}
-      {leftOut.length > 0 ? <p>{t('file.leftOut', { columns: list.format(leftOut.map(nameOf)) })}</p> : null}
+      {counts.added > 0 ? <AddedLinks file={file} /> : null}
+      <FileNotes file={file} />
       {missing.length > 0 ? (
         <Notice tone="watch">{t('file.missing', { fields: list.format(missing.map(called)) })}</Notice>
       ) : weak.length > 0 ? (
@@ -110,7 +88,7 @@ export async function FileWork({ file, check, add, stop }: Props) {
               {t('file.add', { count: counts.new })}
             </Step>
           ) : null}
-          <Step act={check} id={id} plain={counts.new > 0}>
+          <Step act={check} id={id} plain={counts.new > 0 || counts.added > 0}>
             {checked ? t('file.checkAgain') : t('file.check')}
           </Step>
         </div>

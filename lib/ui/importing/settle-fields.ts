@@ -3,6 +3,7 @@ import type { OpenPoints } from '@/lib/intake/table/open-points';
 import type { IntakeView } from '@/lib/intake/table/view-file';
 import type { FieldSpec, FormState } from '../form/field-spec';
 import { choiceOptions } from './choice-options';
+import { likelyFirst } from './likely-first';
 import { problemSentences } from './problem-lines';
 
 /** Texts to be matched and questions to be answered for many rows at once, as fields of one form. */
@@ -20,7 +21,7 @@ export async function settleFields(
       name: `choices.${index}`,
       label: t('settle.text', { text, field: t(`fields.${field as 'batch'}`), rows }),
       emptyLabel: t('settle.leave'),
-      options: optionsOf(field, points.choices.get(field)),
+      options: optionsOf(field, likelyFirst(text, points.choices.get(field))),
     },
   ]);
   const asked: FieldSpec[] =

@@ -88,10 +88,22 @@ describe('tables of each kind', () => {
         'Spawn lot',
         'Spawn (kg)',
       ],
-      ['OLD-1', 'oyster', 'bags', '20', '04/02/2026', 'STRAW-1', 'BATH-1', '29.3', '70', 'SP-1', '1.2'],
+      [
+        'OLD-1',
+        'house oysters',
+        'bags',
+        '20',
+        '04/02/2026',
+        'STRAW-1',
+        'BATH-1',
+        '29.3',
+        '70',
+        'SP-1',
+        '1.2',
+      ],
       [
         'OLD-2',
-        'oyster',
+        'house oysters',
         'bags',
         '20',
         '04/13/2026',
@@ -102,15 +114,27 @@ describe('tables of each kind', () => {
         'SP-1',
         '1.2',
       ],
-      ['OLD-3', 'oyster', 'bags', '0', '04/13/2026', 'STRAW-1', 'steam', '29.3', '70', 'SP-1', '1.2'],
-      ['OLD-4', 'oyster', 'bags', '20', '04/13/2026', 'STRAW-77', 'steam', '29.3', '70', 'SP-1', '1.2'],
+      ['OLD-3', 'house oysters', 'bags', '0', '04/13/2026', 'STRAW-1', 'steam', '29.3', '70', 'SP-1', '1.2'],
+      [
+        'OLD-4',
+        'house oysters',
+        'bags',
+        '20',
+        '04/13/2026',
+        'STRAW-77',
+        'steam',
+        '29.3',
+        '70',
+        'SP-1',
+        '1.2',
+      ],
     );
     const asked = { kind: 'batches', siteId: people.millLane, now } as const;
     const file = await bring(people.member, asked, batches);
     await file.check();
     const { unknown, choices } = await readAs(people.member, (context) => openPoints(context, file.id));
     expect(unknown.map(({ field, text, rows }) => [field, text, rows])).toEqual([
-      ['species', 'oyster', 4],
+      ['species', 'house oysters', 4],
       ['substrateLot', 'STRAW-77', 1],
     ]);
     expect(choices.get('species')).toMatchObject({ kind: 'records' });

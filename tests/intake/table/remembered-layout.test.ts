@@ -20,7 +20,7 @@ describe('a table with the headings of one that was checked before', () => {
     const first = await understood(table('A-1;25/04/2026;1,25'));
     expect(first).toMatchObject({ dateOrder: 'dmy', decimal: 'comma' });
     const columns = first.columns.map(() => ({ field: 'note', unit: null }));
-    const before = { ...first, columns };
+    const before = { ...first, columns, settled: true };
     const other = await understood(table('A-1;04/25/2026;1.25'), before);
     expect(other).toMatchObject({ dateOrder: 'mdy', decimal: 'point', columns });
     expect(await understood(table('A-1;05/04/2026;2'), before)).toMatchObject({
@@ -30,10 +30,29 @@ describe('a table with the headings of one that was checked before', () => {
 
   it('takes nothing but its columns from a workbook', async () => {
     const first = await understood(table('A-1;25/04/2026;1,25'));
-    const workbook = { ...first, format: 'xlsx', decimal: 'point', dateOrder: 'ymd' } as const;
+    const workbook = { ...first, settled: true, format: 'xlsx', decimal: 'point', dateOrder: 'ymd' } as const;
     expect(await understood(table('A-1;05/04/2026;2'), workbook)).toMatchObject({
       ...{ dateOrder: 'mdy', decimal: 'point', format: 'csv' },
     });
     expect(await understood(table('A-1;05/04/2026;1,25'), workbook)).toMatchObject({ decimal: 'comma' });
+  });
+});
+
+describe('a table with some headings of one that was checked before', () => {
+  const settled = async () => {
+    const first = await understood(table('A-1;25/04/2026;1,25'));
+    const fields = ['batch', 'weighedOn', 'fresh'] as const;
+    return { ...first, settled: true, columns: fields.map((field) => ({ field, unit: null })) };
+  };
+  const other = 'Batch;Weather;When;What;Weight\nA-1;wet;25/04/2026;1,25;2';
+
+  it('holds under them what a person said of that one, whatever other columns it has', async () => {
+    const { columns } = await understood(other, await settled());
+    expect(columns.map(({ field }) => field)).toEqual(['batch', null, 'weighedOn', 'fresh', null]);
+  });
+
+  it('is guessed anew where nobody has said what they hold', async () => {
+    const { columns } = await understood(other, { ...(await settled()), settled: false });
+    expect(columns.map(({ field }) => field)).toEqual(['batch', null, null, null, 'fresh']);
   });
 });

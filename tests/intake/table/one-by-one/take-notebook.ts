@@ -24,6 +24,7 @@ import { recordFindingInput } from '@/lib/records/finding/finding.input';
 import { recordFinding } from '@/lib/records/finding/record-finding.command';
 import { recordWeighing } from '@/lib/records/weighing/record-weighing.command';
 import { recordWeighingInput } from '@/lib/records/weighing/weighing.input';
+import { findingByHand, harvestsIn } from './finding-by-hand';
 
 const harvestNames = [
   'weighedOn',
@@ -39,9 +40,6 @@ const harvestNames = [
 const findingNames = ['contaminated', 'foundOn', 'sign', 'stage', 'action', 'unitNumbers'];
 
 const numbered = ['fresh2', 'weighedOn2'];
-
-/** How many harvests a line tells of, in these fields. */
-const harvestsIn = (values: RowValues) => ['fresh', 'fresh2'].filter((name) => values.has(name));
 
 /** What says that there was a harvest or a finding, of which a line must not lose the rest. */
 function halfSaid(values: RowValues): readonly FieldError[] {
@@ -159,41 +157,7 @@ export function takeNotebookByForms(settings: TakeSettings): Taker {
   }
 
   async function findingOf(context: WriteContext, values: RowValues, batch: string): Promise<Result<Part>> {
-    const several = harvestsIn(values).length > 1;
-    const day = several
-      ? undefined
-      : (values.has('fresh2') && values.get('weighedOn2')) || values.get('weighedOn');
-    const harvested = harvestsIn(values).length > 0 ? day : undefined;
-    const foundOn = values.get('foundOn') ?? harvested;
-    const late = harvested !== undefined && String(foundOn) >= String(harvested);
-    const open: { field: string; code: string; values?: { date: string } }[] = [];
-    const assumed: string[] = [];
-    const assume = (field: string, code: string, name: string, more = {}) => {
-      if (values.has(field)) return;
-      open.push({ field, code, ...more });
-      assumed.push(name);
-    };
-    if (harvested !== undefined)
-      assume('foundOn', 'intake-found-when-weighed', 'the day found (that of the harvest)', {
-        values: { date: String(harvested) },
-      });
-    assume('sign', 'intake-no-sign', 'the sign');
-    assume('stage', late ? 'intake-stage-cropping' : 'intake-stage-colonising', 'the stage');
-    assume('action', 'intake-left-in-place', 'what was done');
-    const raw = new Map<string, unknown>([
-      ['batch', batch],
-      ['units', values.get('contaminated') ?? { text: '1', unit: null }],
-      ['foundOn', foundOn],
-      ['sign', values.get('sign') ?? 'other'],
-      ['stage', values.get('stage') ?? (late ? 'cropping' : 'colonising')],
-      ['action', values.get('action') ?? 'left_in_place'],
-      ['unitNumbers', values.get('unitNumbers')],
-    ]);
-    if (assumed.length > 0)
-      raw.set(
-        'note',
-        `The table did not say, and it was taken to be so when it was brought in: ${assumed.join(', ')}.`,
-      );
+    const { raw, open } = findingByHand(values, batch);
     const input = parseInput(recordFindingInput, rawFinding(raw), region);
     if (input.kind !== 'ok') return input;
     await findings.load([batch], (ids) => findingKeys(context, ids));

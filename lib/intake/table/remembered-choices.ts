@@ -1,0 +1,30 @@
+import 'server-only';
+import { z } from 'zod';
+import type { ReadContext } from '@/lib/access/context';
+import type { RecordTableKind } from '@/lib/growing/record-table-layout';
+import { fieldsOfKind } from './kinds/fields-of-kind';
+
+const stored = z.record(z.string(), z.string());
+const tablesLookedAt = 20;
+const mostChoices = 2_000;
+
+/**
+ * What texts were chosen to stand for in earlier tables of the site, of whatever kind and with whatever other columns;
+ * the newest choice counts.
+ */
+export async function rememberedChoices(
+  { db }: ReadContext,
+  kind: RecordTableKind,
+  siteId: string | null,
+): Promise<Record<string, string>> {
+  const tables = await db.intakeFile.findMany({
+    where: { siteId, state: { in: ['checked', 'adding', 'added'] } },
+    orderBy: { id: 'desc' },
+    take: tablesLookedAt,
+    select: { choices: true },
+  });
+  const names = new Set(fieldsOfKind[kind].map(({ name }) => name));
+  const all = tables.reverse().flatMap(({ choices }) => Object.entries(stored.parse(choices)));
+  const own = all.filter(([key]) => names.has(key.split(' ', 1)[0] ?? ''));
+  return Object.fromEntries([...new Map(own)].slice(-mostChoices));
+}
