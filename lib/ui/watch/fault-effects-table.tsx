@@ -4,6 +4,7 @@ import { formatInterval } from '../format/interval-text';
 import { FigureLink } from '../insight/figure-link';
 import type { InsightWords } from '../insight/insight-words';
 import { DataTable } from '../table/data-table';
+import { sideOfCounted } from './side-of-counted';
 
 type Props = { readonly effects: RecordFaults['effects']; readonly words: InsightWords };
 
@@ -46,7 +47,17 @@ export async function FaultEffectsTable({ effects, words }: Props) {
             header: t('columns.bounds'),
             unit: '%',
             numeric: true,
-            cell: ({ rate }) => (rate === null ? '–' : formatInterval(rate.low, rate.high, locale)),
+            cell: ({ rate }) =>
+              rate === null ? (
+                '–'
+              ) : (
+                <>
+                  {formatInterval(rate.low, rate.high, locale)}
+                  {sideOfCounted(rate) === 'above' ? (
+                    <span className="quiet block">{t('boundsAbove')}</span>
+                  ) : null}
+                </>
+              ),
           },
           {
             key: 'yieldLeftOut',

@@ -6,6 +6,7 @@ import { formatDate } from '../format/date-text';
 import type { InsightWords } from '../insight/insight-words';
 import { Link } from '../page/link';
 import { FaultEffectsTable } from './fault-effects-table';
+import { sideOfCounted } from './side-of-counted';
 import { SiteFaults } from './site-faults';
 
 type Props = {
@@ -63,8 +64,7 @@ export async function RecordFaultsView({ found, kinds, implausible, site, words 
         : t('effect', {
             ...{ uninspected: main.uninspected, due: main.due, units },
             share: number(main.uninspectedPercent ?? 0),
-            // What was found in batches that nobody looked at later can be more than the rate says of the others.
-            side: main.rate.counted < main.rate.low ? 'above' : 'around',
+            side: sideOfCounted(main.rate),
             ...{
               rate: number(main.rate.counted, 1),
               low: number(main.rate.low, 1),
