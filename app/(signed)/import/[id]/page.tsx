@@ -3,6 +3,7 @@ import { getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { openPoints } from '@/lib/intake/table/open-points';
+import { canBeTakenBack } from '@/lib/intake/table/take-back';
 import { needyBefore, needyRows, viewFile } from '@/lib/intake/table/view-file';
 import { InlineForm } from '@/lib/ui/form/inline-form';
 import { loadFormWords } from '@/lib/ui/form/load-form-words';
@@ -20,7 +21,7 @@ import { addAction, checkAction, layoutAction, settleAction, stopAction } from '
 export default async function ImportedFilePage({ params, searchParams }: PageProps<'/import/[id]'>) {
   const actor = await requireActor('coordinator', 'member');
   const { id } = await params;
-  const { after, mended } = await searchParams;
+  const { after, mended, back } = await searchParams;
   const from = Number(after ?? 0);
   const last = Number.isSafeInteger(from) && from > 0 && from < 2 ** 31 ? from : 0;
   const found = await readAs(actor, async (context) => {
@@ -41,6 +42,7 @@ export default async function ImportedFilePage({ params, searchParams }: PagePro
   const settle = await settleFields(file, points);
   const looked = file.counts.new + file.counts.there + file.counts.needs + file.counts.added > 0;
   const line = Number(mended);
+  const taken = Number(back);
   return (
     <>
       <p>
@@ -52,7 +54,15 @@ export default async function ImportedFilePage({ params, searchParams }: PagePro
         {file.siteName === null ? '' : ` · ${file.siteName}`}
       </p>
       {Number.isSafeInteger(line) && line > 0 ? <Notice>{t('mend.good', { line })}</Notice> : null}
+      {Number.isSafeInteger(taken) && taken > 0 && file.counts.added === 0 ? (
+        <Notice>{t('takeBack.done', { records: taken })}</Notice>
+      ) : null}
       <FileWork file={file} check={checkAction} add={addAction} stop={stopAction} />
+      {working || file.counts.added === 0 || !canBeTakenBack(file) ? null : (
+        <p className="record-links">
+          <Link href={`/import/${id}/take-back` as Route}>{t('takeBack.link')}</Link>
+        </p>
+      )}
       {working || settle.fields.length === 0 ? null : (
         <InlineForm
           action={settleAction.bind(null, id)}
