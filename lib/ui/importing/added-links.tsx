@@ -31,7 +31,7 @@ export async function AddedLinks({ file }: { file: IntakeView }) {
       {file.batches.length > 0 ? (
         <>
           <p>{t('file.batches')}</p>
-          <ul className="chips">
+          <ul className="plain-list">
             {file.batches.map(({ id, code }) => (
               <li key={id}>
                 <Link href={`/batches/${id}` as Route}>{code}</Link>
@@ -41,7 +41,7 @@ export async function AddedLinks({ file }: { file: IntakeView }) {
         </>
       ) : null}
       <p>
-        <ButtonLink href={href as Route}>{t('file.see')}</ButtonLink>
+        <ButtonLink href={href as Route} plain={file.counts.needs > 0}>{t('file.see')}</ButtonLink>
       </p>
     </>
   );
