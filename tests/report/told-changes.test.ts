@@ -37,6 +37,31 @@ describe('what the records say now of a version', () => {
     expect(changes).toEqual({ figures: [], protectedThen: 2 });
   });
 
+  it('is no change either in a dash beside a protected figure, or where its line moved to another table', () => {
+    const version = sampleDocument();
+    const kind = { key: 'kind', header: 'Kind', numeric: false };
+    const number = (key: string) => ({ key, header: key, numeric: true });
+    const table = (key: string, lines: Readonly<Record<string, readonly string[]>>) => ({
+      ...{ key, caption: key, columns: [kind, number('mass'), number('sites')] },
+      rows: Object.entries(lines).map(([row, texts]) => ({
+        key: row,
+        cells: [row, ...texts].map((text) => ({ text })),
+      })),
+    });
+    const saidIn = (tables: ReturnType<typeof table>[]) => ({
+      ...version,
+      sections: [{ key: 'residues', heading: 'Residues', paragraphs: [], tables }],
+    });
+    const then = saidIn([
+      table('residues', { straw: ['9 kg', '14'], logs: ['protected', '–'], chips: ['protected', '–'] }),
+    ]);
+    const now = saidIn([
+      table('residues', { straw: ['9 kg', '14'], chips: ['3 kg', '5'] }),
+      table('left-out', { logs: ['1,476.7 kg', '6'] }),
+    ]);
+    expect(toldChanges(then, now)).toEqual({ figures: [], protectedThen: 2 });
+  });
+
   it('still tells a figure that became another, and one that would now be protected', () => {
     const now = saying({ given_away: '111.9 kg', sold: '213.0 kg', eaten: 'protected' });
     const { figures, protectedThen } = toldChanges(sampleDocument(), now);

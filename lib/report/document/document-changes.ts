@@ -10,9 +10,19 @@ export type DocumentChange = {
   readonly column: string;
   readonly earlier: string | undefined;
   readonly now: string | undefined;
+  /** Whether the earlier document keeps back what stands here. */
+  readonly keptBack: boolean;
 };
 
-type Place = Omit<DocumentChange, 'key' | 'earlier' | 'now'> & { readonly text: string };
+type Place = Omit<DocumentChange, 'key' | 'earlier' | 'now' | 'keptBack'> & {
+  readonly text: string;
+  /** Part and line, whatever the table. */
+  readonly line: string;
+  /** A protected figure, or a dash beside one. */
+  readonly withheld: boolean;
+};
+
+const dash = '–';
 
 /** Every figure of a document by where it stands. */
 function places(document: ReportDocument): Map<string, Place> {
@@ -25,9 +35,12 @@ function places(document: ReportDocument): Map<string, Place> {
         row: fact.label,
         column: '',
         text: fact.text,
+        line: `${section.key}/${fact.key}`,
+        withheld: fact.text === document.protectedWord,
       });
     for (const table of section.tables ?? [])
-      for (const row of table.rows)
+      for (const row of table.rows) {
+        const isProtected = row.cells.some(({ text }) => text === document.protectedWord);
         for (const [at, cell] of row.cells.entries()) {
           const column = table.columns[at];
           if (at === 0 || column === undefined) continue;
@@ -37,8 +50,11 @@ function places(document: ReportDocument): Map<string, Place> {
             row: [row.group, row.cells[0]?.text ?? row.key].filter((text) => text !== undefined).join(', '),
             column: column.header,
             text: cell.text,
+            line: `${section.key}/${row.key}`,
+            withheld: cell.text === document.protectedWord || (isProtected && cell.text === dash),
           });
         }
+      }
   }
   return found;
 }
@@ -47,11 +63,14 @@ function places(document: ReportDocument): Map<string, Place> {
 export function documentChanges(then: ReportDocument, now: ReportDocument): DocumentChange[] {
   const before = places(then);
   const after = places(now);
+  const withheld = new Set([...before.values()].filter((one) => one.withheld).map(({ line }) => line));
   return [...new Set([...before.keys(), ...after.keys()])].flatMap((key) => {
     const [old, fresh] = [before.get(key), after.get(key)];
     const named = fresh ?? old;
     if (named === undefined || old?.text === fresh?.text) return [];
     const { section, table, row, column } = named;
-    return [{ key, section, table, row, column, earlier: old?.text, now: fresh?.text }];
+    // A line that moved to another table is kept back as it was.
+    const keptBack = old?.withheld ?? withheld.has(named.line);
+    return [{ key, section, table, row, column, earlier: old?.text, now: fresh?.text, keptBack }];
   });
 }

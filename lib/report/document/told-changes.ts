@@ -13,6 +13,6 @@ export type ToldChanges = {
  */
 export function toldChanges(version: ReportDocument, now: ReportDocument): ToldChanges {
   const all = documentChanges(version, now);
-  const figures = all.filter(({ earlier }) => earlier !== version.protectedWord);
-  return { figures, protectedThen: all.length - figures.length };
+  const figures = all.filter(({ keptBack }) => !keptBack);
+  return { figures, protectedThen: all.filter(({ earlier }) => earlier === version.protectedWord).length };
 }

@@ -1,4 +1,5 @@
 import 'server-only';
+import { paragraphsOf } from '../document/paragraphs-of';
 import type { DocumentStory } from '../document/report-document';
 import { type Paper, sheet, writable } from './paper';
 import { writeText } from './write-text';
@@ -51,6 +52,6 @@ export function writeStory(
   }
   if (story.withdrawal !== undefined)
     writeText(paper, parent, story.withdrawal, { tag: 'P', sizePt: sheet.small, quiet: true, below: 4 });
-  for (const paragraph of story.words.split(/\n{2,}/))
+  for (const paragraph of paragraphsOf(story.words))
     writeText(paper, parent, paragraph, { tag: 'P', sizePt: sheet.body, below: 6 });
 }

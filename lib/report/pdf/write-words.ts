@@ -1,4 +1,5 @@
 import 'server-only';
+import { paragraphsOf } from '../document/paragraphs-of';
 import { inks, type Paper, sheet } from './paper';
 import { writeText } from './write-text';
 
@@ -29,9 +30,10 @@ export function writeWords(
   const heading = { tag: 'P', sizePt: sheet.small, bold: true, quiet: true, below: 2, keepWith: 28 } as const;
   const lines = [
     { text: label, style: heading },
-    ...words
-      .split(/\n{2,}/)
-      .map((text) => ({ text, style: { tag: 'P', sizePt: sheet.body, below: 4 } as const })),
+    ...paragraphsOf(words).map((text) => ({
+      text,
+      style: { tag: 'P', sizePt: sheet.body, below: 4 } as const,
+    })),
   ];
   for (const { text, style } of lines) {
     const { page, y } = document;

@@ -1,5 +1,6 @@
 import 'server-only';
 import writeXlsx, { type SheetData } from 'write-excel-file/node';
+import { paragraphsOf } from '../document/paragraphs-of';
 import type { DocumentSection, ReportDocument } from '../document/report-document';
 import { boldCell, numberCell, type SheetCell, textCell } from './sheet-cells';
 import { tableRows, type WorkbookWords } from './table-rows';
@@ -16,7 +17,7 @@ function sheetName(heading: string, at: number): string {
 }
 
 function sectionRows(section: DocumentSection, wordsLabel: string, words: WorkbookWords): Rows {
-  const said = section.words?.split(/\n{2,}/) ?? [];
+  const said = section.words === undefined ? [] : paragraphsOf(section.words);
   return [
     [boldCell(section.heading)],
     ...(said.length === 0 ? [] : [[boldCell(wordsLabel)], ...said.map((line) => [textCell(line)]), []]),

@@ -1,3 +1,5 @@
+import { paragraphsOf } from '@/lib/report/document/paragraphs-of';
+
 type Props = {
   readonly words: string;
   /** Whose words they are, where they stand beside figures. */
@@ -6,7 +8,7 @@ type Props = {
 
 /** The coordinator's own words, paragraph by paragraph; beside figures set apart and headed as such. */
 export function SaidWords({ words, label }: Props) {
-  const paragraphs = words.split(/\n{2,}/).map((paragraph) => <p key={paragraph}>{paragraph}</p>);
+  const paragraphs = paragraphsOf(words).map((paragraph) => <p key={paragraph}>{paragraph}</p>);
   if (label === undefined) return <>{paragraphs}</>;
   return (
     <blockquote className="said-words">

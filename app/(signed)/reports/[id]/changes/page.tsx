@@ -33,6 +33,9 @@ export default async function ReportChangesPage({ params }: PageProps<'/reports/
         {figures.length === 0 ? t('sinceNone') : t('sinceSome', { count: figures.length })}
       </p>
       <p>{t('sinceIntro')}</p>
+      {report.content.residuesLeftOut === undefined && report.content.indicators.includes('residues') ? (
+        <p>{t('sinceResidues')}</p>
+      ) : null}
       {protectedThen === 0 ? null : <p>{t('sinceProtected', { count: protectedThen })}</p>}
       <p>
         <Link href={`/reports/${id}`}>{report.title}</Link>

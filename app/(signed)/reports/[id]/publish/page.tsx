@@ -23,7 +23,7 @@ export default async function PublishReportPage({ params }: PageProps<'/reports/
         language={actor.language}
         action={publishReportAction}
       />
-      <p>
+      <p className="mt-4">
         <Link href={`/reports/${id}` as Route}>{t('publishBack')}</Link>
       </p>
     </>
