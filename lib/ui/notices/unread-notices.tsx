@@ -18,7 +18,7 @@ export async function UnreadNotices({ notices, language, markRead }: Props) {
     <section>
       <h2>{t('unread')}</h2>
       {notices.map((notice) => (
-        <article key={notice.id} className="signal">
+        <article key={notice.id} className="notice notice-watch">
           <NoticeText notice={notice} language={language} />
           <MarkReadForm notice={notice} back="/today?saved=notice" action={markRead} />
           <p className="quiet">{t('online')}</p>
