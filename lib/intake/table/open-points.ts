@@ -4,8 +4,9 @@ import type { FieldError } from '@/lib/base/result';
 import { choicesOf, type FieldChoices } from './field-choices';
 import { fieldsOfKind } from './kinds/fields-of-kind';
 import { openFile } from './open-file';
-import { choiceKey } from './rows-to-take';
+import { choiceKey, type OpenFile } from './rows-to-take';
 import { sitesOfTable } from './sites-of-table';
+import { textsOfRows } from './texts-of-rows';
 
 /** A text that stands for nothing known, with how many rows say it and what it may stand for. */
 export type UnknownText = {
@@ -22,16 +23,31 @@ export type OpenPoints = {
   readonly unknown: readonly UnknownText[];
   /** How many more there are than these. */
   readonly unknownMore: number;
+  /** Texts of the table for which a person chose what they stand for, with what that is. */
+  readonly chosen: readonly (Omit<UnknownText, 'rows'> & { readonly value: string })[];
   readonly choices: ReadonlyMap<string, FieldChoices>;
   readonly questions: readonly OpenQuestion[];
 };
 
 const mostUnknown = 40;
 
+/** Texts in the columns of the table that a person said something of, here or in an earlier table of the site. */
+async function chosenTexts(context: ReadContext, file: OpenFile): Promise<OpenPoints['chosen']> {
+  const names = new Set(Object.keys(file.choices).map((key) => key.split(' ', 1)[0] ?? ''));
+  const found = new Map<string, OpenPoints['chosen'][number]>();
+  for (const field of names)
+    for (const [text = ''] of await textsOfRows(context, file, [field])) {
+      const key = choiceKey(field, text);
+      const value = file.choices[key];
+      if (value !== undefined) found.set(key, { key, field, text, value });
+    }
+  return [...found.values()].slice(0, mostUnknown);
+}
+
 /** What can be settled for many rows at once: texts that were not found, and questions of one kind. */
 export async function openPoints(context: ReadContext, id: string): Promise<OpenPoints> {
   const file = await openFile(context, id);
-  if (!file) return { unknown: [], unknownMore: 0, choices: new Map(), questions: [] };
+  if (!file) return { unknown: [], unknownMore: 0, chosen: [], choices: new Map(), questions: [] };
   const { db, actor } = context;
   const fields = fieldsOfKind[file.kind];
   const written = await db.$queryRaw<{ target: string; text: string; rows: number }[]>`
@@ -40,7 +56,7 @@ export async function openPoints(context: ReadContext, id: string): Promise<Open
     where r.network_id = ${actor.networkId}::uuid and r.file_id = ${file.id}::uuid and r.state = 'needs'
       and p ->> 'code' in ('intake-unknown', 'intake-twice')
     group by 1, 2 order by 3 desc, 2`;
-  const asked = await db.$queryRaw<{ rows: number; line: number; question: FieldError }[]>`
+  const questions = await db.$queryRaw<{ rows: number; line: number; question: FieldError }[]>`
     select count(*)::int as rows, min(r.line)::int as line,
       (array_agg(jsonb_strip_nulls(p - 'asks') order by r.line))[1] as question
     from public.intake_row r, jsonb_array_elements(r.problems) p
@@ -51,12 +67,14 @@ export async function openPoints(context: ReadContext, id: string): Promise<Open
     const field = fields.find((one) => one.target === target);
     return field ? [{ key: choiceKey(field.name, text), field: field.name, text, rows }] : [];
   });
-  const sites = unknown.length === 0 ? [] : await sitesOfTable(context, file);
+  const chosen = await chosenTexts(context, file);
+  const asked = new Set([...unknown, ...chosen].map(({ field }) => field));
+  const sites = asked.size === 0 ? [] : await sitesOfTable(context, file);
   const choices = new Map<string, FieldChoices>();
-  for (const name of new Set(unknown.map(({ field }) => field))) {
+  for (const name of asked) {
     const field = fields.find((one) => one.name === name);
     const offered = field && (await choicesOf(context, field, sites));
     if (offered) choices.set(name, offered);
   }
-  return { unknown, unknownMore: written.length - unknown.length, choices, questions: asked };
+  return { unknown, unknownMore: written.length - unknown.length, chosen, choices, questions };
 }

@@ -8,6 +8,11 @@ const stored = z.record(z.string(), z.string());
 const tablesLookedAt = 20;
 const mostChoices = 2_000;
 
+/** A lot, a batch or a run is used up: a plain word such as "straw" means another one the next time, a code the same. */
+const usedUp = new Set(['substrateLot', 'spawnLot', 'batch']);
+const isLasting = (field: string, text: string, value: string) =>
+  (!usedUp.has(field) && !value.startsWith('run:')) || /\d/.test(text);
+
 /**
  * What texts were chosen to stand for in earlier tables of the site, of whatever kind and with whatever other columns;
  * the newest choice counts.
@@ -25,6 +30,9 @@ export async function rememberedChoices(
   });
   const names = new Set(fieldsOfKind[kind].map(({ name }) => name));
   const all = tables.reverse().flatMap(({ choices }) => Object.entries(stored.parse(choices)));
-  const own = all.filter(([key]) => names.has(key.split(' ', 1)[0] ?? ''));
+  const own = all.filter(([key, value]) => {
+    const [field = '', ...text] = key.split(' ');
+    return names.has(field) && isLasting(field, text.join(' '), value);
+  });
   return Object.fromEntries([...new Map(own)].slice(-mostChoices));
 }

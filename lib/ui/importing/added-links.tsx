@@ -41,7 +41,9 @@ export async function AddedLinks({ file }: { file: IntakeView }) {
         </>
       ) : null}
       <p>
-        <ButtonLink href={href as Route} plain={file.counts.needs > 0}>{t('file.see')}</ButtonLink>
+        <ButtonLink href={href as Route} plain={file.counts.needs > 0}>
+          {t('file.see')}
+        </ButtonLink>
       </p>
     </>
   );

@@ -24,6 +24,17 @@ export async function settleFields(
       options: optionsOf(field, likelyFirst(text, points.choices.get(field))),
     },
   ]);
+  const from = points.unknown.length;
+  const chosen = points.chosen.flatMap(({ field, text }, index): FieldSpec[] => [
+    { kind: 'hidden', name: `texts.${from + index}` },
+    {
+      kind: 'select',
+      name: `choices.${from + index}`,
+      label: t('settle.chosen', { text, field: t(`fields.${field as 'batch'}`) }),
+      emptyLabel: t('settle.askAgain'),
+      options: optionsOf(field, likelyFirst(text, points.choices.get(field))),
+    },
+  ]);
   const asked: FieldSpec[] =
     points.questions.length === 0
       ? []
@@ -68,7 +79,24 @@ export async function settleFields(
             },
           ]),
       ...asked,
+      ...(chosen.length === 0
+        ? []
+        : [
+            {
+              kind: 'group' as const,
+              name: 'chosenGroup',
+              legend: t('settle.chosenHeading', { count: points.chosen.length }),
+              folded: true,
+              fields: chosen,
+            },
+          ]),
     ],
-    values: Object.fromEntries(points.unknown.map(({ key }, index) => [`texts.${index}`, key])),
+    values: Object.fromEntries([
+      ...points.unknown.map(({ key }, index) => [`texts.${index}`, key] as const),
+      ...points.chosen.flatMap(({ key, value }, index) => [
+        [`texts.${from + index}`, key] as const,
+        [`choices.${from + index}`, value] as const,
+      ]),
+    ]),
   };
 }

@@ -31,20 +31,40 @@ const asked = () => ({ kind: 'batches', siteId: people.millLane, now }) as const
 
 describe('a text that was chosen to stand for something', () => {
   it('is known in the next table of the site, with other columns and of another kind', async () => {
-    const first = await bring(people.member, asked(), lines(head, row('KNT-1', { lot: 'the good straw' })));
+    const first = await bring(people.member, asked(), lines(head, row('KNT-1', { lot: 'straw of barn 3' })));
     await first.check();
-    await settlePoints(people.member, first.id, { 'substrateLot THE GOOD STRAW': stock.straw }, []);
+    const chosen = { 'substrateLot STRAW OF BARN 3': stock.straw, 'substrateLot THE STRAW': stock.straw };
+    await settlePoints(people.member, first.id, { ...chosen, 'species GREY ONES': stock.oyster }, []);
     await first.check();
     // Tables between them in which nobody chose anything take nothing of it away.
     await (await bring(people.member, asked(), lines(head, row('KNT-2', {})))).check();
-    const next = lines(`Weather,${head}`, `wet,${row('KNT-3', { lot: 'the good straw' })}`);
+    const next = lines(
+      `Weather,${head}`,
+      `wet,${row('KNT-3', { lot: 'straw of barn 3', species: 'grey ones' })}`,
+    );
     for (const kind of ['batches', 'notebook'] as const) {
       const file = await bring(people.member, { ...asked(), kind }, next);
       expect((await file.check()).counts).toMatchObject({ new: 1, needs: 0 });
     }
+    // A plain word for a lot means another one the next time.
+    const plain = await bring(people.member, asked(), lines(head, row('KNT-5', { lot: 'the straw' })));
+    await plain.check();
+    expect(await plain.wrong()).toContainEqual([2, 'components.0.lotId', 'intake-unknown']);
     const elsewhere = await bring(people.coordinator, { ...asked(), siteId: people.quarry }, next);
     await elsewhere.check();
     expect(await elsewhere.wrong()).toContainEqual([2, 'components.0.lotId', 'intake-unknown']);
+  });
+
+  it('is shown with what it stands for, and is asked about again where that is taken away', async () => {
+    const file = await bring(people.member, asked(), lines(head, row('KNT-6', { species: 'grey ones' })));
+    await file.check();
+    const { chosen } = await readAs(people.member, (context) => openPoints(context, file.id));
+    expect(chosen).toEqual([
+      { key: 'species GREY ONES', field: 'species', text: 'grey ones', value: stock.oyster },
+    ]);
+    await settlePoints(people.member, file.id, { 'species GREY ONES': '' }, []);
+    await file.check();
+    expect(await file.wrong()).toEqual([[2, 'speciesId', 'intake-unknown']]);
   });
 });
 
