@@ -6,7 +6,7 @@ const csv = (rows: readonly (readonly string[])[]) => ({
   buffer: Buffer.from(rows.map((row) => row.join(';')).join('\r\n')),
 });
 
-test('a table of lots is understood, checked, mended and added once', async ({ openAs }) => {
+test('a table of lots is understood, checked, mended, added once and taken back', async ({ openAs }) => {
   test.setTimeout(600_000);
   const page = await openAs(wren);
   const mark = Date.now().toString(36).toUpperCase();
@@ -36,10 +36,18 @@ test('a table of lots is understood, checked, mended and added once', async ({ o
   // Where another table is worked on at this moment, the page of the file tells of the row when its turn has come.
   await main.getByRole('button', { name: 'Add 2 new rows' }).click({ timeout: 150_000 });
   await expect(answer).toContainText('2 rows were added', { timeout: 150_000 });
+  const added = page.url();
 
   await page.goto('/import?kind=substrate_lots');
   await page.getByLabel('File', { exact: true }).setInputFiles(table);
   await main.getByRole('button', { name: 'Look at it' }).click();
   await main.getByRole('button', { name: 'Check all rows' }).click();
   await expect(answer).toHaveText('No row is new, 1 is there already, 1 needs you.', { timeout: 150_000 });
+
+  await page.goto(added);
+  await main.getByRole('link', { name: 'Take back what was added' }).click();
+  await main.getByLabel('Reason').fill('weighed with the pallet');
+  await main.getByRole('button', { name: 'Take it back' }).click();
+  await expect(main).toContainText('2 records were taken back.');
+  await expect(answer).toContainText('2 rows were read');
 });

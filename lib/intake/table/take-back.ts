@@ -1,19 +1,37 @@
 import 'server-only';
 import type { z } from 'zod';
+import type { Actor } from '@/lib/access/actor';
 import type { ReadContext, WriteContext } from '@/lib/access/context';
+import { runAs } from '@/lib/access/run-command';
 import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import { addedTables, hangingOnVoided, voidAdded } from './added-records';
 import { openFile } from './open-file';
 import type { OpenFile } from './rows-to-take';
 import { isRunning } from './running';
-import type { takeBackInput } from './take-back.input';
+import { takeBackInput } from './take-back.input';
 
-/** Statements name this many records at most. */
-const atOnce = 5_000;
+/** Statements name this many records at most, since none may take long. */
+const atOnce = 1_000;
+
+/** Of a table of many thousand rows. */
+const longestMilliseconds = 300_000;
 
 /** People are invited by links that were handed over; each is taken back where it stands. */
 export function canBeTakenBack({ kind }: Pick<OpenFile, 'kind'>): boolean {
   return kind !== 'people';
+}
+
+/** With what a form posted; the reason stands in the history of every record. */
+export function takeBack(
+  actor: Actor,
+  raw: { readonly id: unknown; readonly reason: unknown },
+  now = new Date(),
+): Promise<Result<{ readonly records: number }>> {
+  const reason = typeof raw.reason === 'string' ? { reason: raw.reason.trim().slice(0, 1000) } : {};
+  return runAs(actor, takeBackInput, takeBackTable, raw, {
+    ...{ origin: 'file_import', longestMilliseconds, now },
+    ...reason,
+  });
 }
 
 /**
@@ -21,7 +39,7 @@ export function canBeTakenBack({ kind }: Pick<OpenFile, 'kind'>): boolean {
  * since, that is told and nothing changes. It stays readable in the history. The table stands as it was brought, to be
  * mended and added again.
  */
-export async function takeBackTable(
+async function takeBackTable(
   context: WriteContext,
   { id, reason }: z.output<typeof takeBackInput>,
 ): Promise<Result<{ readonly records: number }>> {

@@ -3,8 +3,7 @@ import type { Actor } from '@/lib/access/actor';
 import { runAs } from '@/lib/access/run-command';
 import { readAs } from '@/lib/access/scoped-db';
 import { settlePoints } from '@/lib/intake/table/settle';
-import { takeBackTable } from '@/lib/intake/table/take-back';
-import { takeBackInput } from '@/lib/intake/table/take-back.input';
+import { takeBack } from '@/lib/intake/table/take-back';
 import { recordWeighing } from '@/lib/records/weighing/record-weighing.command';
 import { recordWeighingInput } from '@/lib/records/weighing/weighing.input';
 import { startBags } from '../../support/bags';
@@ -30,8 +29,7 @@ const batch = (code: string) => `${code};Pleurotus ostreatus;bolsa;8;2/4/2026;ST
 const notebook = (code: string) =>
   [head, `${batch(code)};12/5/2026;410;;;`, `${batch(code)};;;1;20/4/2026;verde`].join('\r\n');
 
-const takeBack = (actor: Actor, id: string, reason = 'bags weighed wet') =>
-  runAs(actor, takeBackInput, takeBackTable, { id, reason }, { now, reason });
+const back = (actor: Actor, id: string, reason = 'bags weighed wet') => takeBack(actor, { id, reason }, now);
 
 const standing = (code: string) =>
   readAs(people.member, ({ db }) =>
@@ -59,12 +57,12 @@ describe('a table that was added', () => {
     const file = await brought(notebook('BACK-1'));
     const before = await standing('BACK-1');
     expect(before).toMatchObject({ weighingLines: [{ freshGrams: 410 }], findings: [{ units: 1 }] });
-    expect(await takeBack(people.member, file.id)).toEqual({ kind: 'ok', value: { records: 3 } });
+    expect(await back(people.member, file.id)).toEqual({ kind: 'ok', value: { records: 3 } });
     expect(await standing('BACK-1')).toBeNull();
     const history = await historyOf(people.member, before?.id ?? '');
     expect(history.at(-1)?.reason).toBe('bags weighed wet');
     expect(await file.look()).toMatchObject({ state: 'uploaded', counts: { added: 0, unread: 2 } });
-    expect(await takeBack(people.member, file.id)).toMatchObject({
+    expect(await back(people.member, file.id)).toMatchObject({
       errors: [{ code: 'intake-nothing-added' }],
     });
     const again = await file.check();
@@ -81,7 +79,7 @@ describe('a table that was added', () => {
     const raw = { ...harvest, lines: [{ batchId: id, flush: '2' }] };
     const weighed = await runAs(people.member, recordWeighingInput, recordWeighing, raw, { now });
     expect(weighed).toMatchObject({ kind: 'ok' });
-    expect(await takeBack(people.member, file.id)).toEqual({
+    expect(await back(people.member, file.id)).toEqual({
       kind: 'invalid',
       errors: [{ field: '', code: 'still-in-use', values: { count: 1 } }],
     });
@@ -97,20 +95,20 @@ describe('a table that was added', () => {
     const text = ['Lote;Fecha de cosecha;Peso (kg);Oleada', ...lines].join('\n');
     const second = await brought(text, 'harvests');
     expect((await standing('BACK-3'))?.weighingLines).toHaveLength(2);
-    expect(await takeBack(people.member, first.id)).toMatchObject({ errors: [{ code: 'still-in-use' }] });
-    expect(await takeBack(people.member, second.id)).toEqual({ kind: 'ok', value: { records: 2 } });
+    expect(await back(people.member, first.id)).toMatchObject({ errors: [{ code: 'still-in-use' }] });
+    expect(await back(people.member, second.id)).toEqual({ kind: 'ok', value: { records: 2 } });
     expect((await standing('BACK-3'))?.weighingLines).toHaveLength(1);
     expect(await standing(form?.code ?? '')).toMatchObject({ id: own, weighingLines: [] });
-    expect(await takeBack(people.member, first.id)).toMatchObject({ kind: 'ok' });
+    expect(await back(people.member, first.id)).toMatchObject({ kind: 'ok' });
   });
 
   it('is not to be found by people of another site or network, nor without a reason', async () => {
     const file = await brought(notebook('BACK-4'));
-    expect(await takeBack(people.member, file.id, ' ')).toMatchObject({
+    expect(await back(people.member, file.id, ' ')).toMatchObject({
       errors: [{ field: 'reason', code: 'missing' }],
     });
     for (const other of [people.neighbour, people.stranger, people.funder])
-      expect(await takeBack(other, file.id)).toMatchObject({ kind: 'not-found' });
+      expect(await back(other, file.id)).toMatchObject({ kind: 'not-found' });
     expect(await standing('BACK-4')).not.toBeNull();
   });
 });
