@@ -1,5 +1,5 @@
-import type { FieldChoices } from '@/lib/intake/table/field-choices';
-import { plainWords } from '@/lib/intake/table/plain-words';
+import type { FieldChoices } from './field-choices';
+import { plainWords } from './plain-words';
 
 const wordsOf = (text: string) =>
   plainWords(text)

@@ -3,6 +3,7 @@ import type { ReadContext } from '@/lib/access/context';
 import type { FieldError } from '@/lib/base/result';
 import { choicesOf, type FieldChoices } from './field-choices';
 import { fieldsOfKind } from './kinds/fields-of-kind';
+import { likelyFirst } from './likely-first';
 import { openFile } from './open-file';
 import { choiceKey, type OpenFile } from './rows-to-take';
 import { sitesOfTable } from './sites-of-table';
@@ -25,6 +26,7 @@ export type OpenPoints = {
   readonly unknownMore: number;
   /** Texts of the table for which a person chose what they stand for, with what that is. */
   readonly chosen: readonly (Omit<UnknownText, 'rows'> & { readonly value: string })[];
+  /** What each of these texts can be chosen to mean, by its key; what it likely means first. */
   readonly choices: ReadonlyMap<string, FieldChoices>;
   readonly questions: readonly OpenQuestion[];
 };
@@ -74,7 +76,10 @@ export async function openPoints(context: ReadContext, id: string): Promise<Open
   for (const name of asked) {
     const field = fields.find((one) => one.name === name);
     const offered = field && (await choicesOf(context, field, sites));
-    if (offered) choices.set(name, offered);
+    for (const { key, text } of [...unknown, ...chosen].filter((one) => one.field === name)) {
+      const likely = likelyFirst(text, offered);
+      if (likely) choices.set(key, likely);
+    }
   }
   return { unknown, unknownMore: written.length - unknown.length, chosen, choices, questions };
 }

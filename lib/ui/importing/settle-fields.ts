@@ -3,7 +3,6 @@ import type { OpenPoints } from '@/lib/intake/table/open-points';
 import type { IntakeView } from '@/lib/intake/table/view-file';
 import type { FieldSpec, FormState } from '../form/field-spec';
 import { choiceOptions } from './choice-options';
-import { likelyFirst } from './likely-first';
 import { problemSentences } from './problem-lines';
 
 /** Texts to be matched and questions to be answered for many rows at once, as fields of one form. */
@@ -14,25 +13,25 @@ export async function settleFields(
   const t = await getTranslations('import');
   const sentence = await problemSentences(file);
   const optionsOf = await choiceOptions();
-  const texts = points.unknown.flatMap(({ field, text, rows }, index): FieldSpec[] => [
+  const texts = points.unknown.flatMap(({ key, field, text, rows }, index): FieldSpec[] => [
     { kind: 'hidden', name: `texts.${index}` },
     {
       kind: 'select',
       name: `choices.${index}`,
       label: t('settle.text', { text, field: t(`fields.${field as 'batch'}`), rows }),
       emptyLabel: t('settle.leave'),
-      options: optionsOf(field, likelyFirst(text, points.choices.get(field))),
+      options: optionsOf(field, points.choices.get(key)),
     },
   ]);
   const from = points.unknown.length;
-  const chosen = points.chosen.flatMap(({ field, text }, index): FieldSpec[] => [
+  const chosen = points.chosen.flatMap(({ key, field, text }, index): FieldSpec[] => [
     { kind: 'hidden', name: `texts.${from + index}` },
     {
       kind: 'select',
       name: `choices.${from + index}`,
       label: t('settle.chosen', { text, field: t(`fields.${field as 'batch'}`) }),
       emptyLabel: t('settle.askAgain'),
-      options: optionsOf(field, likelyFirst(text, points.choices.get(field))),
+      options: optionsOf(field, points.choices.get(key)),
     },
   ]);
   const asked: FieldSpec[] =

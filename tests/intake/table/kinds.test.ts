@@ -137,7 +137,7 @@ describe('tables of each kind', () => {
       ['species', 'house oysters', 4],
       ['substrateLot', 'STRAW-77', 1],
     ]);
-    expect(choices.get('species')).toMatchObject({ kind: 'records' });
+    expect(choices.get('species HOUSE OYSTERS')).toMatchObject({ kind: 'records' });
     await settlePoints(people.member, file.id, { [unknown[0]?.key ?? '']: stock.oyster }, []);
     const checked = await file.check();
     expect(checked.missing).toEqual([]);

@@ -6,7 +6,6 @@ import { findReferences } from '@/lib/intake/table/references';
 import { settlePoints } from '@/lib/intake/table/settle';
 import { startTreatment } from '@/lib/records/treatment/start-treatment.command';
 import { startTreatmentInput } from '@/lib/records/treatment/treatment.input';
-import { likelyFirst } from '@/lib/ui/importing/likely-first';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { type Shed, shed } from '../../support/shed';
@@ -96,8 +95,8 @@ describe('what is offered for a text that is not known', () => {
     const file = await bring(people.coordinator, asked(), lines(head, unknown));
     await file.check();
     const { choices } = await readAs(people.coordinator, (context) => openPoints(context, file.id));
-    const treatments = choices.get('treatment');
-    const lots = likelyFirst('wheat straw', choices.get('substrateLot'));
+    const treatments = choices.get('treatment MY WAY');
+    const lots = choices.get('substrateLot WHEAT STRAW');
     if (treatments?.kind !== 'records' || lots?.kind !== 'records') throw new Error('nothing to choose');
     const isMethod = treatments.options.map(({ value }) => value.startsWith('method:'));
     expect(isMethod).toEqual([...isMethod].sort((a, b) => Number(b) - Number(a)));
