@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { paragraphsOf } from '@/lib/report/document/paragraphs-of';
+import { paragraphsOf } from '@/lib/base/paragraphs-of';
 
 it('Typed words part at an empty line, whether a browser ended its lines by one sign or by two', () => {
   for (const end of ['\n', '\r\n'])

@@ -1,5 +1,5 @@
 import 'server-only';
-import { paragraphsOf } from '../document/paragraphs-of';
+import { paragraphsOf } from '@/lib/base/paragraphs-of';
 import type { DocumentStory } from '../document/report-document';
 import { type Paper, sheet, writable } from './paper';
 import { writeText } from './write-text';

@@ -1,6 +1,6 @@
 import 'server-only';
 import writeXlsx, { type SheetData } from 'write-excel-file/node';
-import { paragraphsOf } from '../document/paragraphs-of';
+import { paragraphsOf } from '@/lib/base/paragraphs-of';
 import type { DocumentSection, ReportDocument } from '../document/report-document';
 import { boldCell, numberCell, type SheetCell, textCell } from './sheet-cells';
 import { tableRows, type WorkbookWords } from './table-rows';

@@ -1,4 +1,4 @@
-import { paragraphsOf } from '@/lib/report/document/paragraphs-of';
+import { paragraphsOf } from '@/lib/base/paragraphs-of';
 
 type Props = {
   readonly words: string;
