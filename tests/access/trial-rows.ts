@@ -10,6 +10,7 @@ import { listTrials } from '@/lib/records/trial/list-trials.query';
 import { listTrialsBehind } from '@/lib/records/trial/list-trials-behind.query';
 import { noteTrial } from '@/lib/records/trial/note-trial.command';
 import { planTrial } from '@/lib/records/trial/plan-trial.command';
+import { settleTrialSize } from '@/lib/records/trial/settle-trial-size.command';
 import { assignSlotInput, startTrialBatchInput } from '@/lib/records/trial/slot.input';
 import { startTrial } from '@/lib/records/trial/start-trial.command';
 import { startTrialBatch } from '@/lib/records/trial/start-trial-batch.command';
@@ -18,6 +19,7 @@ import {
   endTrialInput,
   noteTrialInput,
   planTrialInput,
+  settleTrialSizeInput,
   startTrialInput,
 } from '@/lib/records/trial/trial.input';
 import { getTrialResult } from '@/lib/report/trial/get-trial-result.query';
@@ -92,6 +94,13 @@ export const trialRows: readonly OperationRow[] = [
     revision: 1,
     reason: 'tried',
   })),
+  command(
+    'records/trial/settle-trial-size.command',
+    'y----',
+    settleTrialSizeInput,
+    settleTrialSize,
+    async (world) => ({ id: await drafted(world), revision: 1, blocks: '3' }),
+  ),
   command('records/trial/start-trial.command', 'y----', startTrialInput, startTrial, async (world) => ({
     id: await drafted(world),
   })),

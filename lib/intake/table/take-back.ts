@@ -2,7 +2,8 @@ import 'server-only';
 import type { z } from 'zod';
 import type { Actor } from '@/lib/access/actor';
 import type { ReadContext, WriteContext } from '@/lib/access/context';
-import { runAs } from '@/lib/access/run-command';
+import { parseInput } from '@/lib/access/parse-input';
+import { writeAs } from '@/lib/access/scoped-db';
 import { invalid, notFound, ok, type Result } from '@/lib/base/result';
 import { addedTables, hangingOnVoided, voidAdded } from './added-records';
 import { openFile } from './open-file';
@@ -22,16 +23,15 @@ export function canBeTakenBack({ kind }: Pick<OpenFile, 'kind'>): boolean {
 }
 
 /** With what a form posted; the reason stands in the history of every record. */
-export function takeBack(
+export async function takeBack(
   actor: Actor,
   raw: { readonly id: unknown; readonly reason: unknown },
   now = new Date(),
 ): Promise<Result<{ readonly records: number }>> {
-  const reason = typeof raw.reason === 'string' ? { reason: raw.reason.trim().slice(0, 1000) } : {};
-  return runAs(actor, takeBackInput, takeBackTable, raw, {
-    ...{ origin: 'file_import', longestMilliseconds, now },
-    ...reason,
-  });
+  const input = parseInput(takeBackInput, raw);
+  if (input.kind !== 'ok') return input;
+  const options = { origin: 'file_import', reason: input.value.reason, longestMilliseconds, now } as const;
+  return writeAs(actor, options, (context) => takeBackTable(context, input.value));
 }
 
 /**

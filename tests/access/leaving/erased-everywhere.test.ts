@@ -50,20 +50,20 @@ describe('tables that wait to be added', () => {
       asked,
       `Batch,Date,Fresh (kg),Note\n${code},2026-05-10,15,a bag\n${code},2026-05-11,0.5,A`,
     );
-    for (const [line, note] of [
-      [2, 'a bag'],
-      [3, 'A'],
+    for (const [line, day, note] of [
+      [2, '2026-05-10', 'a bag'],
+      [3, '2026-05-12', 'A'],
     ] as const)
       await mendRow(coordinator, file.id, {
         line,
-        cells: [code ?? '', '2026-05-10', '1.5', note],
+        cells: [code ?? '', day, '1.5', note],
         confirmed: [],
       });
     expect((await file.check()).counts).toMatchObject({ new: 2, needs: 0 });
     await leaveNetwork(leaver, leaver.networkId, leaver.networkId);
     expect(await rowsOf(file.id)).toMatchObject([
       { cells: [code, '2026-05-10', '15', 'a bag'], mended: { 2: '1.5' }, state: 'new' },
-      { cells: [code, '2026-05-11', '0.5', ''], mended: { 1: '2026-05-10', 2: '1.5' }, state: 'unread' },
+      { cells: [code, '2026-05-11', '0.5', ''], mended: { 1: '2026-05-12', 2: '1.5' }, state: 'unread' },
     ]);
   });
 
