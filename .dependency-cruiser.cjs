@@ -2,7 +2,8 @@
  * Who may import whom. One row per module: the modules it may import as they are, and those of which it may
  * import types only (`types`). What stands in no row is forbidden. DEVELOPERS.md shows the same table.
  */
-const browserSafe = '^lib/base/(errors|result|form-data|new-id|reader-locale|most-sites-listed|paragraphs-of)[.]';
+const browserSafe =
+  '^lib/base/(errors|result|form-data|new-id|reader-locale|most-sites-listed|paragraphs-of)[.]';
 /** The fixed words of the database: languages, container kinds and the like. */
 const words = '^lib/database/generated/enums[.]ts$';
 const inputs = '^lib/(records|access|analysis|report)/.*[.]input[.]ts$';
