@@ -26,7 +26,8 @@ test('people of a table are invited, and a link is handed over later', async ({ 
   await bring();
   await expect(answer).toHaveText('1 row is new, 1 is there already, none needs you.', { timeout: 150_000 });
   await main.getByRole('button', { name: 'Add 1 new row' }).click();
-  await main.getByRole('link', { name: 'Nobody was written to' }).click({ timeout: 150_000 });
+  await expect(main.getByText('Nobody was written to')).toBeVisible({ timeout: 150_000 });
+  await main.getByRole('link', { name: 'See what was added' }).click();
   await expect(main.getByRole('row', { name: person })).toContainText('No link yet');
   await main.getByRole('link', { name: person }).click();
   await main.getByRole('button', { name: 'Make a new link' }).click();

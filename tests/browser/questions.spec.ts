@@ -12,7 +12,10 @@ test('the questions answer in a sentence first: which method works, how each sit
     /Cold lime soak loses about \d+\.\d more bags in 100 than hot-water bath, between \d+\.\d/,
     { timeout: 45_000 },
   );
-  await expect(page.locator('main')).toContainText(/The raw table hid it/);
+  // The demo is set on the day of the test: on some days the raw rates are the other way round, on some nearly alike.
+  await expect(page.locator('main')).toContainText(
+    /The raw table (hid it|says −?[0-2]\.\d), because cold lime soak is used mostly at sites that lose less/,
+  );
   await page.goto('/questions/sites');
   await expect(page.locator('main')).toContainText(/Tarn Street Shed.* would lose more than a typical site/, {
     timeout: 45_000,
