@@ -17,9 +17,11 @@ test('the questions answer in a sentence first: which method works, how each sit
     /The raw table (hid it|says −?[0-2]\.\d), because cold lime soak is used mostly at sites that lose less/,
   );
   await page.goto('/questions/sites');
-  await expect(page.locator('main')).toContainText(/Tarn Street Shed.* would lose more than a typical site/, {
-    timeout: 45_000,
-  });
+  // Which site it is differs with the day, too; that the planted one is found is held over many seeds, without a browser.
+  await expect(page.locator('main')).toContainText(
+    /would lose (more|fewer) than a typical site with the same methods/,
+    { timeout: 45_000 },
+  );
   await expect(page.getByText('this is no ranking', { exact: false })).toBeVisible();
   await page.goto('/questions/lots');
   await expect(page.locator('.answer-sentence')).toHaveText(
@@ -27,9 +29,11 @@ test('the questions answer in a sentence first: which method works, how each sit
     { timeout: 45_000 },
   );
   await page.goto('/questions/losses');
-  await expect(page.locator('.answer-sentence')).toHaveText(
-    /^Losses differ by the site.*: .*\d+\.\d with the site \(\d+\.\d to \d+\.\d\).*with the spawn lot/,
+  const losses = page.locator('.answer-sentence');
+  await expect(losses).toHaveText(
+    /^Losses differ by the .*: .*\d+\.\d with the site \(\d+\.\d to \d+\.\d\)/,
     { timeout: 60_000 },
   );
+  await expect(losses).toContainText(/\d+\.\d with the spawn lot \(\d+\.\d to \d+\.\d\)/);
   await expect(page.getByRole('link', { name: 'S-PEARL-07' }).first()).toBeVisible();
 });
