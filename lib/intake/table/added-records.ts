@@ -44,7 +44,12 @@ export async function hangingOnVoided(db: ScopedDb, ids: string[]): Promise<numb
   const gone = { voidedAt: { not: null } };
   const some = { in: ids };
   const batchStands = { ...live, batch: live };
+  const ofGone = { where: { batchId: some, ...live, batch: gone } };
   const counts = [
+    await db.finding.count(ofGone),
+    await db.look.count(ofGone),
+    await db.loss.count(ofGone),
+    await db.check.count(ofGone),
     await db.weighingLine.count({ where: { batchId: some, ...live, weighing: live, batch: gone } }),
     await db.secondLifeSource.count({
       where: { sourceBatchId: some, ...live, batch: live, sourceBatch: gone },

@@ -93,7 +93,10 @@ function unitsColumn({ places }: SiteFunnel, { t, number }: InsightWords): Colum
     key: 'units',
     header: t('sites.columns.units'),
     numeric: true,
-    cell: ({ siteId }) => number(unitsOf.get(siteId) ?? 0),
+    cell: ({ siteId }) => {
+      const units = unitsOf.get(siteId);
+      return units === undefined ? '–' : number(units);
+    },
   };
 }
 

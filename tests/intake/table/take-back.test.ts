@@ -6,7 +6,7 @@ import { settlePoints } from '@/lib/intake/table/settle';
 import { takeBack } from '@/lib/intake/table/take-back';
 import { recordWeighing } from '@/lib/records/weighing/record-weighing.command';
 import { recordWeighingInput } from '@/lib/records/weighing/weighing.input';
-import { startBags } from '../../support/bags';
+import { find, startBags } from '../../support/bags';
 import { testDatabase } from '../../support/database';
 import { type Growers, growers } from '../../support/growers';
 import { historyOf, type Shed, shed } from '../../support/shed';
@@ -84,6 +84,12 @@ describe('a table that was added', () => {
       errors: [{ field: '', code: 'still-in-use', values: { count: 1 } }],
     });
     expect((await standing('BACK-2'))?.weighingLines).toHaveLength(2);
+    // Nor does what else was seen vanish with the batch.
+    const seen = await brought(notebook('BACK-5'));
+    const other = await standing('BACK-5');
+    expect(await find(people.member, other?.id ?? '', { units: 1 })).toMatchObject({ kind: 'ok' });
+    expect(await back(people.member, seen.id)).toMatchObject({ errors: [{ code: 'still-in-use' }] });
+    expect((await standing('BACK-5'))?.findings).toHaveLength(2);
     expect((await file.look()).counts.added).toBe(2);
   });
 
