@@ -1,10 +1,10 @@
 import { addDays } from '@/lib/growing/calendar-date';
 import { addSite } from '@/lib/records/site/add-site.command';
 import { addSiteInput } from '@/lib/records/site/site.input';
-import { seededRandom } from '@/lib/stats/random/seeded-random';
 import { planBagBatch } from './plan/plan-bag-batch';
 import { planSpawnLots } from './plan/plan-spawn-lots';
 import type { PlannedRun } from './plan/story-plan';
+import { storyStreams } from './plan/story-stream';
 import { bagCrops } from './story/crops';
 import { demoPassword } from './story/people';
 import type { StorySite } from './story/sites';
@@ -54,11 +54,11 @@ export async function seedSaltbrook(today: string) {
     language: 'en',
     massUnit: 'kg',
   });
-  const random = seededRandom(7);
+  const streams = storyStreams(7);
   const start = addDays(today, -days);
-  const lots = planSpawnLots(random, start, days);
+  const lots = planSpawnLots(streams, start, days);
   const runs: PlannedRun[] = [];
-  const state = { random, today, start, lots, runs };
+  const state = { streams, today, start, lots, runs };
   const oysters = bagCrops.filter((crop) => crop.speciesCode === 'pleurotus_ostreatus');
   const batches = [10, 30, 55, 80, 110].flatMap((offset) =>
     planBagBatch(state, site, 0, addDays(start, offset), 2, oysters),

@@ -11,9 +11,10 @@ import { planOutcome } from './plan-outcome';
 import { planRun } from './plan-run';
 import { lotInUse, type PlannedSpawnLot } from './plan-spawn-lots';
 import type { PlannedBatch, PlannedRun } from './story-plan';
+import type { StoryStreams } from './story-stream';
 
 export type PlanState = {
-  readonly random: SeededRandom;
+  readonly streams: StoryStreams;
   readonly today: string;
   readonly start: string;
   readonly lots: readonly PlannedSpawnLot[];
@@ -29,7 +30,7 @@ function seasonLogit(state: PlanState, date: string): number {
 }
 
 /** A method that the site uses and the species bears: lime only for oysters and the like. */
-function methodOf(state: PlanState, site: StorySite, speciesCode: string): MethodKind {
+function methodOf(random: SeededRandom, site: StorySite, speciesCode: string): MethodKind {
   const limeTolerant = speciesDefaults.find((species) => species.code === speciesCode)?.limeTolerant ?? false;
   const choices = (Object.entries(site.methods) as [MethodKind, number][]).map(([method, weight]) => ({
     method,
@@ -37,7 +38,7 @@ function methodOf(state: PlanState, site: StorySite, speciesCode: string): Metho
   }));
   const borne = choices.filter(({ method }) => limeTolerant || method !== 'cold_lime_soak');
   if (borne.length === 0) return 'steam';
-  return pickWeighted(state.random, borne, ({ weight }) => weight).method;
+  return pickWeighted(random, borne, ({ weight }) => weight).method;
 }
 
 export function planBagBatch(
@@ -48,29 +49,31 @@ export function planBagBatch(
   together: number,
   crops: readonly StoryCrop[],
 ): PlannedBatch[] {
-  const { random } = state;
+  const key = `${site.code}-${state.runs.length + 1}`;
+  const random = state.streams('run', key);
   const crop = pickWeighted(random, crops, ({ weight }) => weight);
-  const method = methodOf(state, site, crop.speciesCode);
+  const method = methodOf(random, site, crop.speciesCode);
   const days = method === 'cold_ferment' ? 14 : 1;
   const run = planRun(random, {
     siteCode: site.code,
     method,
     date: addDays(date, -days),
-    key: `${site.code}-${state.runs.length + 1}`,
+    key,
   });
   state.runs.push(run);
-  return Array.from({ length: together }, () => planOne(state, site, siteLogit, date, crop, run));
+  return Array.from({ length: together }, (_, index) =>
+    planOne(state, state.streams('batch', key, index), siteLogit, date, crop, run),
+  );
 }
 
 function planOne(
   state: PlanState,
-  site: StorySite,
+  random: SeededRandom,
   siteLogit: number,
   inoculatedOn: string,
   crop: StoryCrop,
   run: PlannedRun,
 ): PlannedBatch {
-  const { random } = state;
   const unitCount = between(random, crop.unitsFrom, crop.unitsTo);
   const lot = lotInUse(state.lots, crop.speciesCode, inoculatedOn);
   const window = assessmentWindowDefaults.find(
@@ -103,7 +106,7 @@ function planOne(
     windowDays: window?.contaminationDays ?? 28,
   });
   return {
-    siteCode: site.code,
+    siteCode: run.siteCode,
     speciesCode: crop.speciesCode,
     container: crop.container,
     materialCode: crop.materialCode,

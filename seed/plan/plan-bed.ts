@@ -8,8 +8,9 @@ import { lotInUse } from './plan-spawn-lots';
 import type { PlannedBatch } from './story-plan';
 
 /** A layered bed of wine cap on chips: one unit, found failed or not, picked over months. */
-export function planBed(state: PlanState, site: StorySite, siteLogit: number): PlannedBatch {
-  const { random, today } = state;
+export function planBed(state: PlanState, site: StorySite, siteLogit: number, index: number): PlannedBatch {
+  const { today } = state;
+  const random = state.streams('bed', site.code, index);
   const inoculatedOn = addDays(state.start, between(random, 10, truths.seasons * 365 - 40));
   const area = between(random, 10_000, 40_000);
   const failed = random.next() < logistic(truths.baseLogit + truths.methodLogit.untreated + siteLogit);

@@ -8,8 +8,9 @@ import { lotInUse } from './plan-spawn-lots';
 import type { PlannedBatch } from './story-plan';
 
 /** A set of inoculated shiitake logs, years from its end: nothing for about a year, then a few pickings a season. */
-export function planLogs(state: PlanState, site: StorySite): PlannedBatch {
-  const { random, today } = state;
+export function planLogs(state: PlanState, site: StorySite, index: number): PlannedBatch {
+  const { today } = state;
+  const random = state.streams('logs', site.code, index);
   const inoculatedOn = addDays(state.start, between(random, 10, truths.seasons * 365 - 60));
   const unitCount = between(random, 10, 30);
   const past = (date: string) => date <= today;

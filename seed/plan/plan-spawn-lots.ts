@@ -1,8 +1,8 @@
 import { addDays } from '@/lib/growing/calendar-date';
-import type { SeededRandom } from '@/lib/stats/random/seeded-random';
 import { spawnLotCode, spawnLotPlan, spawnMakers } from '../story/spawn-lots';
 import { truths } from '../story/truths';
 import { pickOne } from './pick';
+import type { StoryStreams } from './story-stream';
 
 export type PlannedSpawnLot = {
   readonly code: string;
@@ -15,10 +15,11 @@ export type PlannedSpawnLot = {
 };
 
 /** Forty lots spread over the story, each species' lots one after another. */
-export function planSpawnLots(random: SeededRandom, start: string, days: number): PlannedSpawnLot[] {
+export function planSpawnLots(streams: StoryStreams, start: string, days: number): PlannedSpawnLot[] {
   return spawnLotPlan.flatMap(({ speciesCode, name, count }) =>
     Array.from({ length: count }, (_, index): PlannedSpawnLot => {
       const code = spawnLotCode(name, index + 1);
+      const random = streams('lot', code);
       const bad = code === truths.badLot.code ? truths.badLot.logit : 0;
       return {
         code,

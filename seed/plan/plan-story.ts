@@ -1,5 +1,4 @@
 import { addDays } from '@/lib/growing/calendar-date';
-import { type SeededRandom, seededRandom } from '@/lib/stats/random/seeded-random';
 import { bagCrops } from '../story/crops';
 import { type StorySite, storySites } from '../story/sites';
 import { truths } from '../story/truths';
@@ -9,6 +8,7 @@ import { planBed } from './plan-bed';
 import { planLogs } from './plan-logs';
 import { planSpawnLots } from './plan-spawn-lots';
 import type { PlannedBatch, StoryPlan } from './story-plan';
+import { storyStreams } from './story-stream';
 
 const storyDays = truths.seasons * 365;
 
@@ -20,27 +20,23 @@ const otherBatches = {
   mixed: { beds: 6, logs: 4 },
 } as const;
 
-/** The whole story from one seed, the last day of it being `today`. The same day gives the same story. */
-export function planStory(today: string): StoryPlan {
-  const random = seededRandom(truths.seed);
+/** The whole story from one seed, the last day of it being `today`. Another day tells the same story, moved. */
+export function planStory(today: string, seed: number = truths.seed): StoryPlan {
+  const streams = storyStreams(seed);
   const start = addDays(today, -storyDays);
-  const lots = planSpawnLots(random, start, storyDays);
-  const state: PlanState = { random, today, start, lots, runs: [] };
+  const lots = planSpawnLots(streams, start, storyDays);
+  const state: PlanState = { streams, today, start, lots, runs: [] };
   const batches: PlannedBatch[] = [];
   for (const site of storySites) {
-    const siteLogit = random.normal() * truths.siteDeviation + (site.tidy ? truths.tidySiteLogit : 0);
-    batches.push(...planSite(state, site, siteLogit, random));
+    batches.push(...planSite(state, site));
   }
   batches.sort((a, b) => a.inoculatedOn.localeCompare(b.inoculatedOn));
   return { lots, runs: state.runs, batches };
 }
 
-function planSite(
-  state: PlanState,
-  site: StorySite,
-  siteLogit: number,
-  random: SeededRandom,
-): PlannedBatch[] {
+function planSite(state: PlanState, site: StorySite): PlannedBatch[] {
+  const random = state.streams('site', site.code);
+  const siteLogit = random.normal() * truths.siteDeviation + (site.tidy ? truths.tidySiteLogit : 0);
   const others = otherBatches[site.grows];
   const batches: PlannedBatch[] = [];
   const bags = truths.batchesPerSite - others.beds - others.logs;
@@ -51,7 +47,7 @@ function planSite(
     batches.push(...planBagBatch(state, site, siteLogit, addDays(state.start, offset), together, bagCrops));
     offset += Math.max(4, Math.round((storyDays / bags) * together + random.normal() * 3));
   }
-  for (let index = 0; index < others.beds; index += 1) batches.push(planBed(state, site, siteLogit));
-  for (let index = 0; index < others.logs; index += 1) batches.push(planLogs(state, site));
+  for (let index = 0; index < others.beds; index += 1) batches.push(planBed(state, site, siteLogit, index));
+  for (let index = 0; index < others.logs; index += 1) batches.push(planLogs(state, site, index));
   return batches;
 }
