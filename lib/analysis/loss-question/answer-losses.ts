@@ -34,8 +34,12 @@ export async function answerLosses(data: LossesData, fitModel: Fit): Promise<Los
   // Sums of the same numbers in another order differ in their last digits.
   const batches = [...data.batches].sort((a, b) => (a.id < b.id ? -1 : 1));
   const counted = countedBatches(batches);
-  const contamination = await contaminationPart(counted, data, fitModel);
-  return { ...contamination, yield: await yieldPart({ ...data, batches }, fitModel) };
+  // Two threads at once: neither model waits for the other.
+  const [contamination, ofYield] = await Promise.all([
+    contaminationPart(counted, data, fitModel),
+    yieldPart({ ...data, batches }, fitModel),
+  ]);
+  return { ...contamination, yield: ofYield };
 }
 
 async function contaminationPart(

@@ -1,18 +1,16 @@
 import { contaminationRequest, countedBatches } from '../adjusted/contamination-request';
 import { efficiencyRequest, weighedBatches } from '../adjusted/efficiency-request';
 import type { ModelBatch } from '../adjusted/model-batch';
-import { compareShown } from '../comparison/compare';
 import type { ComparisonFilter } from '../comparison/comparison-filter.input';
 import type { JudgedBatch } from '../comparison/judged-batch';
 import type { Fit } from '../fitting/fit';
-import { grouped } from '../programme/grouped';
 import { type CostedDryBatch, methodCosts } from './method-cost';
 import type { NextAnswer, NextPart } from './next-answer';
 import { nextBrief } from './next-brief';
 import { nextChoice } from './next-choice';
 import type { NextGround, SiteGround, SiteMix } from './next-ground';
 import { type Cell, predictCells } from './predict-cells';
-import { siteRecords } from './site-records';
+import { rawOfMethods } from './raw-of-methods';
 
 export type NextData = {
   readonly judged: readonly JudgedBatch[];
@@ -45,35 +43,28 @@ export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAns
   });
   const asked = [...cells.values()];
   const [ofLoss, ofYield] = [levels(counted.length), levels(weighed.length)];
-  const loss =
+  // Two threads at once, and here meanwhile what needs no model.
+  const [loss, yields, raw] = await Promise.all([
     counted.length < fewestForFit
       ? undefined
-      : await predictCells(
+      : predictCells(
           contaminationRequest(counted, { levelledOut: ofLoss, sites: 'partly' }),
           counted,
           ofLoss,
           asked,
           fitModel,
-        );
-  const yields =
+        ),
     weighed.length < fewestForFit
       ? undefined
-      : await predictCells(
+      : predictCells(
           efficiencyRequest(weighed, { of: 'all', levelledOut: ofYield, sites: 'partly' }),
           weighed,
           ofYield,
           asked,
           fitModel,
-        );
-  const bySite = grouped(judged, ({ facts }) => facts.siteId);
-  const inNetwork = { ...filter, site: undefined };
-  const ofMethod = new Map(
-    [...grouped(judged, ({ methodKey }) => methodKey)].map(([method, some]) => [
-      method,
-      compareShown(some, { ...inNetwork, method }, asOf),
-    ]),
-  );
-  const none = compareShown([], { ...inNetwork, method: undefined }, asOf);
+        ),
+    (async () => rawOfMethods(judged, filter, asOf))(),
+  ]);
   const costOf = methodCosts(data.costs.batches, data.costs.currency);
   let ofAll: number | undefined;
   const usualOfAll = () => {
@@ -81,9 +72,8 @@ export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAns
     return ofAll;
   };
   const sites = ground.sites.map((site): NextPart => {
-    const own = bySite.get(site.siteId) ?? [];
-    const usualUnits = usualOf(own) ?? usualOfAll();
-    const records = siteRecords(own, site.siteId, filter, asOf);
+    const records = raw.atSite(site.siteId);
+    const usualUnits = usualOf(records.all) ?? usualOfAll();
     return {
       siteId: site.siteId,
       container: filter.container,
@@ -96,7 +86,7 @@ export async function answerNext(data: NextData, fitModel: Fit): Promise<NextAns
           mix,
           cell: cells.get(mix) ?? cellOf(site, mix),
           kinds: ground.methodKinds,
-          rawOf: (method) => ofMethod.get(method) ?? none,
+          rawOf: raw.inNetwork,
           records,
           usualUnits,
           loss,

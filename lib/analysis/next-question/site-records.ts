@@ -7,11 +7,12 @@ export type Raw = Pick<ComparedRow, 'contamination' | 'yield'>;
 
 /** A site's own judged batches and their raw figures, by method. */
 export type SiteRecords = {
+  readonly all: readonly JudgedBatch[];
   readonly of: (method: string) => readonly JudgedBatch[];
   readonly rawOf: (method: string) => Raw;
 };
 
-/** @param own the judged batches of the site. Each figure is worked out when it is first asked for, and once. */
+/** @param own the judged batches of the site. Figures of the methods that it has used are worked out at once. */
 export function siteRecords(
   own: readonly JudgedBatch[],
   siteId: string,
@@ -19,14 +20,12 @@ export function siteRecords(
   asOf: string,
 ): SiteRecords {
   const byMethod = grouped(own, ({ methodKey }) => methodKey);
-  const of = (method: string) => byMethod.get(method) ?? [];
-  const known = new Map<string, Raw>();
+  const figures = (method: string, some: readonly JudgedBatch[]) =>
+    compareShown(some, { ...filter, method, site: siteId }, asOf);
+  const known = new Map([...byMethod].map(([method, some]) => [method, figures(method, some)]));
   return {
-    of,
-    rawOf: (method) => {
-      const raw = known.get(method) ?? compareShown(of(method), { ...filter, method, site: siteId }, asOf);
-      known.set(method, raw);
-      return raw;
-    },
+    all: own,
+    of: (method) => byMethod.get(method) ?? [],
+    rawOf: (method) => known.get(method) ?? figures(method, []),
   };
 }

@@ -10,7 +10,7 @@ export type ProfileLimits = { readonly low: number; readonly high: number };
  * @param firstStep about one standard error, where the search outwards begins.
  * @param lowest the boundary of the parameter (0 for a standard deviation); it is the lower limit when the profile does
  *   not rise enough before it. Infinity is the upper limit when the profile never rises enough.
- * @param width how near a limit is to be found, as a share of the stretch where it is looked for.
+ * @param width how near a limit is to be found, as a share of the stretch where it is looked for or of its own distance.
  */
 export function profileLimits(
   deviance: (value: number) => number,
@@ -21,12 +21,13 @@ export function profileLimits(
   lowest = Number.NEGATIVE_INFINITY,
   width = 1e-8,
 ): ProfileLimits {
-  // The ends of the stretch where a limit lies are asked about twice.
-  const known = new Map<number, number>();
+  const goal = Math.sqrt(rise);
+  // Each deviance is a fit of its own: the one at the estimate is the minimum, and no point is asked about twice.
+  const known = new Map([[estimate, -goal]]);
   const distance = (value: number) => {
-    const found = known.get(value) ?? Math.sqrt(Math.max(deviance(value) - minimum, 0)) - Math.sqrt(rise);
+    const found = known.get(value) ?? Math.sqrt(Math.max(deviance(value) - minimum, 0)) - goal;
     known.set(value, found);
-    return found;
+    return Math.abs(found) < width * goal ? 0 : found;
   };
   const search = (direction: 1 | -1): number => {
     let inside = estimate;
@@ -35,6 +36,7 @@ export function profileLimits(
       let outside = inside + direction * step;
       if (direction < 0 && outside <= lowest) outside = lowest;
       const there = distance(outside);
+      if (there === 0) return outside;
       if (there > 0) {
         const stretch = Math.abs(outside - inside);
         return findRoot(distance, Math.min(inside, outside), Math.max(inside, outside), width * stretch);
