@@ -22,7 +22,7 @@ function indicators(name: string, values: readonly string[]): FixedTerm[] {
     .map((level) => ({
       kind: 'covariate',
       name: `${name} ${level}`,
-      values: values.map((value) => (value === level ? 1 : 0)),
+      values: Uint8Array.from(values, (value) => (value === level ? 1 : 0)),
     }));
 }
 
@@ -40,7 +40,8 @@ function siteShares(batches: readonly ModelBatch[]): FixedTerm[] {
     .map((method) => ({
       kind: 'covariate',
       name: `${shareName} ${method}`,
-      values: batches.map(
+      values: Float64Array.from(
+        batches,
         ({ siteId }) => (ofCell.get(`${siteId} ${method}`) ?? 0) / (ofSite.get(siteId) ?? 1),
       ),
     }));

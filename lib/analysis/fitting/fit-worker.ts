@@ -6,12 +6,16 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { ArgumentError } from '../../stats/outcome';
 import { answerRequest } from './answer-request';
 import { answerWidths } from './chart-widths';
+import { unpackRequest } from './packed-request';
 import type { ThreadJob, WorkerReply } from './worker-reply';
 
 function reply(): WorkerReply {
   try {
     const job: ThreadJob = workerData;
-    return { kind: 'done', answer: job.kind === 'chart-widths' ? answerWidths(job) : answerRequest(job) };
+    return {
+      kind: 'done',
+      answer: job.kind === 'chart-widths' ? answerWidths(job) : answerRequest(unpackRequest(job)),
+    };
   } catch (error) {
     if (!(error instanceof ArgumentError)) throw error;
     // The class does not survive the way between threads; its parts do.

@@ -1,9 +1,10 @@
 import type { CannotCompute } from '../../stats/outcome';
 import type { ChartWidth, WidthsRequest } from './chart-widths';
-import type { FitAnswer, FitRequest } from './fit-request';
+import type { FitAnswer } from './fit-request';
+import type { PackedRequest } from './packed-request';
 
 /** What the thread can be given. */
-export type ThreadJob = FitRequest | WidthsRequest;
+export type ThreadJob = PackedRequest | WidthsRequest;
 
 /** What the thread sends back. */
 export type WorkerReply =
