@@ -11,9 +11,7 @@ import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './c
 import { judgeBatches } from './judged-batch';
 import { readBatchRows } from './read-batch-rows';
 import { readRememberedSiteRows } from './remembered-site-rows';
-
-/** So many sites have rows of their own on one page; totals are of all sites on every page. */
-const sitesPerPage = 25;
+import { mostSites, sitesPerPage } from './sites-per-page';
 
 export type ComparisonPage = {
   readonly choices: ComparisonChoices;
@@ -42,29 +40,38 @@ export async function readComparisonPage(
   if (choices.defaults === undefined) return undefined;
   const filter = completeFilter(parseComparisonQuery(query), choices.defaults);
   const asOf = now.toISOString();
-  const about = { choices, filter, perPage: sitesPerPage };
+  const about = { choices, filter };
   if (filter.site !== undefined) {
     // One site has no sum of its own kept by treatment run, and is whole on its page.
     const facts = await readBatchRows(context, { ...filter, sites: [filter.site] });
     const clusters = clusterOfRun([...facts, ...(await readJoiningRuns(context, filter))]);
     const comparison = compare(judgeBatches(facts, choices.today, clusters), filter, asOf);
-    return { ...about, comparison, page: 1, pages: 1, siteCount: Math.min(1, facts.length) };
+    return {
+      ...about,
+      ...{ comparison, page: 1, pages: 1, siteCount: Math.min(1, facts.length), perPage: mostSites },
+    };
   }
   const { today } = choices;
   const whole = await rememberedWholeSums(context, filter, today);
   const chosen = new Set(whole.sums.sites);
   const sites = choices.sites.filter(({ id }) => chosen.has(id));
-  const pages = Math.max(1, Math.ceil(sites.length / sitesPerPage));
+  const total = rowOfWhole(whole, { filter, today, asOf });
+  const { n, leftOut } = total.contamination;
+  const perPage = sitesPerPage(
+    leftOut.reduce((sum, { batches }) => sum + batches, n.batches),
+    sites.length,
+  );
+  const pages = Math.max(1, Math.ceil(sites.length / perPage));
   const page = Math.min(pageNumber.parse(query.page), pages);
-  const shown = sites.slice((page - 1) * sitesPerPage, page * sitesPerPage).map(({ id }) => id);
+  const shown = sites.slice((page - 1) * perPage, page * perPage).map(({ id }) => id);
   const own = await readRememberedSiteRows(context, filter, shown, whole, { today, asOf });
   const comparison: Comparison = {
-    total: rowOfWhole(whole, { filter, today, asOf }),
+    total,
     methods: methodsOfWhole(whole, { filter, today, asOf }),
     sites: own.sites,
     get cells() {
       return own.cells;
     },
   };
-  return { ...about, comparison, page, pages, siteCount: sites.length };
+  return { ...about, comparison, page, pages, siteCount: sites.length, perPage };
 }
