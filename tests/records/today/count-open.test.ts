@@ -9,8 +9,8 @@ import { voidRecord } from '@/lib/records/void/void-record.command';
 import { voidRecordInput } from '@/lib/records/void/void-record.input';
 import { startBags, testDay } from '../../support/bags';
 import { testDatabase } from '../../support/database';
-import { growers } from '../../support/growers';
-import { shed, twentyBags } from '../../support/shed';
+import { type Growers, growers } from '../../support/growers';
+import { type Shed, shed, twentyBags } from '../../support/shed';
 
 const { superuser } = await testDatabase();
 
@@ -23,13 +23,18 @@ async function start() {
   const ids: string[] = [];
   for (const inoculatedOn of ['2026-04-01', '2026-04-02', '2026-05-10', '2026-05-11'])
     ids.push(await startBags(people, stock, { inoculatedOn }));
+  await startAtQuarry(people, stock);
+  return { people, stock, first: ids[0] ?? '' };
+}
+
+function startAtQuarry(people: Growers, stock: Shed) {
   const [usual] = twentyBags(people, stock).components;
-  await startBags({ ...people, member: people.neighbour }, stock, {
+  return startBags({ ...people, member: people.neighbour }, stock, {
     ...{ siteId: people.quarry, inoculatedOn: '2026-05-12' },
     components: [{ ...usual, treatment: `method:${stock.untreated}` }],
   });
-  return { people, first: ids[0] ?? '' };
 }
+
 type World = Awaited<ReturnType<typeof start>>;
 
 const noon = (day: string) => new Date(`${day}T18:00:00Z`);
@@ -84,6 +89,26 @@ describe('what is open by site', () => {
     expect(done.kind).toBe('ok');
     expect((await counts(coordinator, '2026-05-20', 1))?.open).toBe(4);
     expect(await counted()).toEqual([3, 1]);
+  }, 120_000);
+});
+
+describe('what is remembered of what is open', () => {
+  it('follows each write, at whichever site, and no more than that', async () => {
+    const { people, stock, first } = await start();
+    const { coordinator, millLane, quarry } = people;
+    const at = async () => {
+      const counted = await counts(coordinator, '2026-05-20', 1);
+      return [millLane, quarry].map((own) => counted?.sites.find(({ siteId }) => siteId === own)?.open);
+    };
+    expect(await at()).toEqual([4, 1]);
+    const raw = { kind: 'batch', id: first, revision: 1, reason: 'entered twice' };
+    expect((await runAs(coordinator, voidRecordInput, voidRecord, raw, { now: testDay })).kind).toBe('ok');
+    expect(await at()).toEqual([3, 1]);
+    await startBags(people, stock, { inoculatedOn: '2026-05-13' });
+    expect(await at()).toEqual([4, 1]);
+    expect(await at()).toEqual([4, 1]);
+    await startAtQuarry(people, stock);
+    expect(await at()).toEqual([4, 2]);
   }, 120_000);
 });
 
