@@ -6,14 +6,8 @@ import { formatInterval } from '../format/interval-text';
 import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
-
-/** Where the latest signal of a course began; undefined while it is steady. */
-function lastSignal(points: readonly DriftPoint[]): DriftPoint | undefined {
-  if (points.at(-1)?.signal === null) return undefined;
-  return points.findLast(
-    (point, index) => point.signal !== null && points[index - 1]?.signal !== point.signal,
-  );
-}
+import { lastSignal } from './last-signal';
+import { TreatmentSiteTable } from './treatment-site-table';
 
 /** Each site's own runs in the order of their days: how many held, and whether the time held drifts. */
 export function TreatmentDrift({ sites, words }: { sites: readonly SiteRuns[]; words: InsightWords }) {
@@ -87,38 +81,7 @@ export function TreatmentDrift({ sites, words }: { sites: readonly SiteRuns[]; w
           {charts(steady)}
         </details>
       )}
-      <DataTable
-        caption={t('treatments.siteTable')}
-        rows={sorted}
-        rowKey={({ siteId, methodId }) => `${siteId} ${methodId}`}
-        groupOf={({ siteId }) => names.siteName(siteId)}
-        columns={[
-          {
-            key: 'method',
-            header: t('treatments.columns.method'),
-            cell: ({ siteId, methodId }) => (
-              <Link href={`/treatments?site=${siteId}&method=${methodId}` as Route}>
-                {names.methodName(methodId)}
-              </Link>
-            ),
-          },
-          count('runs', ({ runs }) => runs),
-          count('short', ({ outside }) => outside),
-          count('long', ({ long }) => long),
-          count('unknown', ({ unknown }) => unknown),
-          {
-            key: 'held',
-            header: t('treatments.columns.held'),
-            unit: '×',
-            numeric: true,
-            cell: ({ drift }) => {
-              const last = drift?.at(-1);
-              return last === undefined ? '–' : number(last.average, 2);
-            },
-          },
-          { key: 'drift', header: t('treatments.columns.drift'), cell: verdict },
-        ]}
-      />
+      <TreatmentSiteTable sites={sorted} verdict={verdict} words={words} />
       {told.map(({ siteId, methodId, drift }) => (
         <details key={`${siteId} ${methodId}`}>
           <summary>
@@ -129,15 +92,6 @@ export function TreatmentDrift({ sites, words }: { sites: readonly SiteRuns[]; w
       ))}
     </>
   );
-
-  function count(key: 'runs' | 'short' | 'long' | 'unknown', of: (site: SiteRuns) => number) {
-    return {
-      key,
-      header: t(`treatments.columns.${key}`),
-      numeric: true,
-      cell: (site: SiteRuns) => number(of(site)),
-    };
-  }
 }
 
 function RunsTable({ points, words }: { points: readonly DriftPoint[]; words: InsightWords }) {
