@@ -5,7 +5,7 @@ export type PlacedMark = { readonly key: string; readonly xPercent: number; read
 export type PlacedLabel = PlacedMark & { readonly text: string };
 
 /** Where the word stands, seen from its mark. */
-export type LabelSide = 'right' | 'left' | 'above' | 'below';
+export type LabelSide = 'right' | 'left' | 'above' | 'below' | 'above-left' | 'below-left';
 
 /** Marks right of this part of the plot have their word on the left, if there is room. */
 const turnsLeftAt = 70;
@@ -39,7 +39,7 @@ export function labelsThatFit(
   for (const label of labels) {
     const fits = (box: Box) =>
       box.left >= 0 &&
-      box.right <= plot.widthPx &&
+      box.right <= plot.widthPx + radiusPx &&
       box.top >= 0 &&
       box.bottom <= plot.heightPx &&
       boxes.every((other) => apart(box, other)) &&
@@ -53,7 +53,9 @@ export function labelsThatFit(
 }
 
 function sidesOf({ xPercent }: PlacedLabel): readonly LabelSide[] {
-  return xPercent > turnsLeftAt ? ['left', 'right', 'above', 'below'] : ['right', 'left', 'above', 'below'];
+  return xPercent > turnsLeftAt
+    ? ['left', 'right', 'above', 'below', 'above-left', 'below-left']
+    : ['right', 'left', 'above', 'below'];
 }
 
 function boxOf({ xPercent, y, text }: PlacedLabel, side: LabelSide, widthPx: number): Box {
@@ -61,9 +63,12 @@ function boxOf({ xPercent, y, text }: PlacedLabel, side: LabelSide, widthPx: num
   const length = text.length * letterPx;
   if (side === 'right') return { left: x, right: x + markPx + length, ...beside(y) };
   if (side === 'left') return { left: x - markPx - length, right: x, ...beside(y) };
-  const lines = side === 'above' ? { top: y - radiusPx - linePx, bottom: y - radiusPx } : under(y);
-  return { left: x - length / 2, right: x + length / 2, ...lines };
+  const lines = side === 'above' || side === 'above-left' ? over(y) : under(y);
+  return side === 'above' || side === 'below'
+    ? { left: x - length / 2, right: x + length / 2, ...lines }
+    : { left: x + radiusPx - length, right: x + radiusPx, ...lines };
 }
 
 const beside = (y: number) => ({ top: y - linePx / 3, bottom: y + linePx / 3 });
+const over = (y: number) => ({ top: y - radiusPx - linePx, bottom: y - radiusPx });
 const under = (y: number) => ({ top: y + radiusPx, bottom: y + radiusPx + linePx });

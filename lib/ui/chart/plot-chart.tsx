@@ -116,12 +116,12 @@ export async function PlotChart(props: Props) {
               )}
             </svg>
           ))}
-          {alongTicks.map(({ at, text }, index) => (
+          {alongTicks.map(({ at, text }) => (
             <text
               key={at}
               x={`${scale.x(at)}%`}
               y={height + 18}
-              textAnchor={index === 0 ? 'start' : index === alongTicks.length - 1 ? 'end' : 'middle'}
+              textAnchor={scale.x(at) < 5 ? 'start' : scale.x(at) > 90 ? 'end' : 'middle'}
               className="chart-tick"
             >
               {text}

@@ -6,6 +6,8 @@ const stands = {
   left: { textAnchor: 'end', x: -9, y: 5 },
   above: { textAnchor: 'middle', x: 0, y: -10 },
   below: { textAnchor: 'middle', x: 0, y: 19 },
+  'above-left': { textAnchor: 'end', x: 6, y: -10 },
+  'below-left': { textAnchor: 'end', x: 6, y: 19 },
 } as const satisfies Readonly<Record<LabelSide, object>>;
 
 type Props = {

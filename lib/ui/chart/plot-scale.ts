@@ -24,6 +24,11 @@ export function plotScale(from: number, to: number, values: readonly number[], h
   };
 }
 
+/** Few round numbers from 0 up to `most`, for an axis on a narrow screen. */
+export function roundTicks(most: number): readonly number[] {
+  return scaleLinear().domain([0, most]).ticks(3);
+}
+
 /** The path of a line, or of a staircase that holds each value until the next. x in percent, y in pixels. */
 export function pathOf(points: readonly PlotPoint[], scale: PlotScale, stairs: boolean): string {
   return points

@@ -1,5 +1,6 @@
 import type { FunnelLimit, SiteFunnel } from '@/lib/analysis/site-question/sites-answer';
 import { PlotChart, type PlotLine } from '../chart/plot-chart';
+import { roundTicks } from '../chart/plot-scale';
 import type { InsightWords } from './insight-words';
 
 type Props = {
@@ -31,10 +32,7 @@ export function SiteFunnelView({ funnel, named, words }: Props) {
       along={t('sites.funnelAlong')}
       from={0}
       to={most}
-      alongTicks={[0, 0.5, 1].map((part) => ({
-        at: Math.round(part * most),
-        text: number(Math.round(part * most)),
-      }))}
+      alongTicks={roundTicks(most).map((at) => ({ at, text: number(at) }))}
       lines={[
         line('low', 'limit', ({ low }) => low),
         line('high', 'limit', ({ high }) => high),

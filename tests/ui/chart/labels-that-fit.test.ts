@@ -43,8 +43,17 @@ describe('the words of a plot', () => {
     expect([...labelsThatFit([at('MILL', 50, 100)], around.slice(1), phone)]).toEqual([['MILL', 'left']]);
   });
 
+  test('end over or under a mark at the edge where another mark stands left of it', () => {
+    const edge = [at('TARN', 97, 100), at('ASHW', 100, 102)];
+    const beside = [at('LIND', 81, 92)];
+    expect([...labelsThatFit(edge, [...edge, ...beside], phone)]).toEqual([
+      ['TARN', 'above-left'],
+      ['ASHW', 'below-left'],
+    ]);
+  });
+
   test('do not leave the plot', () => {
-    const corner = labelsThatFit([at('MILL', 100, 5)], [], { widthPx: 40, heightPx: 40 });
+    const corner = labelsThatFit([at('MILL', 100, 5)], [], { widthPx: 30, heightPx: 40 });
     expect([...corner]).toEqual([]);
     expect([...labelsThatFit([at('MILL', 100, 20)], [], phone)]).toEqual([['MILL', 'left']]);
   });
