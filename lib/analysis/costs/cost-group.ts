@@ -162,6 +162,8 @@ function limitsOf(groups: readonly Sums[]): ShownInterval {
   if (answer.kind === 'cannot-compute' || answer.interval.kind === 'cannot-compute')
     return { kind: 'none', reason: 'not-enough-data' };
   const { low, high, level, method } = answer.interval;
-  const shown = (limit: number) => (limit - raise) * gramsPerKg;
+  // Nothing costs less than nothing; a margin may.
+  const least = raise > 0 ? Number.NEGATIVE_INFINITY : 0;
+  const shown = (limit: number) => Math.max(least, (limit - raise) * gramsPerKg);
   return { kind: 'interval', low: shown(low), high: shown(high), level, method };
 }

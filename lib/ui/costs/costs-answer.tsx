@@ -13,12 +13,14 @@ export function CostsAnswerView({ answer, words }: Props) {
   const { t, money } = words;
   const { batches, labourMinorPerHour, missing } = answer;
   const [first] = missing;
+  const few = fewOf(answer, words);
   const withoutLimits = answer.methods.some(
     ({ cost }) => cost.kind === 'figure' && cost.interval.kind === 'none',
   );
   return (
     <>
       <p className="answer-sentence">{sentenceOf(answer, words)}</p>
+      {few === undefined ? null : <p>{few}</p>}
       {withoutLimits ? <p>{t('doubt')}</p> : null}
       {first ? (
         <p>
@@ -60,17 +62,40 @@ export function CostsAnswerView({ answer, words }: Props) {
   );
 }
 
+type Costed = CostsAnswer['methods'][number];
+type Told = Costed & { readonly cost: Extract<Costed['cost'], { kind: 'figure' }> };
+
+/** Methods by what they rest on: a cost without limits is an account of a few batches, no cost of the method. */
+function byGround(methods: CostsAnswer['methods'], { locale, method }: CostsWords) {
+  const figures = methods
+    .flatMap(({ cost, ...rest }): Told[] => (cost.kind === 'figure' ? [{ ...rest, cost }] : []))
+    .sort((a, b) => method(a.key).localeCompare(method(b.key), locale));
+  const limited = figures.filter(({ cost }) => cost.interval.kind === 'interval');
+  return limited.length === 0
+    ? { told: figures, few: [] }
+    : { told: limited, few: figures.filter((one) => !limited.includes(one)) };
+}
+
 function sentenceOf({ batches, fullBatches, methods }: CostsAnswer, words: CostsWords): string {
   const { t, locale, massUnit: unit, money, perUnit, method } = words;
   if (batches === 0) return t('noBatches', { unit });
   if (fullBatches === 0) return t('noneFull', { all: batches, unit });
-  const parts = methods
-    .flatMap(({ key, cost }) =>
-      cost.kind === 'figure' ? [{ name: method(key), cost: money(perUnit(cost.minorPerKg)) }] : [],
-    )
-    .sort((a, b) => a.name.localeCompare(b.name, locale))
-    .map(({ name, cost }) => t('answerPart', { cost, method: asInside(name) }));
-  if (parts.length === 0) return t('nothingPicked', { unit });
+  const { told } = byGround(methods, words);
+  if (told.length === 0) return t('nothingPicked', { unit });
+  const parts = told.map(({ key, cost }) =>
+    t('answerPart', { cost: money(perUnit(cost.minorPerKg)), method: asInside(method(key)) }),
+  );
   const list = new Intl.ListFormat(locale, { type: 'conjunction' });
-  return t('answer', { parts: list.format(parts), full: fullBatches, all: batches, unit });
+  const full = told.reduce((sum, { cost }) => sum + cost.batches, 0);
+  return t('answer', { parts: list.format(parts), full, all: batches, unit });
+}
+
+function fewOf({ methods }: CostsAnswer, words: CostsWords): string | undefined {
+  const { t, locale, method } = words;
+  const { few } = byGround(methods, words);
+  if (few.length === 0) return undefined;
+  const parts = few.map(({ key, cost }) =>
+    t('fewPart', { method: asInside(method(key)), batches: cost.batches }),
+  );
+  return t('few', { parts: new Intl.ListFormat(locale, { type: 'conjunction' }).format(parts) });
 }

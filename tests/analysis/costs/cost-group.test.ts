@@ -41,6 +41,14 @@ describe('the cost of a kilogram', () => {
     expect(margin).toMatchObject({ minorPerKg: 680, interval: { kind: 'none', reason: 'not-enough-data' } });
   });
 
+  it('has no limit below nothing, however few and unlike the groups are', () => {
+    const unlike = [batch('a', 100, 1_000), batch('b', 4_000, 1_000), batch('c', 200, 1_000)];
+    const { cost } = costGroup('lime', unlike, 'site');
+    if (cost.kind !== 'figure' || cost.interval.kind !== 'interval') throw new Error('no limits');
+    expect(cost.interval.low).toBe(0);
+    expect(cost.interval.high).toBeGreaterThan(cost.minorPerKg);
+  });
+
   it('does not depend on the order of the batches', () => {
     expect(costGroup('lime', [...four].reverse(), 'site').cost).toEqual(costGroup('lime', four, 'site').cost);
   });

@@ -63,3 +63,17 @@ test('less than a minute of work for a kilogram is told with its decimals', asyn
   const page = await told('kg', [{ ...group, labourMinutesPerKg: 0.4537 }]);
   expect(page).toContain('>0.45<');
 });
+
+test('a method with too few full batches for limits is named apart, not held against the others', async () => {
+  const one = costGroup('bath', batches.slice(0, 1), 'site');
+  const names = new Map([
+    ...answer.methodNames,
+    ['bath', { en: 'Hot-water bath', es: 'Baño de agua caliente' }],
+  ]);
+  const words = await costsWords({ ...answer, methodNames: names }, { language, massUnit: 'kg' });
+  const page = renderToStaticMarkup(
+    <CostsAnswerView answer={{ ...answer, batches: 5, methods: [group, one] }} words={words} />,
+  );
+  expect(page).toContain('A kilogram cost $10.00 by cold soak. That rests on the 4 batches');
+  expect(page).toContain('to say what a method costs: hot-water bath (1 batch).');
+});
