@@ -7,7 +7,7 @@ import { findLogWood } from '@/lib/growing/log-wood';
 import { secondLifeFirstMushrooms } from '@/lib/growing/second-life';
 import type { BatchView } from '@/lib/records/batch/batch-view';
 import type { BatchPage } from '@/lib/records/batch/get-batch.query';
-import { formatDate } from '../format/date-text';
+import { dateSpan } from '../format/date-span';
 import { formatArea, formatLength } from '../format/length-text';
 import { formatMassWithTwin } from '../format/mass-text';
 import { formatPercent } from '../format/percent-text';
@@ -81,9 +81,7 @@ export async function BatchFacts({ page, language, unit }: Props) {
   const hasNoBe = batch.secondLife || batch.containerKind === 'bed';
   const awaited = batch.secondLife && batch.closedOn === null && page.figures.weighings === 0;
   const days = secondLifeFirstMushrooms(batch.inoculatedOn);
-  const expected = awaited
-    ? t('expectedValue', { from: formatDate(days.from, locale), to: formatDate(days.to, locale) })
-    : '';
+  const expected = awaited ? t('expectedValue', dateSpan(days.from, days.to, locale)) : '';
   return (
     <>
       <DefinitionList

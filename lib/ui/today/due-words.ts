@@ -1,7 +1,7 @@
 import { daysBetween } from '@/lib/growing/calendar-date';
 import { minutesBetween } from '@/lib/growing/treatment-reading';
 import type { BatchLine, DueLine, RunLine } from '@/lib/records/today/due-line';
-import { formatDate, formatDayMonth } from '../format/date-text';
+import { dateSpan } from '../format/date-span';
 import { formatDuration } from '../format/duration-text';
 import { formatTemperature } from '../format/temperature-text';
 import { dueAddress } from './due-address';
@@ -18,8 +18,6 @@ export type DueText = {
   readonly left: string;
   readonly href: string;
 };
-
-const sameYear = (a: string, b: string) => a.slice(0, 4) === b.slice(0, 4);
 
 function runText(line: RunLine, reader: Reader): { values: Record<string, string | number>; left: string } {
   const { words, locale, temperatureUnit, now } = reader;
@@ -88,18 +86,17 @@ function runText(line: RunLine, reader: Reader): { values: Record<string, string
 function batchText(line: BatchLine, reader: Reader): { why: string; left: string } {
   const { words, locale, language } = reader;
   const { due, today, urgency } = line;
-  const day = (date: string) =>
-    sameYear(date, today) ? formatDayMonth(date, locale) : formatDate(date, locale);
   const facts = words('today.batchOf', {
     species: language === 'es' ? line.speciesEs : line.speciesEn,
     container: words(`vocabulary.containerKind.${line.container}`).toLocaleLowerCase(locale),
     day: line.dayNumber,
   });
-  const ranges = { from: day(due.from), to: day(due.to), entered: day(line.enteredOn) };
+  const entered = dateSpan(line.enteredOn, line.enteredOn, locale, today).from;
+  const ranges = { ...dateSpan(due.from, due.to, locale, today), entered };
   const parts = [facts, words(`today.why.${due.kind}`, ranges)];
   if (due.own !== null) {
     const { batches, from, to } = due.own;
-    parts.push(words('today.own', { batches, from, to }));
+    parts.push(words('today.own', { batches, from, to, span: from === to ? 'one' : 'several' }));
   }
   const late = daysBetween(due.to, today);
   const left =

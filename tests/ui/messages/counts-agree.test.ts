@@ -29,8 +29,8 @@ const neverOne: ReadonlySet<string> = new Set([
   ...['report.howProtected', 'report.changes.carriedBefore', 'report.carried'],
   // Said of several sites or arms, so of several runs and units.
   ...['insight.treatments.whereMany', 'trials.size.needs', 'trials.result.design'],
-  // The last batches of a site, five or more, took so long; a long list of batches.
-  ...['today.own', 'quick.batch.all'],
+  // A long list of batches.
+  'quick.batch.all',
   // A difference with its decimals.
   ...['trials.result.more.contamination', 'trials.result.fewer.contamination'],
 ]);

@@ -106,6 +106,25 @@ describe('a line of what is due', () => {
     expect(line.href).toBe('/quick/harvest?batch=b');
   });
 
+  it('keeps both years where its days end in another year, so that nobody reads them backwards', () => {
+    const logs = batch('first-harvest', {
+      due: { kind: 'first-harvest', from: '2026-05-24', to: '2027-05-19', own: null },
+    });
+    expect(plain(dueWords(logs, reader('en')).why)).toMatch(/expected 24 May 2026 to 19 May 2027$/);
+    expect(plain(dueWords(logs, reader('es')).why)).toMatch(/se espera del 24 may 2026 al 19 may 2027$/);
+  });
+
+  it('names a span of one day once, in dates and in days taken', () => {
+    const own = { from: 18, to: 18, median: 18, batches: 5 };
+    const sure = batch('pins', { due: { kind: 'pins', from: '2026-05-30', to: '2026-05-30', own } });
+    expect(plain(dueWords(sure, reader('en')).why)).toMatch(
+      /expected 30 May · the last 5 at this site took 18 days$/,
+    );
+    expect(plain(dueWords(sure, reader('es')).why)).toMatch(
+      /se esperan el 30 may · los últimos 5 de este sitio tardaron 18 días$/,
+    );
+  });
+
   it('counts the days by which it is late', () => {
     const late = batch('pins', {
       urgency: 'overdue',
