@@ -78,6 +78,8 @@ export type FigureMark =
   | 'few-levels'
   /** Learned from batches of one or two other sites, too: their number would tell of them. */
   | 'others-untold'
+  /** Expected of one species and material by a model that batches of all of them taught, levelled out. */
+  | 'learned-from-all'
   | 'mixed-trim'
   | 'trimmed'
   | 'as-picked'

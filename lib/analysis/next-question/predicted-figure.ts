@@ -1,7 +1,7 @@
 import { predictCount } from '@/lib/stats/mixed/binomial/predict-count';
 import type { FitAnswer } from '../fitting/fit-request';
 import { levelledFigure } from '../method-question/levelled-figure';
-import { type FigureMethod, type ShownFigure, shownLevel } from '../shown-figure';
+import { type FigureMark, type FigureMethod, type ShownFigure, shownLevel } from '../shown-figure';
 
 const methods = {
   loss: {
@@ -74,5 +74,11 @@ export function predictedYield(ground: ShownFigure, prediction: Prediction): Sho
 }
 
 function withMethod(figure: ShownFigure, method: FigureMethod): ShownFigure {
-  return { ...figure, method };
+  return { ...figure, method, marks: ofModel(figure.marks) };
+}
+
+/** It is expected of one species and material: that batches of others taught it is no mixing of rates. */
+function ofModel(marks: readonly FigureMark[]): readonly FigureMark[] {
+  const own = marks.filter((mark) => mark !== 'species-pooled' && mark !== 'materials-pooled');
+  return own.length < marks.length ? [...own, 'learned-from-all'] : own;
 }

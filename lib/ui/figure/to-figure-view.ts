@@ -67,9 +67,12 @@ function historyOf(figure: ShownFigure, words: FigureWords): FigureHistoryView {
     source: figure.method.source,
     clusteredBy: t(`clusteredBy.${figure.method.clusteredBy}`),
     parts: partsText(figure, words),
-    leftOut: figure.leftOut.map(({ reason, batches, units }) =>
-      t('leftOutLine', { batches, units, reason: t(`leftOut.${reason}`) }),
-    ),
+    leftOut: [
+      ...figure.leftOut.map(({ reason, batches, units }) =>
+        t('leftOutLine', { batches, units, reason: t(`leftOut.${reason}`) }),
+      ),
+      ...(figure.marks.includes('others-untold') ? [t('leftOutUntold')] : []),
+    ],
     asOf: formatInstant(new Date(figure.asOf), timeZone, locale),
   };
 }

@@ -1,11 +1,13 @@
 import type { Route } from 'next';
 import type { NextPart, Outlook } from '@/lib/analysis/next-question/next-answer';
+import type { ShownFigure } from '@/lib/analysis/shown-figure';
 import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
 import { Figure } from '../figure/figure';
 import { DefinitionList } from '../page/definition-list';
 import { Link } from '../page/link';
 import type { InsightWords } from './insight-words';
 import { NextCost } from './next-cost';
+import { rowsBehind } from './rows-behind';
 
 const poundsInKilogram = 2.204_622_621_8;
 
@@ -16,7 +18,7 @@ type Props = {
   readonly volumeUnit: VolumeUnit;
   /** Unfolded: the method that the answer is about. */
   readonly open: boolean;
-  /** The table itself is a coordinator's page. */
+  /** The table itself and the rows behind a figure are a coordinator's pages. */
   readonly coordinates: boolean;
   readonly words: InsightWords;
 };
@@ -25,6 +27,7 @@ type Props = {
 export function NextOutlook({ outlook, part, massUnit, volumeUnit, open, coordinates, words }: Props) {
   const { t, names, view, number, units, language } = words;
   const { loss, yield: given, siteBatches, mixBatches, knownBatches } = outlook;
+  const rows = (figure: ShownFigure) => rowsBehind(figure, coordinates);
   const unknown = loss.kind === 'cannot' && given.kind === 'cannot';
   return (
     <details open={open}>
@@ -37,8 +40,8 @@ export function NextOutlook({ outlook, part, massUnit, volumeUnit, open, coordin
         </p>
       ) : (
         <div className="figures">
-          <Figure label={t('next.columns.loss')} view={view(loss)} />
-          <Figure label={t('next.columns.yield')} view={view(given)} />
+          <Figure label={t('next.columns.loss')} view={view(loss)} {...rows(loss)} />
+          <Figure label={t('next.columns.yield')} view={view(given)} {...rows(given)} />
         </div>
       )}
       {outlook.units === null ? null : (
@@ -57,8 +60,12 @@ export function NextOutlook({ outlook, part, massUnit, volumeUnit, open, coordin
       </p>
       {mixBatches === 0 ? null : (
         <div className="figures">
-          <Figure label={t('next.columns.ownLoss')} view={view(outlook.ownLoss)} />
-          <Figure label={t('next.columns.ownYield')} view={view(outlook.ownYield)} />
+          <Figure label={t('next.columns.ownLoss')} view={view(outlook.ownLoss)} {...rows(outlook.ownLoss)} />
+          <Figure
+            label={t('next.columns.ownYield')}
+            view={view(outlook.ownYield)}
+            {...rows(outlook.ownYield)}
+          />
         </div>
       )}
       <DefinitionList

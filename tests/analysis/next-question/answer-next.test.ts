@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { NextPart } from '@/lib/analysis/next-question/next-answer';
 import { seededRandom } from '@/lib/stats/random/seeded-random';
+import { storyData } from '../adjusted/story-data';
 import { askStory } from './story-next';
 
 // Nobody in the story leaves a bag untreated.
@@ -71,6 +72,25 @@ describe('what a site should do next', () => {
     const outlook = firstOf('MILL').outlooks.find(({ methodId }) => methodId === 'untreated');
     expect(outlook).toMatchObject({ loss: { kind: 'cannot' }, yield: { kind: 'cannot' }, units: null });
     expect(outlook?.knownBatches).toBe(0);
+  });
+
+  it('says of the batches it counts what the methods page says of the same: how many, and what was left out', () => {
+    const raw = storyData().raw.methods.find(({ method }) => method === 'hot_water_bath');
+    for (const [key, same] of [
+      ['loss', raw?.contamination],
+      ['yield', raw?.yield],
+    ] as const) {
+      const { n, leftOut } = figureOf('TARN', 'hot_water_bath', key);
+      expect(leftOut).not.toEqual([]);
+      expect({ n, leftOut }).toEqual({ n: same?.n, leftOut: same?.leftOut });
+    }
+  });
+
+  it('says that all species and materials taught it, and never that rates of several were mixed', () => {
+    const { marks } = figureOf('TARN', 'hot_water_bath', 'loss');
+    expect(marks).toContain('learned-from-all');
+    expect(marks).not.toContain('species-pooled');
+    expect(marks).not.toContain('materials-pooled');
   });
 
   it('gives the same answer in whatever order the batches come', async () => {

@@ -40,9 +40,13 @@ describe('a figure in words', () => {
 
   test('that rests on others alone whose number is not told never says "0 batches"', () => {
     const n = { batches: 0, units: 0, runs: 0, sites: 0 };
-    const { size, marks } = view({ ...contaminatedBags, n, marks: ['others-untold'] });
-    expect(size).toEqual(['batches of one or two other sites']);
-    expect(marks.join()).toMatch(/one or two other sites/);
+    const untold = view({ ...contaminatedBags, n, marks: ['others-untold'], leftOut: [] });
+    expect(untold.size).toEqual(['batches of one or two other sites']);
+    expect(untold.marks.join()).toMatch(/one or two other sites/);
+    // Nor that nothing was left out, which nobody here knows of the others.
+    expect(untold.history.leftOut).toEqual([
+      'Of the one or two other sites it is not told what was left out',
+    ]);
   });
 
   test('on too few runs is counts with the reason and no interval', () => {
