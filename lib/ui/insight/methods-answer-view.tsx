@@ -8,6 +8,7 @@ import { MethodCurvesView } from './method-curves-view';
 import { MethodsTable } from './methods-table';
 import { MethodsUse } from './methods-use';
 import { pairSentence, yieldSentences } from './pair-sentences';
+import { toldPairs } from './told-pairs';
 
 /** Answer first: one sentence about two methods, then every method raw and adjusted, every pair, who uses what, when. */
 export function MethodsAnswerView({ answer, words }: { answer: MethodsAnswer; words: InsightWords }) {
@@ -27,6 +28,7 @@ export function MethodsAnswerView({ answer, words }: { answer: MethodsAnswer; wo
       ),
     ),
   );
+  const overview = toldPairs(answer.pairs, words);
   const reckoned = answer.pairs.some(
     ({ would, yieldWould }) => would?.kind === 'batches' || yieldWould?.kind === 'batches',
   );
@@ -39,6 +41,7 @@ export function MethodsAnswerView({ answer, words }: { answer: MethodsAnswer; wo
       ) : (
         <>
           <p className="answer-sentence">{pairSentence(headline, words)}</p>
+          {overview.length === 0 ? null : <p>{overview.join(' ')}</p>}
           {yieldSentences(headline, words).map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
