@@ -2,6 +2,7 @@ import type { ModelBatch } from '../adjusted/model-batch';
 import type { Fit } from '../fitting/fit';
 import { judgeOrigins } from './judge-origins';
 import type { OriginsAnswer } from './judged-origin';
+import { type LotsOfMaker, lotsApart } from './lots-apart';
 import { materialLots, materialSources, spawnLots, spawnMakers } from './origin-kinds';
 
 /** Makers of spawn and sources of material by the id of a lot, as the records name them. */
@@ -17,11 +18,14 @@ export type AllOrigins = {
   readonly answers: Readonly<Record<OriginQuestion, OriginsAnswer>>;
   /** Spawn lots called out: what their batches lost says nothing about the material, which is judged without them. */
   readonly badSpawnLots: readonly string[];
+  /** Lots called out that a maker or a source is judged without. */
+  readonly apart: Readonly<Record<Exclude<OriginQuestion, 'materialLots'>, LotsOfMaker>>;
 };
 
 /**
  * Material lots, makers of spawn and sources of material, each against what its sites and methods would lose anyway. A lot of
- * spawn often goes onto one load of straw; where the spawn is called out, the straw is judged by its other batches.
+ * spawn often goes onto one load of straw; where the spawn is called out, the straw is judged by its other batches. One bad
+ * lot does not make a bad maker or source either: each is judged by its other lots (`lotsApart`).
  */
 export async function answerOrigins(
   batches: readonly ModelBatch[],
@@ -33,15 +37,31 @@ export async function answerOrigins(
     spawn.kind === 'judged'
       ? spawn.origins.filter(({ verdict }) => verdict === 'loses-more').map(({ origin }) => origin)
       : [];
-  const others = batches.filter(({ spawnLot }) => !badSpawnLots.includes(spawnLot));
+  const others = without(batches, 'spawnLot', badSpawnLots);
   const spawnMaker = new Map(Object.entries(makers.spawn));
   const materialSource = new Map(Object.entries(makers.material));
+  const material = await judgeOrigins(others, materialLots, fitModel);
+  const apart = {
+    spawnMakers: lotsApart(spawn, spawnMaker),
+    materialSources: lotsApart(material, materialSource),
+  };
+  const ofMakers = without(batches, 'spawnLot', Object.values(apart.spawnMakers).flat());
+  const ofSources = without(others, 'materialLot', Object.values(apart.materialSources).flat());
   return {
-    badSpawnLots,
+    ...{ badSpawnLots, apart },
     answers: {
-      materialLots: await judgeOrigins(others, materialLots, fitModel),
-      spawnMakers: await judgeOrigins(batches, spawnMakers(spawnMaker), fitModel),
-      materialSources: await judgeOrigins(others, materialSources(materialSource), fitModel),
+      materialLots: material,
+      spawnMakers: await judgeOrigins(ofMakers, spawnMakers(spawnMaker), fitModel),
+      materialSources: await judgeOrigins(ofSources, materialSources(materialSource), fitModel),
     },
   };
+}
+
+function without(
+  batches: readonly ModelBatch[],
+  lot: 'spawnLot' | 'materialLot',
+  left: readonly string[],
+): readonly ModelBatch[] {
+  const out = new Set(left);
+  return batches.filter((batch) => !out.has(batch[lot]));
 }

@@ -8,6 +8,7 @@ import { KeptCodes } from '../page/kept-codes';
 import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { InsightWords } from './insight-words';
+import { type LotApart, LotsToldApart } from './lots-told-apart';
 
 type Props = {
   readonly of: OriginQuestion;
@@ -16,11 +17,13 @@ type Props = {
   readonly codes: ReadonlyMap<string, string>;
   /** Codes of spawn lots called out, whose batches say nothing about the material. */
   readonly apart: readonly string[];
+  /** Lots called out that a maker or source is judged without. */
+  readonly apartFrom: (origin: string) => readonly LotApart[];
   readonly words: InsightWords;
 };
 
 /** Which material lots, makers or sources lose more than their sites and methods would anyway, and every one beside that. */
-export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
+export function OriginsAnswerView({ of, answer, codes, apart, apartFrom, words }: Props) {
   const { t, locale, language, number } = words;
   const ofLots = of === 'materialLots';
   if (answer.kind === 'cannot')
@@ -30,6 +33,8 @@ export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
       </p>
     );
   const nameOf = ({ origin }: JudgedOrigin) => (ofLots ? (codes.get(origin) ?? '–') : origin);
+  const list = new Intl.ListFormat(language, { type: 'conjunction' });
+  const without = ({ origin }: JudgedOrigin) => list.format(apartFrom(origin).map(({ code }) => code));
   const order = byCode(language);
   const origins = [...answer.origins].sort((a, b) => order(nameOf(a), nameOf(b)));
   const bad = origins.filter(({ verdict }) => verdict === 'loses-more');
@@ -41,6 +46,7 @@ export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
           t(`origins.${of}.bad`, {
             ...{ name: nameOf(one), lots: one.lots, units: words.units },
             ...{ observed: number(one.observed), expected: number(one.expected) },
+            ...{ some: apartFrom(one.origin).length, apart: without(one) },
           }),
         )
         .join(' ');
@@ -53,6 +59,7 @@ export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
       <p className="answer-sentence">
         <KeptCodes text={sentence()} />
       </p>
+      <LotsToldApart of={of} origins={origins} apartFrom={apartFrom} words={words} />
       {judged === 0 ? null : <p>{bad.length === 0 ? t('origins.nextNone') : t(`origins.${of}.next`)}</p>}
       {ofLots && bad.length > 0 ? (
         <ul>
@@ -79,7 +86,14 @@ export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
                   {nameOf(one)}
                 </Link>
               ) : (
-                one.origin
+                <>
+                  {one.origin}
+                  {without(one) === '' ? null : (
+                    <span className="cell-reason">
+                      <KeptCodes text={t('origins.without', { lots: without(one) })} />
+                    </span>
+                  )}
+                </>
               ),
           },
           {
@@ -114,7 +128,7 @@ export function OriginsAnswerView({ of, answer, codes, apart, words }: Props) {
         {t(ofLots ? 'origins.lotsNote' : 'origins.makersNote')} {t('origins.control')}
       </p>
       {apart.length === 0 || of === 'spawnMakers' ? null : (
-        <p className="quiet">{t('origins.apart', { lots: new Intl.ListFormat(locale).format(apart) })}</p>
+        <p className="quiet">{t('origins.apart', { lots: list.format(apart) })}</p>
       )}
       {answer.leftOut === 0 ? null : <p className="quiet">{t('lots.leftOut', { count: answer.leftOut })}</p>}
     </>

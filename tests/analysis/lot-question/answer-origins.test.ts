@@ -58,6 +58,41 @@ describe('answerOrigins', () => {
     expect(called(answers.spawnMakers)).toEqual([]);
   }, 60_000);
 
+  it('judges a maker without its lot that is called out itself, and names that lot', async () => {
+    const { batches, makers } = simulatedOrigins({ ...network, badSpawn: 3 });
+    const first = (answer: OriginsAnswer) =>
+      answer.kind === 'judged' ? answer.origins.find(({ origin }) => origin === 'maker 0') : undefined;
+    const withAll = first(await judgeOrigins(batches, spawnMakers(maker(makers.spawn)), fitHere));
+    const { answers, apart } = await answerOrigins(batches, makers, fitHere);
+    expect(apart).toEqual({ spawnMakers: { 'maker 0': ['lot 00'] }, materialSources: {} });
+    expect(first(answers.spawnMakers)?.lots).toBe(4);
+    expect(first(answers.spawnMakers)?.ratio).toBeLessThan((withAll?.ratio ?? 0) / 1.2);
+  }, 60_000);
+
+  it('judges a source without its lot of material that is called out itself', async () => {
+    const { batches, makers, bad } = simulatedOrigins({ ...network, badMaterial: 2.1 });
+    const { answers, apart } = await answerOrigins(batches, makers, fitHere);
+    expect(called(answers.materialLots)).toEqual([bad.materialLot]);
+    expect(apart.materialSources).toEqual({ 'source 1': [bad.materialLot] });
+    const [lots, sources] = [answers.materialLots, answers.materialSources];
+    if (lots.kind === 'cannot' || sources.kind === 'cannot') throw new Error('not judged');
+    const own = lots.origins.filter(
+      ({ origin }) => makers.material[origin] === 'source 1' && origin !== bad.materialLot,
+    );
+    expect(sources.origins.find(({ origin }) => origin === 'source 1')).toMatchObject({
+      lots: own.length,
+      batches: own.reduce((sum, lot) => sum + lot.batches, 0),
+    });
+  }, 60_000);
+
+  it('still calls out a maker whose lots all lose more, some of them so much that they are called out themselves', async () => {
+    for (const badMaker of [1.3, 2.5]) {
+      const { batches, makers, bad } = simulatedOrigins({ ...network, badMaker });
+      const { answers } = await answerOrigins(batches, makers, fitHere);
+      expect(called(answers.spawnMakers)).toEqual([bad.maker]);
+    }
+  }, 60_000);
+
   it('does not judge a maker by fewer than three lots, and says so; one bad lot does not make a bad maker', async () => {
     const { batches, makers } = simulatedOrigins({ ...network, badMaker: 2 });
     const few = Object.entries(makers.spawn).filter(

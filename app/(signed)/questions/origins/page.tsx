@@ -24,7 +24,7 @@ export default async function OriginsQuestionPage({ searchParams }: PageProps<'/
         </p>
       )}
     >
-      {({ answers, badSpawnLots }, words) =>
+      {({ answers, badSpawnLots, apart }, words) =>
         originQuestions.map((of) => (
           <section key={of}>
             <h2>{words.t(`origins.${of}.heading`)}</h2>
@@ -33,6 +33,14 @@ export default async function OriginsQuestionPage({ searchParams }: PageProps<'/
               answer={answers[of]}
               codes={codes}
               apart={badSpawnLots.map((id) => spawn.get(id) ?? '–')}
+              apartFrom={(origin) =>
+                of === 'materialLots'
+                  ? []
+                  : (apart[of][origin] ?? []).map((id) => ({
+                      id,
+                      code: (of === 'spawnMakers' ? spawn : codes).get(id) ?? '–',
+                    }))
+              }
               words={words}
             />
           </section>
