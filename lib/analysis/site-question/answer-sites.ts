@@ -10,6 +10,7 @@ import { levelledFigure } from '../method-question/levelled-figure';
 import { grouped } from '../programme/grouped';
 import { designKey, type WorkOutWidths, widthsOf } from './course-widths';
 import { type Expected, expectations } from './expectations';
+import { sharedSignals } from './shared-signals';
 import { courseDesign, siteCourse } from './site-course';
 import { siteFunnel } from './site-funnel';
 import { siteCells } from './site-rows';
@@ -53,7 +54,7 @@ export async function answerSites(
     }),
   );
   const widths = await widthsOf([...designs.values()], workOut);
-  const sites = raw.flatMap((row): SitePart[] => {
+  const sites = raw.flatMap((row): Omit<SitePart, 'sharedSignals'>[] => {
     if (row.site === undefined) return [];
     const design = designs.get(row.site);
     const own = expected?.get(row.site);
@@ -76,7 +77,11 @@ export async function answerSites(
       },
     ];
   });
-  return { sites, funnel: siteFunnel(funnelSites(counted)) };
+  const shared = sharedSignals(sites);
+  return {
+    sites: sites.map((site) => ({ ...site, sharedSignals: shared.get(site.siteId) ?? [] })),
+    funnel: siteFunnel(funnelSites(counted)),
+  };
 }
 
 /** A site can be told from a typical one when it can with all sites looked at together (Holm). */

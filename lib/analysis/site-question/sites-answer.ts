@@ -47,6 +47,9 @@ export type SiteCourse = {
   readonly correlation: number;
 };
 
+/** The beginning of a signal of a site, and how many of so many other sites began one of the same side at about that time. */
+export type SharedSignal = { readonly on: string; readonly others: number; readonly of: number };
+
 /** What a site may be shown of itself. */
 export type SitePart = {
   readonly siteId: string;
@@ -58,6 +61,8 @@ export type SitePart = {
   readonly verdict: 'more' | 'fewer' | 'alike';
   /** Null with too few batches for a course. */
   readonly course: SiteCourse | null;
+  /** In the order of the course. */
+  readonly sharedSignals: readonly SharedSignal[];
   readonly sitesCompared: number;
   readonly asOf: string;
 };

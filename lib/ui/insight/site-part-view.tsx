@@ -1,12 +1,17 @@
 import type { Route } from 'next';
-import type { CoursePoint, SiteCourse, SitePart } from '@/lib/analysis/site-question/sites-answer';
+import { signalsOf } from '@/lib/analysis/site-question/signals-of';
+import type {
+  CoursePoint,
+  SharedSignal,
+  SiteCourse,
+  SitePart,
+} from '@/lib/analysis/site-question/sites-answer';
 import { PlotChart, type PlotLine } from '../chart/plot-chart';
 import { Figure } from '../figure/figure';
 import { formatDate } from '../format/date-text';
 import { formatInterval } from '../format/interval-text';
 import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
-import { signalsOf } from './course-signals';
 import type { InsightWords } from './insight-words';
 import { percentText } from './percent-text';
 
@@ -37,12 +42,25 @@ export function SitePartView({ part, site, words }: Props) {
         <Figure label={t('site.typical')} view={view(typical)} />
       </div>
       <h2>{t('site.course')}</h2>
-      {part.course === null ? <p>{t('sites.tooFew')}</p> : <Course course={part.course} words={words} />}
+      {part.course === null ? (
+        <p>{t('sites.tooFew')}</p>
+      ) : (
+        <Course course={part.course} shared={part.sharedSignals} words={words} />
+      )}
     </>
   );
 }
 
-function Course({ course, words }: { course: SiteCourse; words: InsightWords }) {
+/** From this share of the other sites on, what they have in common comes first. Our choice. */
+const manyOthers = 0.5;
+
+type CourseProps = {
+  readonly course: SiteCourse;
+  readonly shared: readonly SharedSignal[];
+  readonly words: InsightWords;
+};
+
+function Course({ course, shared, words }: CourseProps) {
   const { t, number, locale, language } = words;
   const { points, centrePercent } = course;
   const last = points.length - 1;
@@ -59,8 +77,15 @@ function Course({ course, words }: { course: SiteCourse; words: InsightWords }) 
   return (
     <>
       <p>
-        {signals.length === 0 ? t('site.steady', { count: points.length }) : t('site.signalled', { when })}
+        {signals.length === 0
+          ? t('site.steady', { count: points.length })
+          : t('site.signalled', { when, every: course.falseAlarmEvery })}
       </p>
+      {shared
+        .filter(({ others, of }) => of > 1 && others >= manyOthers * of)
+        .map(({ on, others, of }) => (
+          <p key={on}>{t('site.signalledTogether', { when: formatDate(on, locale), others, of })}</p>
+        ))}
       <PlotChart
         title={t('site.chart')}
         reading={t('site.chartReading')}

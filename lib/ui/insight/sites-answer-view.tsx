@@ -1,9 +1,9 @@
 import type { Route } from 'next';
+import { signalsOf } from '@/lib/analysis/site-question/signals-of';
 import type { SiteFunnel, SitePart, SitesAnswer } from '@/lib/analysis/site-question/sites-answer';
 import { Link } from '../page/link';
 import type { Column } from '../table/column-header';
 import { DataTable } from '../table/data-table';
-import { signalsOf } from './course-signals';
 import { FigureLink } from './figure-link';
 import type { InsightWords } from './insight-words';
 import { ListPager } from './list-pager';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { keptSites } from '@/lib/analysis/site-question/kept-sites';
+import { signalsOf } from '@/lib/analysis/site-question/signals-of';
 import type { CoursePoint, SitePart } from '@/lib/analysis/site-question/sites-answer';
 import { fittedSignals } from '@/lib/analysis/watch-question/fitted-signals';
-import { signalsOf } from '@/lib/ui/insight/course-signals';
 
 const sides = [null, 'above', 'below'] as const;
 const longest = 7;

@@ -19,6 +19,7 @@ const neverOne: ReadonlySet<string> = new Set([
   ...[
     'insight.methods.curvesNote',
     'insight.site.chartNote',
+    'insight.site.signalled',
     'today.open.latestOnly',
     'insight.costs.tooMany',
     'insight.methods.useMost',

@@ -1,4 +1,4 @@
-import type { CoursePoint } from '@/lib/analysis/site-question/sites-answer';
+import type { CoursePoint } from './sites-answer';
 
 /** Where signals begin: points after one that still signal the same way belong to it. */
 export function signalsOf(points: readonly CoursePoint[]): CoursePoint[] {

@@ -1,0 +1,25 @@
+import { expect, test } from 'vitest';
+import { sharedSignals } from '@/lib/analysis/site-question/shared-signals';
+import type { CoursePoint } from '@/lib/analysis/site-question/sites-answer';
+
+const point = (on: string, signal: CoursePoint['signal']): CoursePoint => ({
+  ...{ batchId: on, on, events: 1, units: 10, value: 10, low: 0, high: 20, signal },
+});
+const site = (siteId: string, ...points: CoursePoint[]) => ({
+  siteId,
+  course: { points, centrePercent: 10, falseAlarmEvery: 200, correlation: 0 },
+});
+
+test('a signal is shared with sites that began one of the same side within four weeks', () => {
+  const shared = sharedSignals([
+    site('mill', point('2026-03-01', null), point('2026-04-01', 'above'), point('2026-04-03', 'above')),
+    site('quarry', point('2026-04-20', 'above'), point('2026-09-01', null), point('2026-09-10', 'above')),
+    site('tarn', point('2026-04-02', 'below')),
+    site('ash', point('2026-06-30', 'above')),
+    { siteId: 'new', course: null },
+  ]);
+  expect(shared.get('mill')).toEqual([{ on: '2026-04-01', others: 1, of: 3 }]);
+  expect(shared.get('quarry')?.map(({ others }) => others)).toEqual([1, 0]);
+  expect(shared.get('tarn')).toEqual([{ on: '2026-04-02', others: 0, of: 3 }]);
+  expect(shared.has('new')).toBe(false);
+});
