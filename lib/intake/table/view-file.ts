@@ -5,6 +5,7 @@ import type { FieldError } from '@/lib/base/result';
 import type { ColumnUnit, RecordTableKind, RecordTableLayout } from '@/lib/growing/record-table-layout';
 import { addedBatches } from './added-batches';
 import { askedFields } from './asked-fields';
+import { type DoubtfulDate, doubtfulDate } from './doubtful-date';
 import { choicesOf, type FieldChoices } from './field-choices';
 import { fieldsOfKind } from './kinds/fields-of-kind';
 import { unitsOfField } from './map-columns';
@@ -59,6 +60,8 @@ export type IntakeView = {
   readonly counts: Readonly<Record<'unread' | 'new' | 'there' | 'needs' | 'added', number>>;
   /** First rows as they came. */
   readonly sample: readonly { readonly line: number; readonly cells: readonly string[] }[];
+  /** A date of the first rows that could be another day, as it is read. */
+  readonly doubtfulDate: DoubtfulDate | undefined;
   /** What a column can hold, with the units it can be written in. */
   readonly offers: readonly {
     readonly name: string;
@@ -118,6 +121,7 @@ export async function viewFile(context: ReadContext, id: string, now: Date): Pro
       ...{ unread: count('unread'), new: count('new'), there: count('there') },
       ...{ needs: count('needs'), added: count('added') },
     },
+    doubtfulDate: doubtfulDate(sample, file.layout),
     offers: fieldsOfKind[file.kind].map((field) => ({
       name: field.name,
       target: field.target,

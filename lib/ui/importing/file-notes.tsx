@@ -1,5 +1,6 @@
 import { getLocale, getTranslations } from 'next-intl/server';
 import type { IntakeView } from '@/lib/intake/table/view-file';
+import { formatDate } from '../format/date-text';
 import { columnName } from './column-name';
 import { columnsLeftOut } from './columns-left-out';
 import { givenWords } from './given-fields';
@@ -11,7 +12,7 @@ export async function FileNotes({ file }: { file: IntakeView }) {
   const t = await getTranslations('import');
   const locale = await getLocale();
   const list = new Intl.ListFormat(locale, { type: 'conjunction' });
-  const { layout, counts, missing, asked, totals } = file;
+  const { layout, counts, missing, asked, totals, doubtfulDate } = file;
   const given = await givenWords(file);
   const open = asked.filter(({ name }) => !layout.given[name] && !missing.includes(name));
   const leftOut = columnsLeftOut(file).map((index) =>
@@ -29,6 +30,14 @@ export async function FileNotes({ file }: { file: IntakeView }) {
         </p>
       ) : null}
       {ahead && open.some(({ name }) => name === 'moistureSource') ? <p>{t('given.moisture')}</p> : null}
+      {ahead && doubtfulDate !== undefined ? (
+        <p>
+          {t('file.dates', {
+            cell: t('understood.quoted', { cell: doubtfulDate.cell }),
+            date: formatDate(doubtfulDate.date, locale),
+          })}
+        </p>
+      ) : null}
       {totals.length > 0 ? (
         <p>
           {t('file.totals', {
