@@ -57,7 +57,7 @@ export async function SizeView({ trial, size, settle }: Props) {
           <input type="hidden" name="id" value={trial.id} />
           <input type="hidden" name="revision" value={trial.revision} />
           <input type="hidden" name="blocks" value={needed} />
-          <button type="submit" className="button button-plain">
+          <button type="submit" className={`button ${blocks === null ? 'button-action' : 'button-plain'}`}>
             {t('take', { blocks: needed })}
           </button>
         </form>

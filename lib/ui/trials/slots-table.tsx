@@ -13,7 +13,7 @@ export async function SlotsTable({ trial, own }: { trial: TrialView; own: boolea
   const running = trial.state === 'running';
   const state = (slot: SlotView) => {
     const kinds = slot.departures.map((kind) => t(`departure.${kind}`));
-    if (slot.told !== null) kinds.push(`“${slot.told}”`);
+    if (slot.told !== null) kinds.push(t('list.told', { words: slot.told }));
     if (slot.batch === null)
       return [slot.missing ? t('list.missing') : slot.next ? t('list.next') : '', ...kinds]
         .filter((text) => text !== '')

@@ -59,10 +59,10 @@ export default async function TrialPage({ params }: PageProps<'/trials/[id]'>) {
       {preview === undefined ? null : (
         <PreviewSection content={preview} actor={actor} trialId={id} publish={publishTrialResultAction} />
       )}
+      {trial.slots.length === 0 ? null : <ProgressSentence trial={trial} />}
       <NextRuns runs={runs.filter(({ trialId }) => trialId === id)} />
       {trial.slots.length === 0 ? null : (
         <>
-          <ProgressSentence trial={trial} />
           <SlotsTable trial={trial} own={!coordinates} />
           <p className="record-links no-print">
             <Link href={`/trials/${id}/sheet` as Route}>{t('sheet.link')}</Link>
