@@ -3,6 +3,7 @@ import { DotIntervalChart } from '../chart/dot-interval-chart';
 import { toChartRow } from '../chart/to-chart-row';
 import { Figure } from '../figure/figure';
 import { FigureHistory } from '../figure/figure-history';
+import { Link } from '../page/link';
 import type { InsightWords } from './insight-words';
 import { MethodCurvesView } from './method-curves-view';
 import { MethodsTable } from './methods-table';
@@ -46,6 +47,9 @@ export function MethodsAnswerView({ answer, words }: { answer: MethodsAnswer; wo
             <p key={sentence}>{sentence}</p>
           ))}
           <p>{t('methods.next')}</p>
+          <p className="quiet">
+            {t('methods.trials')} <Link href="/trials">{t('methods.toTrials')}</Link>
+          </p>
           <div className="figures">
             <Figure label={between(headline.first, headline.second)} view={view(headline.points)} />
           </div>
