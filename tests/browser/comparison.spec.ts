@@ -58,6 +58,27 @@ test('what each method does at each site stands on a page of its own, of the sam
   await expect(page.locator('p.lead')).toHaveText(scope ?? '');
 });
 
+for (const javaScriptEnabled of [true, false])
+  test(`a date that does not exist is named at its field, and the page says of which days its figures are, ${javaScriptEnabled ? 'with' : 'without'} script`, async ({
+    openAs,
+  }) => {
+    const page = await openAs(wren, { javaScriptEnabled });
+    for (const path of ['/comparison', '/questions/methods', '/questions/costs']) {
+      await page.goto(`${path}?from__day=31&from__month=Feb&from__year=2026&to=2026-01-01`);
+      const summary = page.locator('.error-summary');
+      await expect(summary.getByRole('link')).toHaveText(/as a real date, such as/);
+      await expect(summary.getByRole('link')).toHaveAttribute('href', '#field-from');
+      await expect(page.locator('#field-from-error')).toBeVisible();
+      await expect(page.locator('[name="from__day"]')).toHaveValue('31');
+      await expect(page.locator('[name="from__month"]')).toHaveValue('Feb');
+      await expect(page.locator('main')).toContainText(
+        /the figures below are of batches inoculated from .* to 1\sJan\s2026/,
+      );
+    }
+    await page.goto('/comparison?from=2026-05-02&to=2026-05-01');
+    await expect(page.locator('#field-to-error')).toContainText(/as 2\sMay\s2026 or a later day/);
+  });
+
 test('an address with unreadable filters still opens', async ({ openAs }) => {
   const page = await openAs(wren);
   await page.goto('/comparison?from=yesterday&species=%00&container=barrel&material[]=x');

@@ -9,6 +9,8 @@ import { comparisonChips } from '@/lib/ui/comparison/comparison-chips';
 import { comparisonFields, comparisonValues } from '@/lib/ui/comparison/comparison-fields';
 import { contaminationRange } from '@/lib/ui/comparison/comparison-sentence';
 import { ComparisonTable } from '@/lib/ui/comparison/comparison-table';
+import { DayProblemsSummary } from '@/lib/ui/comparison/day-problems-summary';
+import { loadDayProblems } from '@/lib/ui/comparison/load-day-problems';
 import { NothingToCompare } from '@/lib/ui/comparison/nothing-to-compare';
 import { placeNames } from '@/lib/ui/comparison/place-names';
 import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
@@ -28,7 +30,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
   const page = await readAs(actor, (context) => readComparisonPage(context, address, new Date()));
   const t = await getTranslations('comparison');
   if (!page) return <NothingToCompare heading={t('heading')} />;
-  const { choices, filter, comparison } = page;
+  const { choices, filter, problems, comparison } = page;
   const locale = await getLocale();
   const names = await placeNames(choices, actor.language);
   const view = await loadFigureViews(actor.networkTimeZone, actor.massUnit);
@@ -39,15 +41,19 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
   const common = { container, timeZone: actor.networkTimeZone, massUnit: actor.massUnit };
   const kind = yieldKind(container);
   const range = kind === 'bed' ? undefined : contaminationRange(methods);
+  const days = await loadDayProblems({ problems, address }, filter, 'comparison.filter');
   const rowsOf = (query: string) => `/comparison/rows?${query}` as Route;
   return (
     <>
-      <Heading text={t('heading')} />
+      <DayProblemsSummary errors={days.errors} />
+      <Heading text={t('heading')} failed={days.errors.length > 0} />
       <p className="lead">{await scopeSentence(page, actor.language, locale)}</p>
+      {days.shown === undefined ? null : <p className="notice">{days.shown}</p>}
       <FilterForm
         action={'/comparison' as Route}
         fields={await comparisonFields(choices, actor.language, filter.site)}
-        values={comparisonValues(filter)}
+        values={{ ...comparisonValues(filter), ...days.values }}
+        errors={days.errors}
         chips={comparisonChips(filter, names)}
       />
       {range === undefined ? null : (

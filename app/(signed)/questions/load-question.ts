@@ -3,7 +3,11 @@ import { after } from 'next/server';
 import type { Actor } from '@/lib/access/actor';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
-import { type AskedQuestion, parseQuestion } from '@/lib/analysis/adjusted/question-scope.input';
+import {
+  type AskedQuestion,
+  dayProblemsOfQuestion,
+  parseQuestion,
+} from '@/lib/analysis/adjusted/question-scope.input';
 import { type QuestionScope, readQuestionScope } from '@/lib/analysis/adjusted/read-question-data';
 import type { FittedAnswer } from '@/lib/analysis/fitted/fitted-answer';
 
@@ -20,12 +24,15 @@ export async function loadQuestion<Answer>(
   ask: Ask<Answer>,
 ) {
   const actor = await requireActor('coordinator');
-  const asked = parseQuestion(await searchParams);
+  const address = await searchParams;
+  const asked = parseQuestion(address);
   const now = new Date();
   const scope = await readAs(actor, (context) => readQuestionScope(context, asked, now));
-  if (!scope) return { actor, asked, now, known: undefined };
+  const about = { actor, asked, address, now };
+  if (!scope) return { ...about, problems: [], known: undefined };
   const answer = await ask(actor, asked, scope, now);
   // The work goes on when the reader has left, so that the next one finds it done.
   if (answer.kind !== 'current') after(() => answer.next);
-  return { actor, asked, now, known: { scope, answer } };
+  const problems = dayProblemsOfQuestion(address, scope.choices.defaults);
+  return { ...about, problems, known: { scope, answer } };
 }

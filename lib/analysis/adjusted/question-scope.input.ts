@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import type { FieldError } from '@/lib/base/result';
 import { addDays } from '@/lib/growing/calendar-date';
+import type { Address } from '../comparison/asked-day';
 import {
   type AskedComparison,
   type ComparisonDefaults,
@@ -8,6 +10,7 @@ import {
   parseComparisonQuery,
   together,
 } from '../comparison/comparison-filter.input';
+import { dayProblems } from '../comparison/day-problems';
 import type { LevelledOut } from './model-terms';
 
 /** What is levelled out besides sites and species, as the address says it. */
@@ -21,7 +24,7 @@ const level = z.enum(levelChoices).catch('none');
 /** Three years: more seasons than the comparison opens on, since what differs between sites and seasons is levelled out. */
 const daysAsked = 1095;
 
-export function parseQuestion(query: Record<string, string | string[] | undefined>): AskedQuestion {
+export function parseQuestion(query: Address): AskedQuestion {
   const { method: _method, site: _site, ...asked } = parseComparisonQuery(query);
   return { ...asked, level: level.parse(query.level) };
 }
@@ -41,12 +44,28 @@ export function queryOfQuestion({
   return new URLSearchParams([...given, ...(choice === 'none' ? [] : [['level', choice]])]).toString();
 }
 
+/** The days on which a question opens. */
+const usualDays = (asked: Pick<AskedQuestion, 'to'>, defaults: ComparisonDefaults) => ({
+  from: addDays(asked.to ?? defaults.to, -daysAsked),
+  to: defaults.to,
+});
+
+/** What is wrong with the days that an address asks a question about. */
+export function dayProblemsOfQuestion(
+  address: Address,
+  defaults: ComparisonDefaults | undefined,
+): readonly FieldError[] {
+  return defaults === undefined
+    ? []
+    : dayProblems(address, usualDays(parseComparisonQuery(address), defaults));
+}
+
 /** The batches asked about: all species together unless one is asked for, since species are levelled out. */
 export function filterOfQuestion(asked: AskedQuestion, defaults: ComparisonDefaults): ComparisonFilter {
   const { level: _level, ...rest } = asked;
   return completeFilter(
     { ...rest, species: asked.species ?? together, method: undefined, site: undefined },
-    { ...defaults, from: addDays(asked.to ?? defaults.to, -daysAsked) },
+    { ...defaults, ...usualDays(asked, defaults) },
   );
 }
 

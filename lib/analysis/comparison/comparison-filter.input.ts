@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { type CalendarDate, isCalendarDate } from '@/lib/growing/calendar-date';
-import { isoDateOf } from '@/lib/growing/typed-date';
+import type { CalendarDate } from '@/lib/growing/calendar-date';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
+import { type Address, askedDay, givenOnce } from './asked-day';
 
 /** Species or materials taken together because the reader asked for it. */
 export const together = 'all';
@@ -30,15 +30,7 @@ export type ComparisonFilter = {
 };
 
 const id = z.uuid().transform((value) => value.toLowerCase());
-/** Of the years in which a batch can be dated; the database knows no year 0, and no question reaches before year 1. */
-const date = z
-  .string()
-  .refine((text) => isCalendarDate(text) && text >= '1950-01-01' && text <= '2100-12-31');
-
-/** Date fields of the form post their parts; a link in the address carries one ISO date. */
 const asked = z.object({
-  from: date.optional().catch(undefined),
-  to: date.optional().catch(undefined),
   species: z
     .union([z.literal(together), id])
     .optional()
@@ -55,25 +47,21 @@ const asked = z.object({
   site: id.optional().catch(undefined),
 });
 
-export type AskedComparison = z.output<typeof asked>;
+export type AskedComparison = z.output<typeof asked> & {
+  readonly from?: CalendarDate | undefined;
+  readonly to?: CalendarDate | undefined;
+};
 
-/** A day in the address: one ISO date in a link, or the day, month and year that the form's date field posts. */
-function dayOf(query: Readonly<Record<string, string | undefined>>, name: 'from' | 'to'): string | undefined {
-  const [day, month, year] = [query[`${name}__day`], query[`${name}__month`], query[`${name}__year`]];
-  if (day === undefined || month === undefined || year === undefined) return query[name];
-  return isoDateOf(day.trim(), month.trim(), year.trim());
-}
-
-/** What an address asks for; anything unreadable counts as not asked, so that an old link still opens. */
-export function parseComparisonQuery(query: Record<string, string | string[] | undefined>): AskedComparison {
-  const single = Object.entries(query).map(([name, value]) => [
-    name,
-    Array.isArray(value) ? value[0] : value,
-  ]);
-  const given: Record<string, string | undefined> = Object.fromEntries(
-    single.filter(([, value]) => value !== ''),
-  );
-  return asked.parse({ ...given, from: dayOf(given, 'from'), to: dayOf(given, 'to') });
+/**
+ * What an address asks for; anything unreadable counts as not asked, so that an old link still opens. Of days the page
+ * says so (`dayProblems`), since figures of other days look like those that were asked for.
+ */
+export function parseComparisonQuery(query: Address): AskedComparison {
+  return {
+    ...asked.parse(givenOnce(query)),
+    from: askedDay(query, 'from').date,
+    to: askedDay(query, 'to').date,
+  };
 }
 
 /** What is shown when the address does not say. */

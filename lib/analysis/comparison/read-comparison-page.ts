@@ -1,6 +1,7 @@
 import 'server-only';
 import { z } from 'zod';
 import type { ReadContext } from '@/lib/access/context';
+import type { FieldError } from '@/lib/base/result';
 import { readJoiningRuns } from '../outcomes/read-joining-runs';
 import { methodsOfWhole, rowOfWhole } from '../outcomes/remembered-rows';
 import { rememberedWholeSums } from '../outcomes/remembered-sums';
@@ -8,6 +9,7 @@ import { clusterOfRun } from './cluster-of-run';
 import { type Comparison, compare } from './compare';
 import { type ComparisonChoices, readComparisonChoices } from './comparison-choices';
 import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './comparison-filter.input';
+import { dayProblems } from './day-problems';
 import { judgeBatches } from './judged-batch';
 import { readBatchRows } from './read-batch-rows';
 import { readRememberedSiteRows } from './remembered-site-rows';
@@ -16,6 +18,8 @@ import { mostSites, sitesPerPage } from './sites-per-page';
 export type ComparisonPage = {
   readonly choices: ComparisonChoices;
   readonly filter: ComparisonFilter;
+  /** What is wrong with the days asked for; the figures are for those of `filter` all the same. */
+  readonly problems: readonly FieldError[];
   /** `sites` and `cells` of the sites of this page, by name; the latter are worked out when they are looked at. */
   readonly comparison: Comparison;
   /** From 1. */
@@ -40,7 +44,7 @@ export async function readComparisonPage(
   if (choices.defaults === undefined) return undefined;
   const filter = completeFilter(parseComparisonQuery(query), choices.defaults);
   const asOf = now.toISOString();
-  const about = { choices, filter };
+  const about = { choices, filter, problems: dayProblems(query, choices.defaults) };
   if (filter.site !== undefined) {
     // One site has no sum of its own kept by treatment run, and is whole on its page.
     const facts = await readBatchRows(context, { ...filter, sites: [filter.site] });

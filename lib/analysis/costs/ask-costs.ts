@@ -7,7 +7,7 @@ const mostAtOnce = 10_000;
 
 /** `too-many`: more than `most` batches of the period are closed, so that fewer days have to be asked about. */
 export type CostsAsked =
-  | { readonly kind: 'answer'; readonly answer: CostsAnswer }
+  | { readonly kind: 'answer'; readonly scope: CostsScope; readonly answer: CostsAnswer }
   | { readonly kind: 'too-many'; readonly scope: CostsScope; readonly most: number };
 
 /** The costs that an address asks for, unless there are more batches behind them than can be added up at once. */
@@ -25,5 +25,5 @@ export async function askCosts(
         and inoculated_on between ${from}::date and ${to}::date
       limit ${most + 1}) b`;
   if (few?.few === false) return { kind: 'too-many', scope, most };
-  return { kind: 'answer', answer: await readCosts(context, query, now) };
+  return { kind: 'answer', scope, answer: await readCosts(context, query, now) };
 }

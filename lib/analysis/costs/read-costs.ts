@@ -1,8 +1,10 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import type { FieldError } from '@/lib/base/result';
 import { addDays, todayInZone } from '@/lib/growing/calendar-date';
 import { clusterOfRun } from '../comparison/cluster-of-run';
 import { parseComparisonQuery } from '../comparison/comparison-filter.input';
+import { dayProblems } from '../comparison/day-problems';
 import type { Period } from '../production/read-production';
 import { grouped } from '../programme/grouped';
 import { readSales } from '../programme/read-sales';
@@ -31,7 +33,10 @@ type Query = Record<string, string | string[] | undefined>;
 const daysBack = 365;
 
 /** The batches that a question of costs is about, and the money they are told in. */
-export type CostsScope = Pick<CostsAnswer, 'period' | 'currency' | 'labourMinorPerHour'>;
+export type CostsScope = Pick<CostsAnswer, 'period' | 'currency' | 'labourMinorPerHour'> & {
+  /** What is wrong with the days asked for; the costs are of `period` all the same. */
+  readonly problems: readonly FieldError[];
+};
 
 /** What an address asks about: the batches inoculated in a period, a year unless said. */
 export async function readCostsScope(
@@ -43,9 +48,10 @@ export async function readCostsScope(
   const { currency, labourMinorPerHour } = network;
   const today = todayInZone(network.timeZone, now);
   const asked = parseComparisonQuery(query);
-  const ends: [string, string] = [asked.from ?? addDays(today, -daysBack), asked.to ?? today];
+  const usual = { from: addDays(today, -daysBack), to: today };
+  const ends: [string, string] = [asked.from ?? usual.from, asked.to ?? usual.to];
   const [from, to] = ends[0] <= ends[1] ? ends : [ends[1], ends[0]];
-  return { period: { from, to }, currency, labourMinorPerHour };
+  return { period: { from, to }, problems: dayProblems(query, usual), currency, labourMinorPerHour };
 }
 
 /** What a kilogram cost, by method and site, of the batches of `readCostsScope` that are closed. */

@@ -15,17 +15,19 @@ type Props = {
   readonly fields: readonly FieldSpec[];
   readonly values: FormState['values'];
   readonly chips: readonly FilterChip[];
+  /** Sentences about answers that could not be taken; the form stands open then. */
+  readonly errors?: FormState['errors'];
   /** What the folded form is called, where "Filters" does not say it. */
   readonly summary?: string;
 };
 
 /** Filters of a page as a form that changes the address; each one in force is removed with one tap. */
-export async function FilterForm({ action, fields, values, chips, summary }: Props) {
+export async function FilterForm({ action, fields, values, chips, errors = [], summary }: Props) {
   const t = await getTranslations('common');
-  const context = { values, errors: [], words: await loadFormWords() };
+  const context = { values, errors, words: await loadFormWords() };
   return (
     <section aria-label={summary ?? t('filters')}>
-      <details className="no-print">
+      <details className="no-print" open={errors.length > 0}>
         <summary>{summary ?? t('filters')}</summary>
         <form action={action} method="get" noValidate>
           <div className="filter-fields">

@@ -4,7 +4,11 @@ import type { ReactNode } from 'react';
 import type { Actor } from '@/lib/access/actor';
 import { type AskedQuestion, queryOfQuestion } from '@/lib/analysis/adjusted/question-scope.input';
 import type { QuestionScope } from '@/lib/analysis/adjusted/read-question-data';
+import type { Address } from '@/lib/analysis/comparison/asked-day';
 import type { FittedAnswer } from '@/lib/analysis/fitted/fitted-answer';
+import type { FieldError } from '@/lib/base/result';
+import { DayProblemsSummary } from '../comparison/day-problems-summary';
+import { loadDayProblems } from '../comparison/load-day-problems';
 import { scopeSentence } from '../comparison/scope-sentence';
 import { FilterForm } from '../form/filter-form';
 import { EmptyState } from '../page/empty-state';
@@ -19,6 +23,9 @@ type Props<Answer> = {
   readonly question: Question;
   readonly actor: Actor;
   readonly asked: AskedQuestion;
+  /** The address as it was asked, and what is wrong with its days. */
+  readonly address: Address;
+  readonly problems: readonly FieldError[];
   /** Undefined while nothing is recorded. */
   readonly known: { readonly scope: QuestionScope; readonly answer: FittedAnswer<Answer> } | undefined;
   /** Whether the reader chooses what else is levelled out. */
@@ -44,14 +51,18 @@ export async function QuestionFrame<Answer>(props: Props<Answer>) {
   const words = await insightWords(actor, scope);
   const fields = await questionFields(scope.choices, actor.language);
   const path = `/questions/${question}`;
+  const days = await loadDayProblems(props, scope.filter, 'comparison.filter');
   return (
     <>
-      <Heading text={heading} />
+      <DayProblemsSummary errors={days.errors} />
+      <Heading text={heading} failed={days.errors.length > 0} />
       <p className="lead">{await scopeSentence(scope, actor.language, await getLocale())}</p>
+      {days.shown === undefined ? null : <p className="notice">{days.shown}</p>}
       <FilterForm
         action={path as Route}
         fields={levels ? fields : fields.filter(({ name }) => name !== 'level')}
-        values={questionValues(scope.filter, asked.level)}
+        values={{ ...questionValues(scope.filter, asked.level), ...days.values }}
+        errors={days.errors}
         chips={[]}
       />
       <FittedBlock answer={answer} timeZone={actor.networkTimeZone}>

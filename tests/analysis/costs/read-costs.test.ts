@@ -142,7 +142,7 @@ describe('what a kilogram cost', () => {
     for (const _ of [1, 2]) await finished(world);
     const asked = (most: number) => readAs(coordinator, (context) => askCosts(context, spring, later, most));
     expect(await asked(1)).toMatchObject({ kind: 'too-many', most: 1, scope: { period: spring } });
-    expect(await asked(2)).toEqual({ kind: 'answer', answer: await ask(world.people) });
+    expect(await asked(2)).toMatchObject({ kind: 'answer', answer: await ask(world.people) });
   }, 60_000);
 
   it('bears the same of a run whatever days are asked about, though a batch of other days had part of its load', async () => {

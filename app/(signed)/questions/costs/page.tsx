@@ -3,6 +3,8 @@ import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { askCosts } from '@/lib/analysis/costs/ask-costs';
+import { DayProblemsSummary } from '@/lib/ui/comparison/day-problems-summary';
+import { loadDayProblems } from '@/lib/ui/comparison/load-day-problems';
 import { CostsAnswerView } from '@/lib/ui/costs/costs-answer';
 import { costsWords } from '@/lib/ui/costs/costs-words';
 import { dateValues } from '@/lib/ui/form/date-values';
@@ -17,24 +19,27 @@ export default async function CostsQuestionPage({ searchParams }: PageProps<'/qu
   const actor = await requireActor('coordinator');
   const address = await searchParams;
   const asked = await readAs(actor, (context) => askCosts(context, address, new Date()));
-  const scope = asked.kind === 'answer' ? asked.answer : asked.scope;
-  const { period, currency } = scope;
+  const { period, problems, currency } = asked.scope;
   const t = await getTranslations('insight.costs');
   const locale = await getLocale();
+  const days = await loadDayProblems({ problems, address }, period, 'costs.filter');
   const insight = await getTranslations('insight');
   return (
     <>
-      <Heading text={insight('index.costs', { unit: actor.massUnit })} />
+      <DayProblemsSummary errors={days.errors} />
+      <Heading text={insight('index.costs', { unit: actor.massUnit })} failed={days.errors.length > 0} />
       <p className="lead">
         {t('scope', { from: formatDate(period.from, locale), to: formatDate(period.to, locale), currency })}
       </p>
+      {days.shown === undefined ? null : <p className="notice">{days.shown}</p>}
       <FilterForm
         action={path as Route}
         fields={[
           { kind: 'date', name: 'from', label: t('from'), quick: [] },
           { kind: 'date', name: 'to', label: t('to'), quick: [] },
         ]}
-        values={{ ...dateValues('from', period.from), ...dateValues('to', period.to) }}
+        values={{ ...dateValues('from', period.from), ...dateValues('to', period.to), ...days.values }}
+        errors={days.errors}
         chips={[]}
       />
       {asked.kind === 'answer' ? (
