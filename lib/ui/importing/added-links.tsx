@@ -1,5 +1,6 @@
 import type { Route } from 'next';
 import { getTranslations } from 'next-intl/server';
+import { Fragment } from 'react';
 import type { RecordTableKind } from '@/lib/growing/record-table-layout';
 import type { IntakeView } from '@/lib/intake/table/view-file';
 import { ButtonLink } from '../page/button-link';
@@ -31,13 +32,13 @@ export async function AddedLinks({ file }: { file: IntakeView }) {
       {file.batches.length > 0 ? (
         <>
           <p>{t('file.batches')}</p>
-          <ul className="plain-list">
+          <p className="record-links">
             {file.batches.map(({ id, code }) => (
-              <li key={id}>
-                <Link href={`/batches/${id}` as Route}>{code}</Link>
-              </li>
+              <Fragment key={id}>
+                <Link href={`/batches/${id}` as Route}>{code}</Link>{' '}
+              </Fragment>
             ))}
-          </ul>
+          </p>
         </>
       ) : null}
       <p>
