@@ -53,6 +53,8 @@ export function SitePartView({ part, site, words }: Props) {
 
 /** From this share of the other sites on, what they have in common comes first. Our choice. */
 const manyOthers = 0.5;
+/** Members read this page: among fewer others the number would tell of single sites. */
+const fewestOthers = 5;
 
 type CourseProps = {
   readonly course: SiteCourse;
@@ -82,7 +84,7 @@ function Course({ course, shared, words }: CourseProps) {
           : t('site.signalled', { when, every: course.falseAlarmEvery })}
       </p>
       {shared
-        .filter(({ others, of }) => of > 1 && others >= manyOthers * of)
+        .filter(({ others, of }) => of >= fewestOthers && others >= manyOthers * of)
         .map(({ on, others, of }) => (
           <p key={on}>{t('site.signalledTogether', { when: formatDate(on, locale), others, of })}</p>
         ))}
