@@ -14,6 +14,6 @@ export const traceRows = [
     'records/trace/get-whereabouts.query',
     'yy---',
     (c, w) => getWhereabouts(c, 'spawn-lot', w.stock.oysterSpawn),
-    (went) => went.all.batches > 0,
+    (went) => went.own.all.batches > 0,
   ),
 ];

@@ -1,12 +1,13 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
 import { nameEnds, nameOutOfSight } from './name-ends';
+import { linksOf, ownReach, spawnWasMade } from './own-reach';
 import { reachedBatches } from './reached-batches';
 import { readLinks } from './read-links';
 import { readTracedBatches } from './read-traced-batches';
 import { readTracedHarvests } from './read-traced-harvests';
 import type { TracedKind, TraceEnd } from './trace-link';
-import type { Trace, TraceSide } from './trace-view';
+import type { Trace, TracePart, TraceSide } from './trace-view';
 import { type Walked, walkLinks } from './walk-links';
 import { whereItWent } from './where-it-went';
 
@@ -36,13 +37,33 @@ export async function getTrace(
   ]);
   for (const [hidden, name] of await nameOutOfSight(db, pairs)) names.set(hidden, name);
   const side = await sideOf(context, on, 'to', origin);
+  const own = ownReach(id, on);
   return {
     start,
     names: names.set(id, start),
     back: await sideOf(context, back, 'from', origin),
     on: side,
-    went: whereItWent(side),
+    own: await partOf(context, side, 'own', own),
+    made: spawnWasMade(on.links) ? await partOf(context, side, 'made', own) : null,
   };
+}
+
+/** What it went into itself, or what lots of spawn made from it went into, with the crates of these batches. */
+async function partOf(
+  { db }: ReadContext,
+  side: TraceSide,
+  part: 'own' | 'made',
+  own: ReadonlySet<string>,
+): Promise<TracePart> {
+  const batches = side.batches.filter(({ id }) => own.has(id) === (part === 'own'));
+  const links = linksOf(part, side.links, own);
+  const crates = new Set(links.flatMap(({ to }) => (to.kind === 'weighing' ? [to.id] : [])));
+  const ids = new Set(batches.map(({ id }) => id));
+  const harvests =
+    part === 'own' && !spawnWasMade(side.links)
+      ? side.harvests
+      : await readTracedHarvests(db, [...crates], ids);
+  return { batches, harvests, went: whereItWent({ batches, harvests, links }) };
 }
 
 /** What was reached in one direction; a start that is a batch counts among the batches on its way on. */

@@ -75,12 +75,17 @@ export type TraceSide = {
   readonly harvests: readonly TracedHarvest[];
 };
 
+/** What something went into, apart from the rest of its way on. */
+export type TracePart = Pick<TraceSide, 'batches' | 'harvests'> & { readonly went: WhereItWent };
+
 export type Trace = {
   readonly start: TraceName;
   readonly back: TraceSide;
   readonly on: TraceSide;
-  /** What became of everything on its way on. */
-  readonly went: WhereItWent;
+  /** What it went into itself, second lives included, and what became of that. */
+  readonly own: TracePart;
+  /** The same of lots of spawn made from it; null where none was. */
+  readonly made: TracePart | null;
   /** Every end of every link told, and the start, by id. */
   readonly names: ReadonlyMap<string, TraceName>;
 };

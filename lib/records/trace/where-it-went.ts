@@ -24,14 +24,18 @@ export type WhereItWent = {
   readonly destinations: ReadonlyMap<Destination, number>;
   /** Grams on the scale of which nobody wrote down where they went. */
   readonly notSaid: number;
-  /** Spawn lots made from the lot, whose batches count, too. */
+  /** Spawn lots that were made on the way. */
   readonly lotsMade: number;
   /** Crates that batches of other origin were weighed in, too. */
   readonly mixedCrates: number;
 };
 
 /** Adds up what became of the batches of a trace, by site in the order of their names. */
-export function whereItWent({ batches, harvests, links }: TraceSide): WhereItWent {
+export function whereItWent({
+  batches,
+  harvests,
+  links,
+}: Pick<TraceSide, 'batches' | 'harvests' | 'links'>): WhereItWent {
   const picked = new Map<string, number>();
   for (const { from, to, amount } of links)
     if (from.kind === 'batch' && to.kind === 'weighing') add(picked, from.id, amount ?? 0);

@@ -1,4 +1,4 @@
-import type { Trace } from '@/lib/records/trace/trace-view';
+import type { Trace, TraceName, TracePart } from '@/lib/records/trace/trace-view';
 import { LossReasons } from './loss-reasons';
 import type { TraceWords } from './trace-words';
 import { TracedBatchTable } from './traced-batch-table';
@@ -8,43 +8,77 @@ import { Whereabouts } from './whereabouts';
 
 type Props = { readonly trace: Trace; readonly words: TraceWords };
 
-/** Where something went: batches, losses, second lives, and the harvests with their destinations. */
+/** Where something went itself: batches, losses, second lives, and harvests; then the same of spawn made from it. */
 export async function TraceOn({ trace, words }: Props) {
   const { t } = words;
-  const { went } = trace;
+  const { own, made } = trace;
   const reached = [...new Set(trace.on.links.map(({ to }) => to.id))].flatMap((id) => {
     const name = trace.names.get(id);
     return name === undefined ? [] : [name];
   });
   const lots = reached.filter(({ kind }) => kind === 'spawn-lot');
   const hidden = reached.filter(({ visible }) => !visible);
-  const named = (heading: string, names: typeof reached) =>
-    names.length === 0 ? null : (
-      <>
-        <h3>{heading}</h3>
-        <ul>
-          {names.map((name) => (
-            <li key={name.id}>
-              <TracedName name={name} words={words} />
-            </li>
-          ))}
-        </ul>
-      </>
-    );
   return (
-    <section>
-      <h2>{t('went.heading')}</h2>
-      <Whereabouts went={went} ofBatch={trace.start.kind === 'batch'} words={words} />
-      {went.all.batches === 0 ? null : (
-        <>
-          <p className="quiet">{t('went.secondLives')}</p>
-          <LossReasons went={went} words={words} />
-        </>
+    <>
+      <section>
+        <h2>{t('went.heading')}</h2>
+        <Whereabouts went={own.went} of={trace.start.kind === 'batch' ? 'batch' : 'lot'} words={words} />
+        <PartOn trace={trace} part={own} of="own" words={words} />
+      </section>
+      {made === null ? null : (
+        <section>
+          <h2>{t('went.madeHeading')}</h2>
+          <Names names={lots} words={words} />
+          <Whereabouts went={made.went} of="made" words={words} />
+          <PartOn trace={trace} part={made} of="made" words={words} />
+        </section>
       )}
-      {named(t('went.madeFrom'), lots)}
-      {went.all.batches === 0 ? null : <TracedBatchTable trace={trace} went={went} words={words} />}
-      {named(t('went.outOfSight'), hidden)}
-      {trace.on.harvests.length === 0 ? null : <TracedHarvests trace={trace} went={went} words={words} />}
-    </section>
+      {hidden.length === 0 ? null : (
+        <section>
+          <h2>{t('went.outOfSight')}</h2>
+          <Names names={hidden} words={words} />
+        </section>
+      )}
+    </>
+  );
+}
+
+type PartProps = Props & { readonly part: TracePart; readonly of: 'own' | 'made' };
+
+async function PartOn({ trace, part, of, words }: PartProps) {
+  const { t } = words;
+  if (part.batches.length === 0) return null;
+  const made = of === 'made';
+  return (
+    <>
+      {made ? null : <p className="quiet">{t('went.secondLives')}</p>}
+      <LossReasons went={part.went} words={words} />
+      <TracedBatchTable
+        trace={trace}
+        part={part}
+        caption={t(made ? 'went.madeBatches' : 'went.batches')}
+        words={words}
+      />
+      {part.harvests.length === 0 ? null : (
+        <TracedHarvests
+          trace={trace}
+          part={part}
+          caption={t(made ? 'went.madeHarvests' : 'went.harvests')}
+          words={words}
+        />
+      )}
+    </>
+  );
+}
+
+function Names({ names, words }: { readonly names: readonly TraceName[]; readonly words: TraceWords }) {
+  return (
+    <ul>
+      {names.map((name) => (
+        <li key={name.id}>
+          <TracedName name={name} words={words} />
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -1,20 +1,25 @@
 import type { Route } from 'next';
 import { getTranslations } from 'next-intl/server';
-import type { Trace, TracedBatch } from '@/lib/records/trace/trace-view';
-import type { WhereItWent } from '@/lib/records/trace/where-it-went';
+import type { Trace, TracedBatch, TracePart } from '@/lib/records/trace/trace-view';
 import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { TraceWords } from './trace-words';
 
-type Props = { readonly trace: Trace; readonly went: WhereItWent; readonly words: TraceWords };
+type Props = {
+  readonly trace: Trace;
+  readonly part: TracePart;
+  readonly caption: string;
+  readonly words: TraceWords;
+};
 
 /** Every batch that something went into: by what it came there, and what became of its units. */
-export async function TracedBatchTable({ trace, went, words }: Props) {
+export async function TracedBatchTable({ trace, part, caption, words }: Props) {
   const { t, date, name, totalMass } = words;
   const containers = await getTranslations('vocabulary.containerCount');
   const state = await getTranslations('batches.state');
   const reasons = await getTranslations('vocabulary.closeReason');
-  const { links, batches } = trace.on;
+  const { links } = trace.on;
+  const { batches, went } = part;
   const through = ({ id }: TracedBatch) => {
     const ways = links
       .filter(({ to }) => to.id === id)
@@ -41,7 +46,7 @@ export async function TracedBatchTable({ trace, went, words }: Props) {
     ].join(', ');
   return (
     <DataTable
-      caption={t('went.batches')}
+      caption={caption}
       rows={batches}
       rowKey={({ id }) => id}
       columns={[

@@ -2,18 +2,23 @@ import type { Route } from 'next';
 import { getTranslations } from 'next-intl/server';
 import type { Destination } from '@/lib/database/generated/enums';
 import { destinations } from '@/lib/growing/vocabulary';
-import type { Trace, TracedHarvest } from '@/lib/records/trace/trace-view';
-import type { WhereItWent } from '@/lib/records/trace/where-it-went';
+import type { Trace, TracedHarvest, TracePart } from '@/lib/records/trace/trace-view';
 import { Link } from '../page/link';
 import { DataTable } from '../table/data-table';
 import type { TraceWords } from './trace-words';
 
-type Props = { readonly trace: Trace; readonly went: WhereItWent; readonly words: TraceWords };
+type Props = {
+  readonly trace: Trace;
+  readonly part: TracePart;
+  readonly caption: string;
+  readonly words: TraceWords;
+};
 
 /** Where the mushrooms went, in all and crate by crate. */
-export async function TracedHarvests({ trace, went, words }: Props) {
+export async function TracedHarvests({ trace, part, caption, words }: Props) {
   const { t, date, list, mass, totalMass } = words;
   const vocabulary = await getTranslations('vocabulary.destination');
+  const { went } = part;
   const parts = (grams: (of: Destination) => number | undefined, notSaid: number) => [
     ...destinations.flatMap((destination) => {
       const own = grams(destination) ?? 0;
@@ -35,8 +40,8 @@ export async function TracedHarvests({ trace, went, words }: Props) {
         <p className="quiet">{t('went.mixed', { crates: went.mixedCrates })}</p>
       )}
       <DataTable
-        caption={t('went.harvests')}
-        rows={trace.on.harvests}
+        caption={caption}
+        rows={part.harvests}
         rowKey={({ id }) => id}
         columns={[
           {

@@ -75,7 +75,7 @@ it('are traced past: what went on from there to other sites is found, what was v
     );
     return {
       batches: trace?.on.batches.map((batch) => batch.id).sort(),
-      sites: trace?.went.sites.map(({ siteName }) => siteName),
+      sites: trace?.own.went.sites.map(({ siteName }) => siteName),
       out: trace?.on.takenOut.map(({ to, voided, withdrawn }) => ({ id: to.id, voided, withdrawn })),
     };
   };

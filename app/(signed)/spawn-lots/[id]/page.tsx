@@ -2,6 +2,7 @@ import type { Route } from 'next';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { readJudgedLot } from '@/lib/analysis/lot-question/lots-question';
 import { formatMass } from '@/lib/growing/format-quantity';
 import { isId } from '@/lib/records/fields/id-field';
 import { listLotNotices } from '@/lib/records/lot-notice/list-lot-notices.query';
@@ -10,6 +11,7 @@ import { getWhereabouts } from '@/lib/records/trace/get-whereabouts.query';
 import { CostLink } from '@/lib/ui/costs/cost-link';
 import { formatDate } from '@/lib/ui/format/date-text';
 import { LotUses } from '@/lib/ui/lots/lot-uses';
+import { LotVerdict } from '@/lib/ui/lots/lot-verdict';
 import { Receipts } from '@/lib/ui/lots/receipts';
 import { LotNotices } from '@/lib/ui/notices/lot-notices';
 import { NoticeSaved } from '@/lib/ui/notices/notice-saved';
@@ -29,11 +31,12 @@ export default async function SpawnLotPage({ params, searchParams }: PageProps<'
     ? await readAs(actor, async (context) => ({
         lot: await getSpawnLot(context, id),
         went: await getWhereabouts(context, 'spawn-lot', id),
+        verdict: await readJudgedLot(context, id),
         notices: await listLotNotices(context, 'spawn-lot', id),
       }))
     : undefined;
   if (!read?.lot) return <NotThere />;
-  const { lot, went, notices } = read;
+  const { lot, went, verdict, notices } = read;
   const { saved } = await searchParams;
   const t = await getTranslations('lots');
   const words = await getTranslations('vocabulary.spawnForm');
@@ -54,6 +57,15 @@ export default async function SpawnLotPage({ params, searchParams }: PageProps<'
       />
       <DefinitionList
         items={[
+          ...(verdict === undefined
+            ? []
+            : [
+                {
+                  label: t('columns.verdict'),
+                  value: <LotVerdict {...verdict} timeZone={actor.networkTimeZone} />,
+                },
+              ]),
+          ...optional(t('columns.lastUsedOn'), date(went.lastUsedOn)),
           { label: t('columns.species'), value: <i>{lot.species.scientific}</i> },
           { label: t('columns.form'), value: words(lot.form) },
           ...optional(t('columns.strain'), lot.strain),
