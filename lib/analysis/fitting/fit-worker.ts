@@ -25,7 +25,7 @@ function reply(): WorkerReply {
 }
 
 /** Pages go first: two fits at once would otherwise leave them a third of a machine of two processors. */
-const behindPages = 10;
+const behindPages = 5;
 // On Linux this is the priority of the calling thread alone; elsewhere it would be that of the whole server.
 if (process.platform === 'linux') setPriority(behindPages);
 
