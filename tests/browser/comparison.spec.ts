@@ -40,6 +40,21 @@ test('the comparison is narrowed in its address and opens the batches behind a f
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^Batch /);
 });
 
+test('the questions that the comparison leads to are asked of the same batches', async ({ openAs }) => {
+  const page = await openAs(wren);
+  await page.goto('/comparison?container=bag&from=2025-03-01&to=2026-02-28');
+  const scope = await page.locator('p.lead').textContent();
+  for (const question of ['methods', 'sites']) {
+    const links = page.locator(`main a[href^="/questions/${question}"]`);
+    for (const link of await links.all()) {
+      const asked = await openAs(wren);
+      await asked.goto((await link.getAttribute('href')) ?? '');
+      await expect(asked.locator('p.lead')).toHaveText(scope ?? '');
+    }
+    expect(await links.count()).toBeGreaterThan(0);
+  }
+});
+
 test('what each method does at each site stands on a page of its own, of the same batches', async ({
   openAs,
 }) => {

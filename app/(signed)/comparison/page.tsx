@@ -2,6 +2,7 @@ import type { Route } from 'next';
 import { getLocale, getTranslations } from 'next-intl/server';
 import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
+import { queryOfQuestion } from '@/lib/analysis/adjusted/question-scope.input';
 import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
 import { ComparisonChart } from '@/lib/ui/comparison/comparison-chart';
@@ -42,6 +43,8 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
   const kind = yieldKind(container);
   const range = kind === 'bed' ? undefined : contaminationRange(methods);
   const days = await loadDayProblems({ problems, address }, filter, 'comparison.filter');
+  const questionOf = (question: 'methods' | 'sites') =>
+    `/questions/${question}?${queryOfQuestion({ ...filter, level: 'none' })}` as Route;
   const rowsOf = (query: string) => `/comparison/rows?${query}` as Route;
   return (
     <>
@@ -63,7 +66,12 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
             high: formatNumber(range.high, locale, 1),
             lowest: asInside(names.methodName(range.lowest)),
             highest: asInside(names.methodName(range.highest)),
-          })}
+          })}{' '}
+          {filter.site === undefined ? (
+            <>
+              {t('answerSites')} <Link href={questionOf('methods')}>{t('toMethods')}</Link>
+            </>
+          ) : null}
         </p>
       )}
       <div className="figures">
@@ -81,7 +89,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
       <p>{t('dates')}</p>
       <h2>{t('byMethod')}</h2>
       <p>
-        {t('methodNote')} <Link href={'/questions/methods' as Route}>{t('toMethods')}</Link>
+        {t('methodNote')} <Link href={questionOf('methods')}>{t('toMethods')}</Link>
       </p>
       {kind === 'bed' ? (
         <p>{t('bedsCounted')}</p>
@@ -116,7 +124,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
       <p className="quiet">{t('starNote')}</p>
       <h2>{t('bySite')}</h2>
       <p>
-        {t('siteNote')} <Link href={'/questions/sites' as Route}>{t('toSitesQuestion')}</Link>
+        {t('siteNote')} <Link href={questionOf('sites')}>{t('toSitesQuestion')}</Link>
       </p>
       <SitePager {...page} path="/comparison" />
       <ComparisonTable

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import {
+  filterOfQuestion,
+  parseQuestion,
+  queryOfQuestion,
+} from '@/lib/analysis/adjusted/question-scope.input';
+import {
   completeFilter,
   parseComparisonQuery,
   queryOfFilter,
@@ -56,6 +61,14 @@ describe('the filter of the comparison in the address', () => {
       from: '2026-04-01',
       to: '2026-05-01',
     });
+  });
+
+  it('is understood by the questions, so that a link to one asks of the same batches', () => {
+    const filter = read({ species: oyster, container: 'log', material: 'mixed', to: '2025-06-30' });
+    const link = Object.fromEntries(new URLSearchParams(queryOfQuestion({ ...filter, level: 'none' })));
+    expect(filterOfQuestion(parseQuestion(link), { ...defaults, species: 'all', to: '2027-01-01' })).toEqual(
+      filter,
+    );
   });
 
   it('reads back the address it writes', () => {
