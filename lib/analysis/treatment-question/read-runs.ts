@@ -1,5 +1,6 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import { noSql, type Sql, sql } from '@/lib/database/sql-text';
 import { addDays } from '@/lib/growing/calendar-date';
 import type { TreatmentWindow } from '@/lib/growing/treatment-window';
 import { windowOfMethod } from '@/lib/growing/window-of-method';
@@ -29,17 +30,20 @@ export async function readWindows({ db }: ReadContext): Promise<ReadonlyMap<stri
   );
 }
 
-/** Every ended run that could have fed a batch inoculated in the period, held against its window, by id. */
+/** Every ended run that could have fed a batch inoculated in the period, held against its window, by id; with `siteId` of that site. */
 export async function readRuns(
   context: ReadContext,
   period: { readonly from: string; readonly to: string },
   now: Date,
+  siteId?: string,
 ): Promise<readonly JudgedRun[]> {
   const windows = await readWindows(context);
+  // Said in the statement only where it is asked, so that one site is always found by its index.
+  const where = siteId === undefined ? noSql : sql`and site_id = ${siteId}::uuid`;
   const judged: JudgedRun[] = [];
   let after: string | undefined;
   for (;;) {
-    const rows = await readSome(context, period, after);
+    const rows = await readSome(context, period, where, after);
     for (const row of rows) {
       const run = judgedRun(row, windows.get(row[3]) ?? null, now);
       if (run) judged.push(run);
@@ -52,6 +56,7 @@ export async function readRuns(
 async function readSome(
   { db, actor }: ReadContext,
   { from, to }: { readonly from: string; readonly to: string },
+  where: Sql,
   after: string | undefined,
 ): Promise<EncodedRun[]> {
   const network = actor.networkId;
@@ -69,7 +74,7 @@ async function readSome(
       select * from treatment_run
       where network_id = ${network}::uuid and voided_at is null and ended_at is not null
         and started_at >= ${addDays(from, -daysBefore)}::date and started_at < ${addDays(to, 2)}::date
-        and (${after ?? null}::uuid is null or id > ${after ?? null}::uuid)
+        and (${after ?? null}::uuid is null or id > ${after ?? null}::uuid) ${where}
       order by id limit ${atOnce}
     ) r join site s on s.network_id = r.network_id and s.id = r.site_id`;
   // The shape is the statement's own.

@@ -2,7 +2,7 @@ import type { Route } from 'next';
 import type { NextChoice, NextPart, Outlook } from '@/lib/analysis/next-question/next-answer';
 import { type NextAsked, queryOfNext } from '@/lib/analysis/next-question/next-choice.input';
 import type { NextOptions } from '@/lib/analysis/next-question/read-next-options';
-import type { MassUnit, VolumeUnit } from '@/lib/database/generated/enums';
+import type { ShortMethod } from '@/lib/analysis/treatment-question/short-methods';
 import { DotIntervalChart } from '../chart/dot-interval-chart';
 import { toChartRow } from '../chart/to-chart-row';
 import { Link } from '../page/link';
@@ -14,30 +14,34 @@ import { NextBegin } from './next-begin';
 import { NextCautions } from './next-cautions';
 import { asInside, methodList } from './next-names';
 import { NextOutlook } from './next-outlook';
+import type { NextReader } from './next-reader';
 import { nextSentence } from './next-sentences';
 import { NextStanding } from './next-standing';
 import { nextStarts } from './next-starts';
 import { NextTeaching } from './next-teaching';
 import { seasonWords } from './season-words';
+import { ShortMethodsView } from './short-methods-view';
 
 type Props = {
   readonly part: NextPart;
   /** What it says of the species and material asked for. */
   readonly choice: NextChoice | undefined;
   readonly asked: NextAsked;
+  /** Methods that the site's own runs mostly did not hold. */
+  readonly short: readonly ShortMethod[];
   readonly options: Pick<NextOptions, 'hemisphere' | 'timeZone'>;
-  readonly reader: { readonly role: string; readonly massUnit: MassUnit; readonly volumeUnit: VolumeUnit };
+  readonly reader: NextReader;
   readonly words: InsightWords;
 };
 
 const mixOf = ({ speciesId, materialId }: NextChoice) => `${speciesId}.${materialId}`;
 
 /** What one site could do next, for a coordinator and for its own members alike. */
-export function NextPartView({ part, choice, asked, options, reader, words }: Props) {
+export function NextPartView({ part, choice, asked, short, options, reader, words }: Props) {
   const { t, names, view, units, number, language } = words;
   const site = names.siteName(part.siteId);
   if (choice === undefined) return <p className="answer-sentence">{t('next.noMix', { site })}</p>;
-  const { massUnit, volumeUnit } = reader;
+  const { massUnit } = reader;
   const sorted = [...choice.outlooks].sort((a, b) =>
     names.methodName(a.methodId).localeCompare(names.methodName(b.methodId), language),
   );
@@ -80,6 +84,11 @@ export function NextPartView({ part, choice, asked, options, reader, words }: Pr
           }))}
         />
       )}
+      <ShortMethodsView
+        short={short.filter(({ methodId }) => sorted.some((one) => one.methodId === methodId))}
+        reader={reader}
+        words={words}
+      />
       <p className="answer-sentence">{nextSentence({ choice, site, unit: massUnit, words })}</p>
       <p>
         {t('next.for', {
@@ -141,9 +150,8 @@ export function NextPartView({ part, choice, asked, options, reader, words }: Pr
           key={outlook.methodId}
           outlook={outlook}
           part={part}
-          massUnit={massUnit}
-          volumeUnit={volumeUnit}
-          coordinates={reader.role === 'coordinator'}
+          short={short.find(({ methodId }) => methodId === outlook.methodId)}
+          reader={reader}
           open={choice.verdict.kind === 'told' && choice.verdict.leader === outlook.methodId}
           words={words}
         />

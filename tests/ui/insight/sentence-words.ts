@@ -14,7 +14,7 @@ export function sentenceWords(language: Language): InsightWords {
     names: { siteName: (id: string) => id },
     inSentence: (method: string) => method,
     units: language === 'en' ? 'bags' : 'bolsas',
-    language: locale,
+    ...{ language: locale, locale },
     number: (value: number, digits = 0) => formatNumber(value, locale, digits),
   };
   return given as InsightWords;

@@ -10,6 +10,7 @@ import { knownChoice } from '@/lib/analysis/next-question/known-choice';
 import type { NextAsked } from '@/lib/analysis/next-question/next-choice.input';
 import { askSiteNext } from '@/lib/analysis/next-question/next-question';
 import { readNextOptions } from '@/lib/analysis/next-question/read-next-options';
+import { readShortMethods } from '@/lib/analysis/treatment-question/read-short-methods';
 
 /** What the page of one site needs; undefined for a site that is closed or not the reader's. */
 export async function loadSiteNext(actor: Actor, given: NextAsked, siteId: string) {
@@ -32,5 +33,6 @@ export async function loadSiteNext(actor: Actor, given: NextAsked, siteId: strin
   const answer = await askSiteNext(actor, reader, asked, options, scope, now);
   // The work goes on when the reader has left, so that the next one finds it done.
   if (answer.kind !== 'current') after(() => answer.next);
-  return { options, choices, asked, known: { container: scope.filter.container, answer } };
+  const short = await readAs(actor, (context) => readShortMethods(context, siteId, scope.filter, now));
+  return { options, choices, asked, known: { container: scope.filter.container, answer, short } };
 }

@@ -61,6 +61,7 @@ export async function SiteNext({ actor, asked: given }: Props) {
                 part={part}
                 choice={choiceAsked(part, asked)}
                 asked={asked}
+                short={known.short}
                 options={options}
                 reader={actor}
                 words={words}
