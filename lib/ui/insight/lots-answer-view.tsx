@@ -32,8 +32,9 @@ export function LotsAnswerView({ answer, codes, told, words, address }: Props) {
   const codeOf = ({ lotId }: JudgedLot) => codes.get(lotId) ?? '–';
   const order = byCode(language);
   const lots = [...answer.lots].sort((a, b) => order(codeOf(a), codeOf(b)));
-  const listed = pageOfList(lots, address.page, mostLotsListed);
   const bad = lots.filter(({ verdict }) => verdict === 'loses-more');
+  const others = lots.filter(({ verdict }) => verdict !== 'loses-more');
+  const listed = pageOfList(others, address.page, mostLotsListed);
   return (
     <>
       <p className="answer-sentence">
@@ -56,9 +57,24 @@ export function LotsAnswerView({ answer, codes, told, words, address }: Props) {
       </p>
       <p>{t(bad.length === 0 ? 'lots.nextNone' : 'lots.next')}</p>
       <LotsToTell lots={bad} codeOf={codeOf} told={told} words={words} />
+      {bad.length === 0 ? null : table(bad)}
+      {others.length === 0 ? null : (
+        <details className="printed-fold" open={bad.length === 0 || address.page !== undefined}>
+          <summary>{t('lots.othersFold', { count: others.length })}</summary>
+          {table(listed.rows)}
+        </details>
+      )}
+      <ListPager of="lots" path="/questions/lots" listed={listed} address={address} words={words} />
+      <p className="quiet">{t('lots.note')}</p>
+      {answer.leftOut === 0 ? null : <p className="quiet">{t('lots.leftOut', { count: answer.leftOut })}</p>}
+    </>
+  );
+
+  function table(rows: readonly JudgedLot[]) {
+    return (
       <DataTable
         caption={t('lots.table')}
-        rows={listed.rows}
+        rows={rows}
         rowKey={({ lotId }) => lotId}
         columns={[
           {
@@ -81,22 +97,25 @@ export function LotsAnswerView({ answer, codes, told, words, address }: Props) {
               <span className="quiet">({formatInterval(lot.low, lot.high, locale)})</span>
             </>
           )),
-          numeric('observed', (lot) => t('lots.of', { found: number(lot.observed), of: number(lot.units) })),
-          numeric('expected', (lot) => number(lot.expected, 1)),
+          numeric(
+            'observed',
+            (lot) => t('lots.of', { found: number(lot.observed), of: number(lot.units) }),
+            words.units,
+          ),
+          numeric('expected', (lot) => number(lot.expected, 1), words.units),
           numeric('batches', (lot) => number(lot.batches)),
           numeric('sites', (lot) => number(lot.sites)),
         ]}
       />
-      <ListPager of="lots" path="/questions/lots" listed={listed} address={address} words={words} />
-      <p className="quiet">{t('lots.note')}</p>
-      {answer.leftOut === 0 ? null : <p className="quiet">{t('lots.leftOut', { count: answer.leftOut })}</p>}
-    </>
-  );
+    );
+  }
 
   function numeric(
     key: 'batches' | 'sites' | 'observed' | 'expected' | 'ratio',
     cell: (lot: JudgedLot) => React.ReactNode,
+    unit?: string,
   ) {
-    return { key, header: t(`lots.columns.${key}`), numeric: true, cell };
+    const of = unit === undefined ? {} : { unit };
+    return { key, header: t(`lots.columns.${key}`), numeric: true, cell, ...of };
   }
 }
