@@ -6,7 +6,7 @@ import type { LevelledOut } from '../adjusted/model-terms';
 import type { Fit } from '../fitting/fit';
 import type { FitAnswer } from '../fitting/fit-request';
 import type { ShownFigure } from '../shown-figure';
-import { type LossesAnswer, lossSources, type TellingExample, type VariationPart } from './losses-answer';
+import { type LossesAnswer, lossSources, type VariationPart } from './losses-answer';
 import { sourceShares } from './source-shares';
 import { tellingExamples } from './telling-examples';
 import { toldSources } from './told-sources';
@@ -56,7 +56,7 @@ async function contaminationPart(
         );
   const cannot = (reason: (VariationPart & { kind: 'cannot' })['reason']) => ({
     contamination: { kind: 'cannot', reason } as const,
-    examples: [] as TellingExample[],
+    ...{ examples: [], noneOut: [] },
     chanceRatio: null,
     typicalUnits,
   });
@@ -79,7 +79,7 @@ async function contaminationPart(
   const varied = answer.fit.varianceComponents.reduce((sum, { variance }) => sum + variance, 0);
   return {
     contamination: sourceShares(answer, asked, raw.contamination, 'contamination'),
-    examples: tellingExamples(answer.fit, counted, asked, codes),
+    ...tellingExamples(answer.fit, counted, asked, codes),
     chanceRatio: varied === 0 ? null : chance / varied,
     typicalUnits,
   };

@@ -44,6 +44,9 @@ export type TellingExample = {
   readonly odds: Limited;
 };
 
+/** A source of which no single site, lot or run stands out beyond what chance does among as many. */
+export type NoneOut = { readonly source: Exclude<LossSource, 'rest'>; readonly levels: number };
+
 export type VariationPart =
   | {
       readonly kind: 'shares';
@@ -59,6 +62,7 @@ export type LossesAnswer = {
   readonly contamination: VariationPart;
   readonly yield: VariationPart;
   readonly examples: readonly TellingExample[];
+  readonly noneOut: readonly NoneOut[];
   /**
    * How much a typical batch differs by chance alone, because few units are counted, for each 1 of all sources together;
    * null without shares.

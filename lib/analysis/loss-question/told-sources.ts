@@ -40,7 +40,7 @@ export function toldSources(
 }
 
 /** A batch without a recorded lot or run is a level of its own, named after the batch. */
-const isUnrecorded = (label: string) => label.startsWith('unknown ') || label.startsWith('batch:');
+export const isUnrecorded = (label: string) => label.startsWith('unknown ') || label.startsWith('batch:');
 
 function splitsAlike(some: readonly string[], others: readonly string[]): boolean {
   const pairs = new Set(some.map((label, row) => `${label}\n${others[row]}`)).size;

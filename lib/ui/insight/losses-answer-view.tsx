@@ -1,4 +1,9 @@
-import type { LossesAnswer, SourceShare, VariationPart } from '@/lib/analysis/loss-question/losses-answer';
+import type {
+  LossesAnswer,
+  LossSource,
+  SourceShare,
+  VariationPart,
+} from '@/lib/analysis/loss-question/losses-answer';
 import { DotIntervalChart } from '../chart/dot-interval-chart';
 import { toChartRow } from '../chart/to-chart-row';
 import { FigureHistory } from '../figure/figure-history';
@@ -14,6 +19,7 @@ import { TellingExamplesView } from './telling-examples-view';
 export function LossesAnswerView({ answer, words }: { answer: LossesAnswer; words: InsightWords }) {
   const { t, number } = words;
   const steps = sourcesToActOn(answer);
+  const noneOut = new Set<LossSource>(answer.noneOut.map(({ source }) => source));
   const [first, ...others] = lossesSentences(answer, words);
   return (
     <>
@@ -33,7 +39,7 @@ export function LossesAnswerView({ answer, words }: { answer: LossesAnswer; word
       {answer.contamination.kind === 'cannot' ? null : (
         <>
           <h2>{t('losses.examplesHeading')}</h2>
-          <TellingExamplesView examples={answer.examples} words={words} />
+          <TellingExamplesView examples={answer.examples} noneOut={answer.noneOut} words={words} />
         </>
       )}
       {steps.length === 0 ? null : (
@@ -42,7 +48,7 @@ export function LossesAnswerView({ answer, words }: { answer: LossesAnswer; word
           <DefinitionList
             items={steps.map((source) => ({
               label: t(`losses.row.${source}`),
-              value: t(`losses.step.${source}`),
+              value: t(`losses.${noneOut.has(source) ? 'stepNoneOut' : 'step'}.${source}`),
             }))}
           />
         </>

@@ -1,19 +1,24 @@
 import type { Route } from 'next';
-import type { TellingExample } from '@/lib/analysis/loss-question/losses-answer';
+import type { NoneOut, TellingExample } from '@/lib/analysis/loss-question/losses-answer';
 import { formatInterval } from '../format/interval-text';
 import { Link } from '../page/link';
 import type { InsightWords } from './insight-words';
 
-/** The sites, lots and runs that stand out most, each with its link and what an ordinary one would have lost. */
+/**
+ * The site, lot or run that stands out of each source, each with its link and what an ordinary one would have lost; of the
+ * other sources that no single one does.
+ */
 export function TellingExamplesView({
   examples,
+  noneOut,
   words,
 }: {
-  examples: readonly TellingExample[];
-  words: InsightWords;
+  readonly examples: readonly TellingExample[];
+  readonly noneOut: readonly NoneOut[];
+  readonly words: InsightWords;
 }) {
   const { t, number, locale, units } = words;
-  if (examples.length === 0) return <p>{t('losses.noExamples')}</p>;
+  if (examples.length + noneOut.length === 0) return <p>{t('losses.noExamples')}</p>;
   return (
     <>
       <ul>
@@ -35,13 +40,19 @@ export function TellingExamplesView({
                 interval: formatInterval(example.odds.low, example.odds.high, locale),
               })}
             </span>
-            {example.odds.low > 1 ? null : ` ${t('losses.maybeChance')}`}
+          </li>
+        ))}
+        {noneOut.map(({ source, levels }) => (
+          <li key={source}>
+            {t(`losses.row.${source}`)}: {t('losses.noneOut', { levels: number(levels) })}
           </li>
         ))}
       </ul>
-      <p className="quiet">
-        {t('losses.examplesNote')} <Link href={'/questions/lots' as Route}>{t('index.lots')}</Link>
-      </p>
+      {examples.length === 0 ? null : (
+        <p className="quiet">
+          {t('losses.examplesNote')} <Link href={'/questions/lots' as Route}>{t('index.lots')}</Link>
+        </p>
+      )}
     </>
   );
 }

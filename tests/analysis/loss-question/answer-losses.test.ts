@@ -19,14 +19,15 @@ function sourceIn(part: VariationPart, source: LossSource) {
 const network = { seed: 7, lots: 12, batchesPerLot: 12, lotDeviation: 0.8, badLogit: 0 };
 
 describe('answerLosses', () => {
-  it('finds in the demo that site, spawn lot and treatment run matter, and names the bad lot first', async () => {
-    const { contamination, examples } = await ask(story, new Map([['S-PEARL-07', 'S-PEARL-07']]));
+  it('finds in the demo that site, spawn lot and treatment run matter, and names the bad lot first and no run of hundreds', async () => {
+    const { contamination, examples, noneOut } = await ask(story, new Map([['S-PEARL-07', 'S-PEARL-07']]));
     for (const source of ['site', 'spawn lot', 'run'] as const)
       expect(sourceIn(contamination, source)).toMatchObject({ kind: 'share', told: true });
-    expect(examples).toHaveLength(3);
     expect(examples[0]).toMatchObject({ source: 'spawn lot', code: 'S-PEARL-07' });
     expect(examples[0]?.found).toBeGreaterThan(2 * (examples[0]?.expected ?? 0));
     expect(examples[0]?.odds.low).toBeGreaterThan(1);
+    expect(examples.map(({ source }) => source)).not.toContain('run');
+    expect(noneOut).toContainEqual({ source: 'run', levels: 407 });
   }, 60_000);
 
   it('gives shares of 100 together, each with its limits', async () => {

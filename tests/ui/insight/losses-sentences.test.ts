@@ -24,7 +24,7 @@ const share = (source: LossSource, estimate: number, low: number, high: number):
 const answer = (...sources: SourceShare[]): LossesAnswer => ({
   contamination: { kind: 'shares', batches: 120, sources },
   yield: { kind: 'shares', batches: 90, sources },
-  examples: [],
+  ...{ examples: [], noneOut: [] },
   chanceRatio: null,
   typicalUnits: 12,
 });
