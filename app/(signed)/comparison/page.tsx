@@ -12,6 +12,7 @@ import { contaminationRange } from '@/lib/ui/comparison/comparison-sentence';
 import { ComparisonTable } from '@/lib/ui/comparison/comparison-table';
 import { DayProblemsSummary } from '@/lib/ui/comparison/day-problems-summary';
 import { loadDayProblems } from '@/lib/ui/comparison/load-day-problems';
+import { notHeldSentence } from '@/lib/ui/comparison/not-held-sentence';
 import { NothingToCompare } from '@/lib/ui/comparison/nothing-to-compare';
 import { placeNames } from '@/lib/ui/comparison/place-names';
 import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
@@ -43,6 +44,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
   const kind = yieldKind(container);
   const range = kind === 'bed' ? undefined : contaminationRange(methods);
   const days = await loadDayProblems({ problems, address }, filter, 'comparison.filter');
+  const notHeld = range === undefined ? '' : await notHeldSentence(methods, names);
   const questionOf = (question: 'methods' | 'sites') =>
     `/questions/${question}?${queryOfQuestion({ ...filter, level: 'none' })}` as Route;
   const rowsOf = (query: string) => `/comparison/rows?${query}` as Route;
@@ -74,6 +76,7 @@ export default async function ComparisonPage({ searchParams }: PageProps<'/compa
           ) : null}
         </p>
       )}
+      {notHeld === '' ? null : <p>{notHeld}</p>}
       <div className="figures">
         <Figure
           label={t('contaminationTotal')}
