@@ -134,6 +134,19 @@ describe('a line of what is due', () => {
     expect(dueWords(late, reader('es')).left).toBe('3 días de atraso');
   });
 
+  it.each(['first-look', 'window-look'] as const)(
+    'names the day by which to look, from which it counts as late (%s)',
+    (kind) => {
+      const line = batch(kind, {
+        urgency: 'overdue',
+        due: { kind, from: '2026-05-11', to: '2026-05-17', own: null },
+      });
+      expect(plain(dueWords(line, reader('en')).why)).toContain('to be looked at by 17 May');
+      expect(plain(dueWords(line, reader('es')).why)).toContain('a más tardar el 17 may');
+      expect(dueWords(line, reader('en')).left).toBe('3 days late');
+    },
+  );
+
   it('of a load that waits leads to a batch with its run chosen', () =>
     expect(
       dueWords(run({ kind: 'load-waiting', urgency: 'today', celsius: null, ...load }), reader('en')).href,
