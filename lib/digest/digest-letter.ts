@@ -1,7 +1,7 @@
 import type { Signal } from '@/lib/analysis/watch-question/signal';
-import { formatDate } from '@/lib/ui/format/date-text';
 import { signalPath } from '@/lib/ui/watch/signal-path';
 import { type SignalWords, signalSentence } from '@/lib/ui/watch/signal-sentence';
+import { sinceText } from '@/lib/ui/watch/since-text';
 
 export type Letter = { readonly subject: string; readonly text: string; readonly html: string };
 
@@ -26,7 +26,7 @@ export function digestLetter({ network, name, url, signals }: Content, words: Si
   const count = signals.length;
   const lines = signals.slice(0, mostLines).map((signal) => ({
     sentence: signalSentence(signal, words),
-    since: words.words('watch.watch.since', { when: formatDate(signal.since, words.locale) }),
+    since: words.words('watch.watch.since', { when: sinceText(signal, words.locale) }),
     link: `${url}${signalPath(signal)}`,
   }));
   const greeting = t('greeting', { name });

@@ -12,11 +12,8 @@ export function recordSignals(faults: readonly RecordFault[], since: string): Si
     bySite.set(fault.siteId, [...(bySite.get(fault.siteId) ?? []), fault]);
   }
   return [...bySite].map(([siteId, own]): Signal => {
-    const latest =
-      own
-        .map(({ on }) => on)
-        .sort()
-        .at(-1) ?? since;
+    const oldestFirst = own.toSorted((a, b) => a.on.localeCompare(b.on) || a.code.localeCompare(b.code));
+    const latest = oldestFirst.at(-1)?.on ?? since;
     const implausible = own.filter(({ kind }) => isImplausible(kind)).length;
     return {
       kind: 'records',
@@ -24,6 +21,8 @@ export function recordSignals(faults: readonly RecordFault[], since: string): Si
       key: `records:${siteId}:${latest}`,
       since: latest,
       ...{ siteId, implausible, missing: own.length - implausible },
+      oldest: oldestFirst[0]?.on ?? since,
+      codes: [...new Set(oldestFirst.map(({ code }) => code))],
     };
   });
 }

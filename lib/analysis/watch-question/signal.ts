@@ -52,6 +52,10 @@ type Found =
       readonly siteId: string;
       readonly missing: number;
       readonly implausible: number;
+      /** The day of the oldest of them; `since` is that of the latest, by which the list is ordered. */
+      readonly oldest: CalendarDate;
+      /** Of their batches and runs, each once, the oldest record first. */
+      readonly codes: readonly string[];
     };
 
 export type RunVerdict = 'cut_short' | 'never_reached' | 'too_hot' | 'too_long' | 'ph_low';

@@ -2,11 +2,11 @@ import type { Route } from 'next';
 import { getTranslations } from 'next-intl/server';
 import type { Signal } from '@/lib/analysis/watch-question/signal';
 import type { SignalAnswerView } from '@/lib/records/signal/list-signal-answers.query';
-import { formatDate } from '../format/date-text';
 import { formatInstant } from '../format/instant-text';
 import { Link } from '../page/link';
 import { signalPath } from './signal-path';
 import { type SignalWords, signalSentence } from './signal-sentence';
+import { sinceText } from './since-text';
 
 type Props = {
   readonly signal: Signal;
@@ -25,7 +25,7 @@ export async function SignalLine({ signal, answer, words, timeZone, seen }: Prop
   const answerPath = `/questions/watch/answer?signal=${encodeURIComponent(signal.key)}` as Route;
   const look = (
     <>
-      <span className="quiet">{t('since', { when: formatDate(signal.since, locale) })}</span>
+      <span className="quiet">{t('since', { when: sinceText(signal, locale) })}</span>
       <Link href={signalPath(signal)} aria-label={`${t('open')}: ${sentence}`}>
         {t('open')}
       </Link>

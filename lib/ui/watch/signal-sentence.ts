@@ -11,6 +11,17 @@ export type SignalWords = {
   readonly codes: ReadonlyMap<string, string>;
 };
 
+/** More codes than this are counted instead. */
+const mostCodes = 4;
+
+/** A few codes in words, and how many there are besides. */
+function codeList(codes: readonly string[], locale: string): { codes: string; more: number } {
+  if (codes.length <= mostCodes)
+    return { codes: new Intl.ListFormat(locale, { type: 'conjunction' }).format(codes), more: 0 };
+  const named = codes.slice(0, mostCodes - 1);
+  return { codes: named.join(', '), more: codes.length - named.length };
+}
+
 /** What stepped out of line, why it is called so, in one sentence. */
 export function signalSentence(signal: Signal, { words, locale, siteName, codes }: SignalWords): string {
   const number = (value: number, digits = 0) => formatNumber(value, locale, digits);
@@ -46,6 +57,7 @@ export function signalSentence(signal: Signal, { words, locale, siteName, codes 
       const { missing, implausible } = signal;
       return words(`watch.signal.records.${missing === 0 ? 'implausible' : 'missing'}`, {
         ...{ site, missing, implausible },
+        ...codeList(signal.codes, locale),
       });
     }
   }

@@ -25,6 +25,18 @@ describe('records that went missing', () => {
     ]);
   });
 
+  it('stand since the oldest of them and name each batch once, however new the latest is', () => {
+    const own = (kind: RecordFault['kind'], on: string, code: string) => ({ ...fault(kind, on), code });
+    const faults = [
+      own('not-inspected', '2026-07-27', 'MLG-9'),
+      own('not-inspected', '2026-07-15', 'MLG-4'),
+      own('quiet', '2026-07-20', 'MLG-4'),
+    ];
+    expect(recordSignals(faults, '2026-07-01')).toMatchObject([
+      { since: '2026-07-27', oldest: '2026-07-15', codes: ['MLG-4', 'MLG-9'] },
+    ]);
+  });
+
   it('begin a new line when a further one goes missing, so that an answer does not hide it', () => {
     const before = [fault('quiet', '2026-07-10')];
     const [first] = recordSignals(before, '2026-07-01');

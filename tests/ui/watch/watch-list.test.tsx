@@ -17,6 +17,7 @@ const { WatchList } = await import('@/lib/ui/watch/watch-list');
 const signalsOf = (name: string, count: number): Signal[] =>
   Array.from({ length: count }, (_, at) => ({
     ...{ kind: 'records', siteId: 'mill', missing: 1, implausible: 0 },
+    ...{ oldest: '2026-05-01', codes: ['MLG-1'] },
     ...{ key: `${name} ${at}`, since: '2026-05-01' },
   }));
 
