@@ -1,10 +1,12 @@
 import 'server-only';
 import type { ReadContext } from '@/lib/access/context';
+import type { FieldError } from '@/lib/base/result';
 import type { LeftOutReason, ShownFigure } from '../shown-figure';
 import { singleBatchContamination } from '../single-batch-contamination';
 import type { ComparedRow } from './compare';
 import { type ComparisonChoices, readComparisonChoices } from './comparison-choices';
 import { type ComparisonFilter, completeFilter, parseComparisonQuery } from './comparison-filter.input';
+import { dayProblems } from './day-problems';
 import { type JudgedBatch, judgeBatches } from './judged-batch';
 import { readBatchPage } from './read-batch-page';
 import { readComparedRow } from './read-compared-row';
@@ -35,6 +37,8 @@ export type RowBehind = {
 export type RowsBehind = {
   readonly choices: ComparisonChoices;
   readonly filter: ComparisonFilter;
+  /** What is wrong with the days asked for; the rows are of those of `filter` all the same. */
+  readonly problems: readonly FieldError[];
   /** The figures that these batches are behind. */
   readonly figures: ComparedRow;
   readonly rows: readonly RowBehind[];
@@ -75,6 +79,7 @@ export async function readRowsBehind(
   return {
     choices,
     filter,
+    problems: dayProblems(query, choices.defaults),
     figures,
     rows: shown.map((batch) => rowBehind(batch, codeOf.get(batch.facts.id) ?? '', asOf)),
     total,

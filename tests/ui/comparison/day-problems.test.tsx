@@ -18,6 +18,7 @@ vi.mock('@/lib/ui/i18n/reader-units', () => ({
   getReaderUnits: async () => ({ massUnit: 'kg', volumeUnit: 'litre', temperatureUnit: 'celsius' }),
 }));
 const { loadDayProblems } = await import('@/lib/ui/comparison/load-day-problems');
+const { DayProblemsNotice } = await import('@/lib/ui/comparison/day-problems-notice');
 const { FilterForm } = await import('@/lib/ui/form/filter-form');
 
 const shown = { from: '2024-10-01', to: '2026-01-01' } as const;
@@ -75,4 +76,16 @@ test('the filters stand open with the error at its field and what was typed in i
   expect(page).toMatch(/id="field-from-error"[^>]*>.*as a real date/);
   expect(page).toContain('value="31"');
   expect(page).toContain('aria-invalid="true"');
+});
+
+test('a page without the filters says which days it could not take and of which its figures are', async () => {
+  language = 'en';
+  const page = renderToStaticMarkup(
+    DayProblemsNotice({ days: await problemsOf(impossible, 'comparison.filter') }),
+  );
+  expect(page).toContain('Enter “Inoculated from” as a real date');
+  expect(page).toContain('the figures below are of batches');
+  expect(renderToStaticMarkup(DayProblemsNotice({ days: await problemsOf({}, 'comparison.filter') }))).toBe(
+    '',
+  );
 });

@@ -5,6 +5,8 @@ import { readAs } from '@/lib/access/scoped-db';
 import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import { readComparisonPage } from '@/lib/analysis/comparison/read-comparison-page';
 import { ComparisonTable } from '@/lib/ui/comparison/comparison-table';
+import { DayProblemsNotice } from '@/lib/ui/comparison/day-problems-notice';
+import { loadDayProblems } from '@/lib/ui/comparison/load-day-problems';
 import { NothingToCompare } from '@/lib/ui/comparison/nothing-to-compare';
 import { placeNames } from '@/lib/ui/comparison/place-names';
 import { scopeSentence } from '@/lib/ui/comparison/scope-sentence';
@@ -22,11 +24,13 @@ export default async function MethodsAtSitesPage({
   if (!page) return <NothingToCompare heading={t('byCell')} />;
   const { choices, filter, comparison } = page;
   const names = await placeNames(choices, actor.language);
+  const days = await loadDayProblems({ ...page, address }, filter, 'comparison.filter');
   const query = queryOfFilter(filter);
   return (
     <>
       <Heading text={t('byCell')} />
       <p className="lead">{await scopeSentence(page, actor.language, await getLocale())}</p>
+      <DayProblemsNotice days={days} />
       <p>
         {t('cellNote')} <Link href={`/comparison?${query}` as Route}>{t('back')}</Link>
       </p>

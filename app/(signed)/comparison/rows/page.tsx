@@ -4,6 +4,8 @@ import { requireActor } from '@/lib/access/current';
 import { readAs } from '@/lib/access/scoped-db';
 import { queryOfFilter } from '@/lib/analysis/comparison/comparison-filter.input';
 import { readRowsBehind } from '@/lib/analysis/comparison/read-rows-behind';
+import { DayProblemsNotice } from '@/lib/ui/comparison/day-problems-notice';
+import { loadDayProblems } from '@/lib/ui/comparison/load-day-problems';
 import { NothingToCompare } from '@/lib/ui/comparison/nothing-to-compare';
 import { placeNames } from '@/lib/ui/comparison/place-names';
 import { RowsTable } from '@/lib/ui/comparison/rows-table';
@@ -21,10 +23,11 @@ export default async function RowsBehindPage({ searchParams }: PageProps<'/compa
   const behind = await readAs(actor, (context) => readRowsBehind(context, address, new Date()));
   const t = await getTranslations('comparison');
   if (!behind) return <NothingToCompare heading={t('heading')} />;
-  const { choices, filter, figures, rows, total, perPage, newer, older } = behind;
+  const { choices, filter, problems, figures, rows, total, perPage, newer, older } = behind;
   const locale = await getLocale();
   const names = await placeNames(choices, actor.language);
   const view = await loadFigureViews(actor.networkTimeZone, actor.massUnit);
+  const days = await loadDayProblems({ problems, address }, filter, 'comparison.filter');
   const kind = yieldKind(filter.container);
   const { method: _method, site: _site, ...all } = filter;
   const pageAt = (place: string) => `/comparison/rows?${queryOfFilter(filter)}&${place}` as Route;
@@ -37,6 +40,7 @@ export default async function RowsBehindPage({ searchParams }: PageProps<'/compa
         })}
       />
       <p>{await scopeSentence(behind, actor.language, locale)}</p>
+      <DayProblemsNotice days={days} />
       <div className="figures">
         <Figure label={t('contaminationTotal')} view={view(figures.contamination)} />
         <Figure label={t('columns.anyTime')} view={view(figures.contaminationAtAnyTime)} />
