@@ -13,7 +13,7 @@ export type StoredResult<T> = {
  * Raised whenever the shape of a stored answer changes, so that a newer program never reads what an older one stored: the
  * question is then worked out anew.
  */
-const answerShape = 12;
+const answerShape = 13;
 
 const storedAs = (question: string) => `${question} ${answerShape}`;
 

@@ -10,10 +10,10 @@ import { levelledFigure } from '../method-question/levelled-figure';
 import { grouped } from '../programme/grouped';
 import { designKey, type WorkOutWidths, widthsOf } from './course-widths';
 import { type Expected, expectations } from './expectations';
-import { sharedSignals } from './shared-signals';
 import { courseDesign, siteCourse } from './site-course';
 import { siteFunnel } from './site-funnel';
 import { siteCells } from './site-rows';
+import { siteSignals } from './site-signals';
 import type { SitePart, SitesAnswer } from './sites-answer';
 
 export type SitesData = {
@@ -54,7 +54,7 @@ export async function answerSites(
     }),
   );
   const widths = await widthsOf([...designs.values()], workOut);
-  const sites = raw.flatMap((row): Omit<SitePart, 'sharedSignals'>[] => {
+  const sites = raw.flatMap((row): Omit<SitePart, 'signals'>[] => {
     if (row.site === undefined) return [];
     const design = designs.get(row.site);
     const own = expected?.get(row.site);
@@ -77,9 +77,9 @@ export async function answerSites(
       },
     ];
   });
-  const shared = sharedSignals(sites);
+  const signals = siteSignals(sites);
   return {
-    sites: sites.map((site) => ({ ...site, sharedSignals: shared.get(site.siteId) ?? [] })),
+    sites: sites.map((site) => ({ ...site, signals: signals.get(site.siteId) ?? [] })),
     funnel: siteFunnel(funnelSites(counted)),
   };
 }

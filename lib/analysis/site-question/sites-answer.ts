@@ -47,8 +47,14 @@ export type SiteCourse = {
   readonly correlation: number;
 };
 
-/** The beginning of a signal of a site, and how many of so many other sites began one of the same side at about that time. */
-export type SharedSignal = { readonly on: string; readonly others: number; readonly of: number };
+/** Where a signal of a site begins, and how many of so many other sites began one of the same side at about that time. */
+export type SiteSignal = {
+  readonly batchId: string;
+  readonly on: string;
+  readonly side: 'above' | 'below';
+  readonly others: number;
+  readonly of: number;
+};
 
 /** What a site may be shown of itself. */
 export type SitePart = {
@@ -62,7 +68,7 @@ export type SitePart = {
   /** Null with too few batches for a course. */
   readonly course: SiteCourse | null;
   /** In the order of the course. */
-  readonly sharedSignals: readonly SharedSignal[];
+  readonly signals: readonly SiteSignal[];
   readonly sitesCompared: number;
   readonly asOf: string;
 };

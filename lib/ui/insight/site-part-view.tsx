@@ -1,10 +1,9 @@
 import type { Route } from 'next';
-import { signalsOf } from '@/lib/analysis/site-question/signals-of';
 import type {
   CoursePoint,
-  SharedSignal,
   SiteCourse,
   SitePart,
+  SiteSignal,
 } from '@/lib/analysis/site-question/sites-answer';
 import { PlotChart, type PlotLine } from '../chart/plot-chart';
 import { Figure } from '../figure/figure';
@@ -45,7 +44,7 @@ export function SitePartView({ part, site, words }: Props) {
       {part.course === null ? (
         <p>{t('sites.tooFew')}</p>
       ) : (
-        <Course course={part.course} shared={part.sharedSignals} words={words} />
+        <Course course={part.course} signals={part.signals} words={words} />
       )}
     </>
   );
@@ -58,11 +57,11 @@ const fewestOthers = 5;
 
 type CourseProps = {
   readonly course: SiteCourse;
-  readonly shared: readonly SharedSignal[];
+  readonly signals: readonly SiteSignal[];
   readonly words: InsightWords;
 };
 
-function Course({ course, shared, words }: CourseProps) {
+function Course({ course, signals, words }: CourseProps) {
   const { t, number, locale, language } = words;
   const { points, centrePercent } = course;
   const last = points.length - 1;
@@ -71,11 +70,10 @@ function Course({ course, shared, words }: CourseProps) {
     kind,
     points: points.map((point, index) => ({ x: index, y: of(point) })),
   });
-  const side = (signal: CoursePoint['signal']) =>
-    signal === null ? '–' : t(signal === 'above' ? 'site.up' : 'site.down');
-  const signals = signalsOf(points);
+  const sideOf = (side: SiteSignal['side']) => t(side === 'above' ? 'site.up' : 'site.down');
+  const begun = new Set(signals.map(({ batchId }) => batchId));
   const join = new Intl.ListFormat(language, { type: 'conjunction' });
-  const when = join.format(signals.map(({ on, signal }) => `${formatDate(on, locale)} (${side(signal)})`));
+  const when = join.format(signals.map(({ on, side }) => `${formatDate(on, locale)} (${sideOf(side)})`));
   return (
     <>
       <p>
@@ -83,10 +81,10 @@ function Course({ course, shared, words }: CourseProps) {
           ? t('site.steady', { count: points.length })
           : t('site.signalled', { when, every: course.falseAlarmEvery })}
       </p>
-      {shared
+      {signals
         .filter(({ others, of }) => of >= fewestOthers && others >= manyOthers * of)
-        .map(({ on, others, of }) => (
-          <p key={on}>{t('site.signalledTogether', { when: formatDate(on, locale), others, of })}</p>
+        .map(({ batchId, on, others, of }) => (
+          <p key={batchId}>{t('site.signalledTogether', { when: formatDate(on, locale), others, of })}</p>
         ))}
       <PlotChart
         title={t('site.chart')}
@@ -106,7 +104,7 @@ function Course({ course, shared, words }: CourseProps) {
           line('average', 'course', ({ value }) => value),
         ]}
         marks={points.flatMap((point, index) =>
-          signals.includes(point)
+          begun.has(point.batchId)
             ? [
                 {
                   key: point.batchId,
@@ -155,7 +153,11 @@ function Course({ course, shared, words }: CourseProps) {
             numeric: true,
             cell: ({ low, high }) => formatInterval(low, high, locale),
           },
-          { key: 'signal', header: t('site.columns.signal'), cell: ({ signal }) => side(signal) },
+          {
+            key: 'signal',
+            header: t('site.columns.signal'),
+            cell: ({ signal }) => (signal === null ? '–' : sideOf(signal)),
+          },
         ]}
       />
     </>

@@ -1,5 +1,4 @@
 import type { Route } from 'next';
-import { signalsOf } from '@/lib/analysis/site-question/signals-of';
 import type { SiteFunnel, SitePart, SitesAnswer } from '@/lib/analysis/site-question/sites-answer';
 import { Link } from '../page/link';
 import type { Column } from '../table/column-header';
@@ -32,8 +31,8 @@ export function SitesAnswerView({ answer, words, address }: Props) {
     numeric: true,
     cell: (site: SitePart) => <FigureLink figure={site[key]} words={words} />,
   });
-  const signals = ({ course }: SitePart) =>
-    course === null ? t('sites.tooFew') : t('sites.signals', { count: signalsOf(course.points).length });
+  const signals = ({ course, signals: begun }: SitePart) =>
+    course === null ? t('sites.tooFew') : t('sites.signals', { count: begun.length });
   return (
     <>
       <p className="answer-sentence">{sitesSentence(sites, words)}</p>

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sharedSignals } from '@/lib/analysis/site-question/shared-signals';
+import { siteSignals } from '@/lib/analysis/site-question/site-signals';
 import type { CoursePoint } from '@/lib/analysis/site-question/sites-answer';
 
 const point = (on: string, signal: CoursePoint['signal']): CoursePoint => ({
@@ -11,15 +11,15 @@ const site = (siteId: string, ...points: CoursePoint[]) => ({
 });
 
 test('a signal is shared with sites that began one of the same side within four weeks', () => {
-  const shared = sharedSignals([
+  const shared = siteSignals([
     site('mill', point('2026-03-01', null), point('2026-04-01', 'above'), point('2026-04-03', 'above')),
     site('quarry', point('2026-04-20', 'above'), point('2026-09-01', null), point('2026-09-10', 'above')),
     site('tarn', point('2026-04-02', 'below')),
     site('ash', point('2026-06-30', 'above')),
     { siteId: 'new', course: null },
   ]);
-  expect(shared.get('mill')).toEqual([{ on: '2026-04-01', others: 1, of: 3 }]);
+  expect(shared.get('mill')).toMatchObject([{ on: '2026-04-01', side: 'above', others: 1, of: 3 }]);
   expect(shared.get('quarry')?.map(({ others }) => others)).toEqual([1, 0]);
-  expect(shared.get('tarn')).toEqual([{ on: '2026-04-02', others: 0, of: 3 }]);
+  expect(shared.get('tarn')).toMatchObject([{ on: '2026-04-02', side: 'below', others: 0, of: 3 }]);
   expect(shared.has('new')).toBe(false);
 });
