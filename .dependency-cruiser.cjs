@@ -3,7 +3,7 @@
  * import types only (`types`). What stands in no row is forbidden. DEVELOPERS.md shows the same table.
  */
 const browserSafe =
-  '^lib/base/(errors|result|form-data|new-id|reader-locale|most-sites-listed|paragraphs-of)[.]';
+  '^lib/base/(errors|result|form-data|new-id|reader-locale|most-sites-listed|paragraphs-of|given-once)[.]';
 /** The fixed words of the database: languages, container kinds and the like. */
 const words = '^lib/database/generated/enums[.]ts$';
 const inputs = '^lib/(records|access|analysis|report)/.*[.]input[.]ts$';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
+import type { Address } from '@/lib/base/given-once';
 import type { FieldError } from '@/lib/base/result';
 import { addDays } from '@/lib/growing/calendar-date';
-import type { Address } from '../comparison/asked-day';
 import {
   type AskedComparison,
   type ComparisonDefaults,

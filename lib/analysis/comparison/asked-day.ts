@@ -1,16 +1,6 @@
+import { type Address, givenOnce } from '@/lib/base/given-once';
 import { type CalendarDate, isCalendarDate } from '@/lib/growing/calendar-date';
 import { isoDateOf } from '@/lib/growing/typed-date';
-
-export type Address = Readonly<Record<string, string | string[] | undefined>>;
-
-/** What an address gives, each name once; what is empty counts as not given. */
-export function givenOnce(query: Address): Readonly<Record<string, string | undefined>> {
-  const single = Object.entries(query).map(([name, value]) => [
-    name,
-    Array.isArray(value) ? value[0] : value,
-  ]);
-  return Object.fromEntries(single.filter(([, value]) => value?.trim() !== ''));
-}
 
 /** `typed`: the address says something of it; `date` is undefined where it says nothing or nothing that can be read. */
 export type AskedDay = { readonly typed: boolean; readonly date: CalendarDate | undefined };

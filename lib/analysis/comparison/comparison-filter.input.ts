@@ -1,7 +1,8 @@
 import { z } from 'zod';
+import { type Address, givenOnce } from '@/lib/base/given-once';
 import type { CalendarDate } from '@/lib/growing/calendar-date';
 import { type ContainerKind, containerKinds } from '@/lib/growing/vocabulary';
-import { type Address, askedDay, givenOnce } from './asked-day';
+import { askedDay } from './asked-day';
 
 /** Species or materials taken together because the reader asked for it. */
 export const together = 'all';

@@ -1,5 +1,6 @@
+import type { Address } from '@/lib/base/given-once';
 import type { FieldError } from '@/lib/base/result';
-import { type Address, askedDay } from './asked-day';
+import { askedDay } from './asked-day';
 import type { ComparisonFilter } from './comparison-filter.input';
 
 /**

@@ -1,6 +1,6 @@
 import { getLocale, getTranslations } from 'next-intl/server';
-import type { Address } from '@/lib/analysis/comparison/asked-day';
 import type { ComparisonFilter } from '@/lib/analysis/comparison/comparison-filter.input';
+import type { Address } from '@/lib/base/given-once';
 import type { FieldError } from '@/lib/base/result';
 import type { FormState } from '../form/field-spec';
 import { problemText } from '../form/problem-text';

@@ -1,4 +1,4 @@
-import { type Address, givenOnce } from '@/lib/analysis/comparison/asked-day';
+import { type Address, givenOnce } from '@/lib/base/given-once';
 
 const mostLetters = 40;
 
