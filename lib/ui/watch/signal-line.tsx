@@ -3,6 +3,7 @@ import { getTranslations } from 'next-intl/server';
 import type { Signal } from '@/lib/analysis/watch-question/signal';
 import type { SignalAnswerView } from '@/lib/records/signal/list-signal-answers.query';
 import { formatInstant } from '../format/instant-text';
+import { KeptCodes } from '../page/kept-codes';
 import { Link } from '../page/link';
 import { signalPath } from './signal-path';
 import { type SignalWords, signalSentence } from './signal-sentence';
@@ -42,7 +43,9 @@ export async function SignalLine({ signal, answer, words, timeZone, seen }: Prop
   if (answer === undefined)
     return (
       <li className="signal">
-        <p>{sentence}</p>
+        <p>
+          <KeptCodes text={sentence} />
+        </p>
         <form action={seen} className="record-links">
           {look}
           <Link href={answerPath} aria-label={`${t('explain')}: ${sentence}`}>
@@ -59,7 +62,9 @@ export async function SignalLine({ signal, answer, words, timeZone, seen }: Prop
   const said = { who: answer.by ?? t('somebody'), when, words: answer.words ?? '' };
   return (
     <li className="signal">
-      <p>{sentence}</p>
+      <p>
+        <KeptCodes text={sentence} />
+      </p>
       <p>{t(`answer.${answer.answer}`, said)}</p>
       <p className="record-links">
         {look}
