@@ -37,12 +37,12 @@ test('the site whose bath is short reads so before any advice, coordinator and m
   await page.goto('/questions/next');
   await page.getByRole('link', { name: 'Tarn Street Shed' }).click(slow);
   const short =
-    /None of this site’s last \d+ runs of hot-water bath, whatever they filled, held its window \(the latest: \d+ of 60 minutes between 65\.6 °C and 82\.2 °C\)\..* Hold it in full before anything else/;
+    /None of this site’s last \d+ runs of hot-water bath, whatever they filled, held its window \(the latest: \d+ of 60 minutes between 65\.6\s°C and 82\.2\s°C\)\..*Hold it in full before anything else/;
   await expect(page.locator('.caution').first()).toHaveText(short, slow);
   const address = new URL(page.url()).searchParams.get('site');
   const member = await openAs(odell);
   await member.goto(`/questions/sites/${address}`);
-  await expect(member.locator('.caution')).toHaveText(/of 60 minutes between 150 °F and 180 °F\)/);
+  await expect(member.locator('.caution')).toHaveText(/of 60 minutes between 150\s°F and 180\s°F\)/);
 });
 
 test('a member chooses season, material and equipment, and the whole answer follows the choice', async ({
