@@ -27,14 +27,10 @@ export function LotsToldApart({ of, origins, apartFrom, words: { t } }: Props) {
     <ul>
       {some.map(({ origin, lot }) => (
         <li key={lot.id}>
-          {t.rich('origins.toldApart', {
-            name: origin,
-            lot: () => (
-              <Link href={`${folders[of]}/${lot.id}` as Route} className="whitespace-nowrap">
-                {lot.code}
-              </Link>
-            ),
-          })}
+          {t('origins.toldApart', { name: origin })}{' '}
+          <Link href={`${folders[of]}/${lot.id}` as Route} className="whitespace-nowrap">
+            {lot.code}
+          </Link>
         </li>
       ))}
     </ul>
