@@ -27,7 +27,7 @@ test('a maker judged without a lot that is called out is told so, with the way t
   const english = page('en', 'as-expected');
   expect(english).toContain('href="/spawn-lots/pearl"');
   expect(said(english)).toContain(
-    'Larkmoor spawn room is judged apart from S-PEARL-07, which is called out itself and told on its own page.',
+    'Larkmoor spawn room is judged without a lot that is called out itself and told on its own page: S-PEARL-07',
   );
   expect(said(english)).toContain('without S-PEARL-07');
   expect(said(page('es', 'as-expected'))).toContain('Larkmoor spawn room se juzga sin S-PEARL-07,');
