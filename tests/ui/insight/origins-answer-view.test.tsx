@@ -30,7 +30,9 @@ test('a maker judged without a lot that is called out is told so, with the way t
     'Larkmoor spawn room is judged without a lot that is called out itself and told on its own page: S-PEARL-07',
   );
   expect(said(english)).toContain('without S-PEARL-07');
-  expect(said(page('es', 'as-expected'))).toContain('Larkmoor spawn room se juzga sin S-PEARL-07,');
+  expect(said(page('es', 'as-expected'))).toContain(
+    'Larkmoor spawn room se juzga sin un lote que está señalado él mismo y se explica en su propia página: S-PEARL-07',
+  );
 });
 
 test('the sentence that calls out a maker says over how many lots, and apart from which', () => {
