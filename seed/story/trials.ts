@@ -4,6 +4,8 @@
  */
 export const finishedTrial = {
   seed: 'larkmoor-buckets',
+  /** Of what became of its buckets: a stream of its own, whatever the rest of the story draws. */
+  outcomeSeed: 20_261_125,
   plan: {
     title: 'Ferment or bath in buckets',
     question: 'Does fermenting straw cold lose more buckets than the hot-water bath?',

@@ -17,7 +17,6 @@ import { showTrialResult } from '@/lib/report/trial/show-trial-result.command';
 import { trialResultInput } from '@/lib/report/trial/trial-result.input';
 import { seededRandom } from '@/lib/stats/random/seeded-random';
 import { finishedTrial } from '../story/trials';
-import { truths } from '../story/truths';
 import { inOneGo, type Take } from './in-one-go';
 import { recordTrialRun } from './record-trial-run';
 import type { TrialBook } from './trial-book';
@@ -65,7 +64,7 @@ export async function recordFinishedTrial(
   trial: TrialView,
   today: string,
 ): Promise<void> {
-  const random = seededRandom(truths.seed);
+  const random = seededRandom(finishedTrial.outcomeSeed);
   const [bath, ferment] = finishedTrial.arms;
   const size = 1 / finishedTrial.likeness - 1;
   const last = trial.slots.at(-1)?.id;
