@@ -4,6 +4,10 @@ import type { SiteCourse, SiteSignal } from './sites-answer';
 
 /** Signals that begin within so many days of each other may have one cause. Our choice. */
 const nearDays = 28;
+/** From this share of the other sites on, what they have in common comes first. Our choice. */
+const manyOthers = 0.5;
+/** Members read this of their site: among fewer others the number would tell of single ones. Our choice. */
+const fewestOthers = 5;
 
 type WithCourse = { readonly siteId: string; readonly course: SiteCourse | null };
 
@@ -27,13 +31,13 @@ export function siteSignals(sites: readonly WithCourse[]): ReadonlyMap<string, r
   return new Map(
     begun.map(({ siteId, begins }) => [
       siteId,
-      begins.map((begin) => ({
-        ...begin,
-        others: begun.filter(
+      begins.map((begin) => {
+        const of = begun.length - 1;
+        const others = begun.filter(
           (other) => other.siteId !== siteId && other.begins.some((own) => near(begin, own)),
-        ).length,
-        of: begun.length - 1,
-      })),
+        ).length;
+        return { ...begin, others, of, shared: of >= fewestOthers && others >= manyOthers * of };
+      }),
     ]),
   );
 }

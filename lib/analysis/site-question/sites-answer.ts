@@ -54,6 +54,8 @@ export type SiteSignal = {
   readonly side: 'above' | 'below';
   readonly others: number;
   readonly of: number;
+  /** Many of the others did, among so many that the number tells of none: to be told to the site's members, too. */
+  readonly shared: boolean;
 };
 
 /** What a site may be shown of itself. */

@@ -50,11 +50,6 @@ export function SitePartView({ part, site, words }: Props) {
   );
 }
 
-/** From this share of the other sites on, what they have in common comes first. Our choice. */
-const manyOthers = 0.5;
-/** Members read this page: among fewer others the number would tell of single sites. */
-const fewestOthers = 5;
-
 type CourseProps = {
   readonly course: SiteCourse;
   readonly signals: readonly SiteSignal[];
@@ -82,7 +77,7 @@ function Course({ course, signals, words }: CourseProps) {
           : t('site.signalled', { when, every: course.falseAlarmEvery })}
       </p>
       {signals
-        .filter(({ others, of }) => of >= fewestOthers && others >= manyOthers * of)
+        .filter(({ shared }) => shared)
         .map(({ batchId, on, others, of }) => (
           <p key={batchId}>{t('site.signalledTogether', { when: formatDate(on, locale), others, of })}</p>
         ))}

@@ -23,3 +23,17 @@ test('a signal is shared with sites that began one of the same side within four 
   expect(shared.get('tarn')).toMatchObject([{ on: '2026-04-02', side: 'below', others: 0, of: 3 }]);
   expect(shared.has('new')).toBe(false);
 });
+
+test('it is told as shared where half of five others or more began one, never among fewer', () => {
+  const named = (count: number, signalling: number) =>
+    Array.from({ length: count }, (_, at) =>
+      site(`site ${at}`, point('2026-04-01', at < signalling ? 'above' : null)),
+    );
+  const sharedOf = (count: number, signalling: number) =>
+    siteSignals(named(count, signalling))
+      .get('site 0')
+      ?.map(({ shared }) => shared);
+  expect(sharedOf(6, 4)).toEqual([true]);
+  expect(sharedOf(6, 3)).toEqual([false]);
+  expect(sharedOf(5, 5)).toEqual([false]);
+});
